@@ -1,0 +1,25 @@
+package lowfirst.assembly;
+
+import java.util.List;
+
+/**
+ * The steps seated together on one board before it is flipped once.
+ *
+ * @param number from 1, over the whole kit
+ * @param board the board design's name
+ * @param steps in the order to work; never empty
+ */
+public record Batch(int number, String board, List<Step> steps) {
+
+  public Batch {
+    steps = List.copyOf(steps);
+    if (steps.isEmpty()) {
+      throw new IllegalArgumentException("a batch has steps");
+    }
+  }
+
+  /** How many parts are seated on one unit before the flip. */
+  public int partsPerUnit() {
+    return steps.stream().mapToInt(step -> step.designators().size()).sum();
+  }
+}

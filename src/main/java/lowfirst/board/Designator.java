@@ -1,0 +1,83 @@
+package lowfirst.board;
+
+import java.util.Comparator;
+
+/**
+ * A reference designator such as R12, Q3 or {@code L1-In}: an exact text. Sorted as a person would:
+ * R2 before R10.
+ */
+public record Designator(String text) implements Comparable<Designator> {
+
+  private static final Comparator<String> NATURAL = Designator::compareNaturally;
+
+  public Designator {
+    if (text.isBlank() || !text.equals(text.strip())) {
+      throw new IllegalArgumentException("not a designator: \"" + text + "\"");
+    }
+  }
+
+  /** A trusted designator. */
+  public static Designator of(String text) {
+    return new Designator(text);
+  }
+
+  /** The letters it starts with, in capitals: {@code R} of R12; empty when it starts otherwise. */
+  public String prefix() {
+    int end = 0;
+    while (end < text.length() && Character.isLetter(text.charAt(end))) {
+      end++;
+    }
+    return text.substring(0, end).toUpperCase(java.util.Locale.ROOT);
+  }
+
+  @Override
+  public int compareTo(Designator other) {
+    return NATURAL.compare(text, other.text);
+  }
+
+  private static int compareNaturally(String a, String b) {
+    int i = 0;
+    int j = 0;
+    while (i < a.length() && j < b.length()) {
+      if (isDigit(a.charAt(i)) && isDigit(b.charAt(j))) {
+        int iEnd = digitsEnd(a, i);
+        int jEnd = digitsEnd(b, j);
+        String left = a.substring(i, iEnd).replaceFirst("^0+(?!$)", "");
+        String right = b.substring(j, jEnd).replaceFirst("^0+(?!$)", "");
+        int byLength = Integer.compare(left.length(), right.length());
+        int byDigits = byLength != 0 ? byLength : left.compareTo(right);
+        if (byDigits != 0) {
+          return byDigits;
+        }
+        i = iEnd;
+        j = jEnd;
+      } else {
+        int byCharacter = Character.compare(a.charAt(i), b.charAt(j));
+        if (byCharacter != 0) {
+          return byCharacter;
+        }
+        i++;
+        j++;
+      }
+    }
+    int byRest = Integer.compare(a.length() - i, b.length() - j);
+    return byRest != 0 ? byRest : a.compareTo(b);
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private static int digitsEnd(String text, int from) {
+    int end = from;
+    while (end < text.length() && isDigit(text.charAt(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

@@ -1,0 +1,33 @@
+package lowfirst.board;
+
+import java.util.Optional;
+import lowfirst.problem.Place;
+import lowfirst.quantity.Sourced;
+
+/**
+ * What drives gates: one row of {@code drivers.csv}.
+ *
+ * @param name what channels call it
+ * @param kind as written: logic pin, open collector, Darlington array, optocoupler,
+ *     constant-current sink, bipolar transistor; empty means a logic pin
+ * @param partType type number, the key into datasheets; may be empty
+ * @param supply the rail it runs from; may be empty
+ * @param highLevelMin least voltage it drives when on, unloaded
+ * @param lowLevelMax most voltage it leaves when off
+ * @param sourceResistance its output resistance
+ * @param currentLimit most current it may deliver or sink
+ * @param pwmFrequency switching frequency; absent means switched on and off by hand-scale times
+ * @param atReset as written: high impedance, low, high; empty means not stated
+ */
+public record Driver(
+    String name,
+    String kind,
+    String partType,
+    String supply,
+    Optional<Sourced> highLevelMin,
+    Optional<Sourced> lowLevelMax,
+    Optional<Sourced> sourceResistance,
+    Optional<Sourced> currentLimit,
+    Optional<Sourced> pwmFrequency,
+    String atReset,
+    Place place) {}

@@ -1,0 +1,54 @@
+package lowfirst.board;
+
+import java.util.List;
+import java.util.Optional;
+import lowfirst.part.Datasheets;
+
+/**
+ * One or more boards, the parts for them, the loads they will switch.
+ *
+ * @param settings from {@code kit.properties}
+ * @param fingerprint SHA-256 over the input tables, in hexadecimal
+ */
+public record Kit(
+    Settings settings,
+    List<Board> boards,
+    Datasheets datasheets,
+    List<Rail> rails,
+    List<OutputChannel> channels,
+    List<Driver> drivers,
+    List<Load> loads,
+    List<BagLine> bag,
+    List<Swap> swaps,
+    String fingerprint) {
+
+  public Kit {
+    boards = List.copyOf(boards);
+    rails = List.copyOf(rails);
+    channels = List.copyOf(channels);
+    drivers = List.copyOf(drivers);
+    loads = List.copyOf(loads);
+    bag = List.copyOf(bag);
+    swaps = List.copyOf(swaps);
+  }
+
+  /** The board of this name. */
+  public Optional<Board> board(String name) {
+    return boards.stream().filter(board -> board.name().equals(name)).findFirst();
+  }
+
+  /** The rail of this name. */
+  public Optional<Rail> rail(String name) {
+    return rails.stream().filter(rail -> rail.name().equals(name)).findFirst();
+  }
+
+  /** The driver of this name. */
+  public Optional<Driver> driver(String name) {
+    return drivers.stream().filter(driver -> driver.name().equals(name)).findFirst();
+  }
+
+  /** The load of this name. */
+  public Optional<Load> load(String name) {
+    return loads.stream().filter(load -> load.name().equals(name)).findFirst();
+  }
+}

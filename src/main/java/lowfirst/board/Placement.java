@@ -1,0 +1,25 @@
+package lowfirst.board;
+
+import lowfirst.problem.Place;
+
+/**
+ * Where one designator sits, seen from the component side of the top.
+ *
+ * @param designator which one
+ * @param xMillimetres to the right, in the file's own origin
+ * @param yMillimetres upwards, in the file's own origin
+ * @param rotationDegrees anticlockwise, 0 to below 360
+ * @param side which side its body is on
+ * @param valueText the value as the placement list has it; may be empty
+ * @param packageText the package as the placement list has it; may be empty
+ * @param place where the row stands
+ */
+public record Placement(
+    Designator designator,
+    double xMillimetres,
+    double yMillimetres,
+    double rotationDegrees,
+    Side side,
+    String valueText,
+    String packageText,
+    Place place) {}

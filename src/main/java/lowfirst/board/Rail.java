@@ -1,0 +1,31 @@
+package lowfirst.board;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.problem.Place;
+import lowfirst.quantity.Sourced;
+
+/**
+ * A supply and its return: one row of {@code rails.csv}.
+ *
+ * @param name what channels and loads call it
+ * @param voltage nominal
+ * @param tolerance per cent either way
+ * @param currentLimit what the supply delivers at most
+ * @param loadsAtOnce how many loads may be on together; absent means all
+ * @param returnWire conductor size as written, for example {@code 1.5 mm²} or {@code AWG 16}
+ * @param returnLength one way
+ * @param returnContacts contacts in parallel in the return path
+ * @param contactRating current rating of one such contact
+ */
+public record Rail(
+    String name,
+    Optional<Sourced> voltage,
+    Optional<Sourced> tolerance,
+    Optional<Sourced> currentLimit,
+    OptionalInt loadsAtOnce,
+    String returnWire,
+    Optional<Sourced> returnLength,
+    OptionalInt returnContacts,
+    Optional<Sourced> contactRating,
+    Place place) {}

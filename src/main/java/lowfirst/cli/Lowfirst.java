@@ -1,0 +1,62 @@
+package lowfirst.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The root command: finds the verb, and turns whatever happens into an exit status. */
+@Command(
+    name = "lowfirst",
+    version = "lowfirst 0.1.0",
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "<verb>",
+    description =
+        "From a bill of materials and a bag of loose parts to a signed-off, load-checked board.")
+final class Lowfirst implements Runnable {
+  @Spec private CommandSpec spec;
+
+  private Lowfirst() {}
+
+  /** Runs one command line; never throws. Flushes both streams. */
+  public static int run(String[] arguments, Surroundings surroundings) {
+    try {
+      return commandLine(surroundings).execute(arguments);
+    } finally {
+      surroundings.out().flush();
+      surroundings.err().flush();
+    }
+  }
+
+  /** The whole command tree, for running and for generating its manual. */
+  static CommandLine commandLine(Surroundings surroundings) {
+    var line = new CommandLine(new Lowfirst());
+    // One line a verb, in the order of the job.
+    line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
+    line.setExecutionExceptionHandler(
+        (exception, command, parsed) -> reported(exception, surroundings));
+    return line;
+  }
+
+  private static int reported(Exception exception, Surroundings surroundings) {
+    if (exception instanceof CannotReadOrWrite) {
+      surroundings.err().println("lowfirst: " + exception.getMessage());
+      return ExitStatus.CANNOT_READ_OR_WRITE;
+    }
+    var trace = new StringWriter();
+    exception.printStackTrace(new PrintWriter(trace));
+    surroundings.err().println("lowfirst: this is a bug of ours, please report it:");
+    surroundings.err().print(trace);
+    return ExitStatus.BUG;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "a verb is missing, for example: demo");
+  }
+}

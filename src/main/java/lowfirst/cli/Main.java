@@ -1,0 +1,11 @@
+package lowfirst.cli;
+
+/** The process: one thin line. */
+public final class Main {
+  private Main() {}
+
+  /** Runs one command and exits with its status. */
+  public static void main(String[] arguments) {
+    System.exit(Lowfirst.run(arguments, Surroundings.ofProcess()));
+  }
+}

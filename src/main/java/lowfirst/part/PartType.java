@@ -1,0 +1,36 @@
+package lowfirst.part;
+
+import java.util.Optional;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+
+/**
+ * What one buys: value, package and ratings. Two items with equal part types go into one
+ * compartment of the sorting tray.
+ *
+ * @param kind what kind of part
+ * @param text the value or type number as the user wrote it, for example {@code 4k7} or {@code
+ *     1N4148}; what sheets show
+ * @param value resistance, capacitance or inductance, where the kind has one and it was understood
+ * @param tolerance the tolerance, where stated
+ * @param ratedVoltage the rated voltage, where stated
+ * @param ratedPower the rated power, where stated
+ * @param typeNumber the maker's type number, the key into datasheets; empty when there is none
+ * @param packageName the package or footprint as the user wrote it; may be empty
+ */
+public record PartType(
+    PartKind kind,
+    String text,
+    Optional<Quantity> value,
+    Optional<Tolerance> tolerance,
+    Optional<Quantity> ratedVoltage,
+    Optional<Quantity> ratedPower,
+    String typeNumber,
+    String packageName) {
+
+  /** For example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
+  public String words() {
+    String name = value.map(Quantity::toString).orElse(text.isBlank() ? typeNumber : text);
+    return name.isBlank() ? kind.words() : name + " " + kind.words();
+  }
+}

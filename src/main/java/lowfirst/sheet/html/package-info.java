@@ -1,0 +1,2 @@
+/** Documents as HTML, drawings as SVG. */
+package lowfirst.sheet.html;

@@ -1,0 +1,2 @@
+/** Documents as PDF. PDFBox only here. */
+package lowfirst.sheet.pdf;
