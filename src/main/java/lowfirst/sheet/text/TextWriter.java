@@ -1,0 +1,117 @@
+package lowfirst.sheet.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.sheet.Block;
+import lowfirst.sheet.Document;
+
+/**
+ * Documents as plain text for a terminal or a log. Everything is said in words; nothing is clipped.
+ */
+public final class TextWriter implements Block.Writer<List<String>> {
+  private static final int NARROWEST = 20;
+
+  private final int width;
+
+  private TextWriter(int width) {
+    this.width = Math.max(NARROWEST, width);
+  }
+
+  /**
+   * The document as text.
+   *
+   * @param width columns of the terminal; lines are no longer, except that below 20 counts as 20
+   * @return lines ended by line feeds, with no space at their ends
+   */
+  public static String write(Document document, int width) {
+    var writer = new TextWriter(width);
+    var lines = new ArrayList<String>();
+    lines.addAll(writer.underlined(document.title(), '='));
+    if (!document.subtitle().isBlank()) {
+      lines.addAll(writer.wrapped("", document.subtitle()));
+    }
+    for (Block block : document.blocks()) {
+      List<String> part = block.fold(writer);
+      if (!part.isEmpty()) {
+        lines.add("");
+        lines.addAll(part);
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private List<String> underlined(String text, char rule) {
+    List<String> lines = wrapped("", text);
+    int longest = lines.stream().mapToInt(Wrapping::width).max().orElse(0);
+    var underlined = new ArrayList<>(lines);
+    underlined.add(String.valueOf(rule).repeat(longest));
+    return underlined;
+  }
+
+  /** Wrapped after {@code label}; further lines are indented below it by its width, 8 at most. */
+  private List<String> wrapped(String label, String text) {
+    int indent = Math.min(8, Wrapping.width(label));
+    var lines = new ArrayList<String>();
+    for (String line : Wrapping.lines(label + Wrapping.harmless(text), width - indent)) {
+      lines.add(lines.isEmpty() ? line : " ".repeat(line.isEmpty() ? 0 : indent) + line);
+    }
+    return lines;
+  }
+
+  @Override
+  public List<String> heading(Block.Heading heading) {
+    return heading.level() <= 2
+        ? underlined(heading.text(), '-')
+        : wrapped("", "-- " + heading.text() + " --");
+  }
+
+  @Override
+  public List<String> paragraph(Block.Paragraph paragraph) {
+    return wrapped("", paragraph.text());
+  }
+
+  @Override
+  public List<String> caution(Block.Caution caution) {
+    return wrapped("CAUTION! ", caution.text());
+  }
+
+  @Override
+  public List<String> facts(Block.Facts facts) {
+    int names = facts.facts().stream().mapToInt(f -> Wrapping.width(f.name())).max().orElse(0);
+    boolean aligned = names + 2 <= width / 2;
+    var lines = new ArrayList<String>();
+    for (Block.Facts.Fact fact : facts.facts()) {
+      if (!aligned) {
+        lines.addAll(wrapped("", fact.name() + ": " + fact.text()));
+        continue;
+      }
+      String start = Wrapping.padded(Wrapping.harmless(fact.name()), names + 2);
+      for (String line : Wrapping.lines(Wrapping.harmless(fact.text()), width - names - 2)) {
+        lines.add((start + line).stripTrailing());
+        start = " ".repeat(names + 2);
+      }
+    }
+    return lines;
+  }
+
+  @Override
+  public List<String> table(Block.Table table) {
+    var lines = new ArrayList<String>();
+    if (!table.caption().isBlank()) {
+      lines.addAll(wrapped("", table.caption()));
+    }
+    lines.addAll(TextTable.lines(table, width));
+    return lines;
+  }
+
+  @Override
+  public List<String> figure(Block.Figure figure) {
+    String caption = figure.caption().isBlank() ? figure.drawing().words() : figure.caption();
+    return wrapped("Picture: ", caption);
+  }
+
+  @Override
+  public List<String> newPage(Block.NewPage newPage) {
+    return List.of();
+  }
+}
