@@ -17,6 +17,8 @@ import lowfirst.quantity.Sourced;
  * @param sourceResistance its output resistance
  * @param currentLimit most current it may deliver or sink
  * @param pwmFrequency switching frequency; absent means switched on and off by hand-scale times
+ * @param pullUp resistance from an open collector's output to its supply
+ * @param inputCurrent least current into an optocoupler's LED or a transistor's base when on
  * @param atReset as written: high impedance, low, high; empty means not stated
  */
 public record Driver(
@@ -29,5 +31,7 @@ public record Driver(
     Optional<Sourced> sourceResistance,
     Optional<Sourced> currentLimit,
     Optional<Sourced> pwmFrequency,
+    Optional<Sourced> pullUp,
+    Optional<Sourced> inputCurrent,
     String atReset,
     Place place) {}

@@ -21,6 +21,9 @@ import lowfirst.quantity.Sourced;
  * @param duty on share under PWM, per cent
  * @param maxOnTime how long it may stay on by its own rating
  * @param pullInVoltage least voltage at which it still pulls in, cold
+ * @param ratedDuty largest on share that it bears by its own rating, per cent
+ * @param tolerance how far its current may be above or below what is stated, per cent
+ * @param temperatureRise how much hotter than the air it gets in service, kelvin
  */
 public record Load(
     String name,
@@ -37,6 +40,9 @@ public record Load(
     Optional<Sourced> duty,
     Optional<Sourced> maxOnTime,
     Optional<Sourced> pullInVoltage,
+    Optional<Sourced> ratedDuty,
+    Optional<Sourced> tolerance,
+    Optional<Sourced> temperatureRise,
     Place place) {
 
   /** The kinds of load that behave differently at switching on and off. */

@@ -1,6 +1,7 @@
 package lowfirst.board;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import lowfirst.problem.Place;
 import lowfirst.quantity.Sourced;
 
@@ -26,6 +27,8 @@ import lowfirst.quantity.Sourced;
  * @param contactRating current rating of the terminal or contact
  * @param wire conductor size as written, for example {@code 0.75 mm²} or {@code AWG 18}
  * @param wireLength one way
+ * @param wiresTogether how many loaded wires run in one bundle, this one included; absent means it
+ *     runs alone
  * @param load name of its load
  * @param ambient air temperature at this channel where it differs from the kit's
  */
@@ -47,6 +50,7 @@ public record OutputChannel(
     Optional<Sourced> contactRating,
     String wire,
     Optional<Sourced> wireLength,
+    OptionalInt wiresTogether,
     String load,
     Optional<Sourced> ambient,
     Place place) {
