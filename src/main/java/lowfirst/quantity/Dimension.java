@@ -33,6 +33,10 @@ public enum Dimension {
   THERMAL_RESISTANCE(
       "K/W", false, "K/W", "1", "°C/W", "1", "C/W", "1", "℃/W", "1", "degC/W", "1", "mK/W",
       "0.001"),
+  /** Relative change a kelvin: of a resistor's value, of a crystal's frequency. */
+  TEMPERATURE_COEFFICIENT(
+      "ppm/K", false, "ppm/K", "1", "ppm/°C", "1", "ppm/C", "1", "1e-6/K", "1", "%/K", "10000",
+      "%/°C", "10000"),
   ANGLE("°", false, "°", "1", "deg", "1"),
   PERCENT("%", false, "%", "1"),
   MASS("g", true, "g", "1"),

@@ -82,6 +82,29 @@ public record Quantity(BigDecimal amount, Dimension dimension) implements Compar
         unit.isEmpty() ? "number without a unit" : "number with unit");
   }
 
+  /**
+   * What a unit by itself measures: {@code mΩ} a resistance, {@code nC} a charge, no unit at all a
+   * ratio. A lone {@code C} is a temperature: coulombs come with a prefix.
+   */
+  public static Optional<Dimension> measuredIn(String unit) {
+    String trimmed = unit.strip().replace('\u2126', 'Ω');
+    if (trimmed.equals("C")) {
+      return Optional.of(Dimension.TEMPERATURE);
+    }
+    for (Dimension dimension : Dimension.values()) {
+      if (unitScale(trimmed, dimension).isPresent()) {
+        return Optional.of(dimension);
+      }
+    }
+    for (Dimension dimension : Dimension.values()) {
+      boolean prefixAndUnit = dimension.takesPrefixes() && trimmed.length() > 1;
+      if (prefixAndUnit && scale(trimmed, dimension).isPresent()) {
+        return Optional.of(dimension);
+      }
+    }
+    return Optional.empty();
+  }
+
   private static String example(Dimension dimension) {
     return dimension.symbol().isEmpty() ? "3" : "4.7 " + dimension.symbol();
   }
