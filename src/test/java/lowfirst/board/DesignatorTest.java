@@ -1,0 +1,63 @@
+package lowfirst.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DesignatorTest {
+
+  private static final List<String> AS_A_PERSON_SORTS =
+      List.of(
+          "1N1", "1N2", "C1", "C2", "C10", "C100", "IC1", "L1-In", "L1-Out", "L2-In", "R2", "R02",
+          "R10", "R10A", "Tuner", "Tuner_2");
+
+  @Test
+  void designators_sort_as_a_person_would() {
+    for (int seed = 0; seed < 50; seed++) {
+      var shuffled = new ArrayList<>(AS_A_PERSON_SORTS);
+      Collections.shuffle(shuffled, new Random(seed));
+      var sorted = shuffled.stream().map(Designator::of).sorted().map(Designator::text).toList();
+
+      // R02 and R2 are the same number but two names; the order between them is fixed, not natural.
+      assertEquals(
+          AS_A_PERSON_SORTS.stream().map(DesignatorTest::withoutLeadingZero).toList(),
+          sorted.stream().map(DesignatorTest::withoutLeadingZero).toList());
+    }
+  }
+
+  private static String withoutLeadingZero(String text) {
+    return text.equals("R02") ? "R2" : text;
+  }
+
+  @Test
+  void the_order_is_total_and_agrees_with_equality() {
+    for (String a : AS_A_PERSON_SORTS) {
+      for (String b : AS_A_PERSON_SORTS) {
+        int order = Designator.of(a).compareTo(Designator.of(b));
+        assertEquals(
+            Integer.signum(order), -Integer.signum(Designator.of(b).compareTo(Designator.of(a))));
+        assertEquals(a.equals(b), order == 0, a + " and " + b);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"R12, R", "ic3, IC", "1N1, ''", "L1-In, L", "REF**, REF", "Tuner_2, TUNER"})
+  void the_letters_in_front_tell_the_family(String text, String prefix) {
+    assertEquals(prefix, Designator.of(text).prefix());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", " R1", "R1 "})
+  void a_blank_or_padded_text_is_our_own_mistake(String text) {
+    assertThrows(IllegalArgumentException.class, () -> Designator.of(text));
+  }
+}
