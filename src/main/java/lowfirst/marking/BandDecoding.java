@@ -1,0 +1,62 @@
+package lowfirst.marking;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that a row of bands can mean, looked at from both ends.
+ *
+ * @param bands the bands as given
+ * @param edition the table of colours used
+ * @param readings every legal reading, the likeliest first; none when the bands are no code
+ */
+public record BandDecoding(BandSequence bands, Edition edition, List<BandReading> readings) {
+
+  /** How far the bands alone settle the value. */
+  public enum Certainty {
+    /** One value only, from whichever end. */
+    CERTAIN,
+    /** Several legal values, of which only one is a preferred number in the ordinary range. */
+    LIKELY,
+    /** Two or more values that shops sell: the bands can't tell, a meter can. */
+    AMBIGUOUS,
+    /** Legal, but nothing that shops sell. */
+    DOUBTFUL,
+    /** No legal reading from either end. */
+    NOT_A_CODE
+  }
+
+  public BandDecoding {
+    readings = List.copyOf(readings);
+  }
+
+  /** The likeliest reading. */
+  public Optional<BandReading> likeliest() {
+    return readings.stream().findFirst();
+  }
+
+  /** The readings that differ from the likeliest in value or tolerance. */
+  public List<BandReading> others() {
+    return readings.stream()
+        .skip(1)
+        .filter(other -> !other.meansTheSameAs(readings.get(0)))
+        .toList();
+  }
+
+  /** How far the bands alone settle the value. */
+  public Certainty certainty() {
+    if (readings.isEmpty()) {
+      return Certainty.NOT_A_CODE;
+    }
+    BandReading first = readings.get(0);
+    if (!first.isPlausible()) {
+      return Certainty.DOUBTFUL;
+    }
+    if (readings.stream().allMatch(first::sameValueAs)) {
+      return Certainty.CERTAIN;
+    }
+    boolean rival =
+        readings.stream().anyMatch(other -> other.isPlausible() && !first.sameValueAs(other));
+    return rival ? Certainty.AMBIGUOUS : Certainty.LIKELY;
+  }
+}
