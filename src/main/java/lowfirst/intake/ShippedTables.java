@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import lowfirst.part.BodyOutlines;
 import lowfirst.part.Datasheets;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -31,6 +32,11 @@ public final class ShippedTables {
     return Catalogue.LINES;
   }
 
+  /** The package table: seated heights and body sizes, a source on every row, read once. */
+  public static BodyOutlines bodyOutlines() {
+    return Outlines.TABLE;
+  }
+
   /** The records of a shipped table, by header. */
   static List<CSVRecord> records(String resource) {
     try (InputStream bytes = ShippedTables.class.getResourceAsStream(resource);
@@ -46,5 +52,10 @@ public final class ShippedTables {
   private static final class Catalogue {
     private static final Datasheets LINES =
         Datasheets.of(records("catalogue.csv").stream().map(ShippedLine::of).toList());
+  }
+
+  private static final class Outlines {
+    private static final BodyOutlines TABLE =
+        BodyOutlines.of(records("body-outlines.csv").stream().map(ShippedOutline::of).toList());
   }
 }

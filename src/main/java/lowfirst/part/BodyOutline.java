@@ -9,7 +9,7 @@ import lowfirst.quantity.Source;
  *
  * @param name the outline's name, for example {@code TO-220 standing}
  * @param seatedHeightMillimetres top of the properly seated part above the board, stand-off
- *     included; positive
+ *     included; 0 when not known, and then only {@link #height()} tells
  * @param standOffMillimetres gap under the body, included in the height; zero when it rests on the
  *     board
  * @param lengthMillimetres body length seen from above, along the leads' row; 0 when not known
@@ -29,9 +29,21 @@ public record BodyOutline(
     Source source) {
 
   public BodyOutline {
-    if (!(seatedHeightMillimetres > 0) || !(seatedHeightMillimetres < 500)) {
+    if (!(seatedHeightMillimetres >= 0) || !(seatedHeightMillimetres < 500)) {
       throw new IllegalArgumentException(name + ": seated height " + seatedHeightMillimetres);
     }
+  }
+
+  /** The seated height, if it is known; a name may tell the body and not its height. */
+  public OptionalDouble height() {
+    return seatedHeightMillimetres > 0
+        ? OptionalDouble.of(seatedHeightMillimetres)
+        : OptionalDouble.empty();
+  }
+
+  /** Whether the height stands in for one that nobody stated; sheets say so. */
+  public boolean isAssumed() {
+    return source.origin() == Source.Origin.ASSUMED;
   }
 
   /** Body length and width, if both are known. */
