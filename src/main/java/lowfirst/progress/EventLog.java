@@ -1,0 +1,89 @@
+package lowfirst.progress;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lowfirst.progress.HistoryLine.Standing;
+
+/**
+ * Events in the order in which they were acknowledged, and which of them count.
+ *
+ * <p>An event counts unless an undo that itself counts names it. An undo can only name what was
+ * acknowledged before it, so one walk from the newest to the oldest settles them all.
+ *
+ * @param events each id once, in the order acknowledged
+ * @param undone the ids that don't count
+ */
+public record EventLog(List<Event> events, Set<String> undone) {
+
+  public EventLog {
+    events = List.copyOf(events);
+    undone = Set.copyOf(undone);
+  }
+
+  /** The log of these events; an id seen again is the same event and counts once. */
+  public static EventLog of(List<Event> acknowledged) {
+    var once = new LinkedHashMap<String, Event>();
+    acknowledged.forEach(event -> once.putIfAbsent(event.id(), event));
+    var events = List.copyOf(once.values());
+    var undone = new HashSet<String>();
+    var earlier = new HashSet<>(once.keySet());
+    for (int i = events.size() - 1; i >= 0; i--) {
+      Event event = events.get(i);
+      earlier.remove(event.id());
+      if (event instanceof Event.Undo undo
+          && !undone.contains(undo.id())
+          && earlier.contains(undo.undone())) {
+        undone.add(undo.undone());
+      }
+    }
+    return new EventLog(events, undone);
+  }
+
+  /** The events that count, oldest first, without the undos. */
+  public List<Event> counting() {
+    return events.stream()
+        .filter(event -> !(event instanceof Event.Undo))
+        .filter(event -> !undone.contains(event.id()))
+        .toList();
+  }
+
+  /** The newest event that counts and that {@code undo} could take back. */
+  public Optional<Event> newest() {
+    List<Event> counting = counting();
+    return counting.isEmpty() ? Optional.empty() : Optional.of(counting.get(counting.size() - 1));
+  }
+
+  /** The newest event that counts and touches a spot. */
+  public Optional<Event> newest(Spot spot) {
+    List<Event> touching =
+        counting().stream().filter(event -> Touched.by(event).contains(spot)).toList();
+    return touching.isEmpty() ? Optional.empty() : Optional.of(touching.get(touching.size() - 1));
+  }
+
+  /**
+   * The life of one part, oldest first: every event that touches it, counting or undone, and every
+   * undo of one of those.
+   */
+  public List<HistoryLine> history(Spot spot) {
+    var lines = new ArrayList<HistoryLine>();
+    var shown = new HashSet<String>();
+    for (int i = 0; i < events.size(); i++) {
+      Event event = events.get(i);
+      boolean touches =
+          event instanceof Event.Undo undo
+              ? shown.contains(undo.undone())
+              : Touched.by(event).contains(spot);
+      if (touches) {
+        shown.add(event.id());
+        lines.add(
+            new HistoryLine(
+                i + 1, event, undone.contains(event.id()) ? Standing.UNDONE : Standing.COUNTS));
+      }
+    }
+    return lines;
+  }
+}
