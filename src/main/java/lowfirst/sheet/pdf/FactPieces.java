@@ -1,0 +1,75 @@
+package lowfirst.sheet.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lowfirst.sheet.Block.Facts;
+
+/** Names with what they are, the names in a column of their own. */
+final class FactPieces {
+  private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
+  private static final double GAP = 10;
+
+  private FactPieces() {}
+
+  static List<Piece> of(Facts facts, OpenDocument document) {
+    double body = document.paper().bodyWidthMillimetres() * Paper.POINTS;
+    Typeface bold = document.bold().face();
+    double names = 0;
+    for (Facts.Fact fact : facts.facts()) {
+      double width = Lines.of(bold, Style.CELL, fact.name()).naturalWidth();
+      names = Math.max(names, Math.min(width, body * 0.35));
+    }
+    Tags.Element list = document.tags().document().child("L");
+    var pieces = new ArrayList<Piece>();
+    for (Facts.Fact fact : facts.facts()) {
+      pieces.addAll(fact(fact, document, list.child("LI"), names));
+    }
+    return pieces;
+  }
+
+  private static List<Piece> fact(
+      Facts.Fact fact, OpenDocument document, Tags.Element item, double names) {
+    double body = document.paper().bodyWidthMillimetres() * Paper.POINTS;
+    double measure = Math.min(body - names - GAP, Style.LONGEST_LINE);
+    List<Lines.Line> name =
+        Lines.of(document.bold().face(), Style.CELL, fact.name()).within(names + 0.01);
+    List<Lines.Line> text =
+        Lines.of(document.regular().face(), Style.TEXT, fact.text()).within(measure);
+    Tags.Element label = item.child("Lbl");
+    Tags.Element words = item.child("LBody");
+    var pieces = new ArrayList<Piece>();
+    int lines = Math.max(name.size(), text.size());
+    for (int at = 0; at < lines; at++) {
+      int line = at;
+      pieces.add(
+          new Piece(
+              at == 0 ? 2.5 : 0,
+              Style.TEXT * Style.LEADING,
+              at == lines - 1 ? Piece.Joint.FREE : Piece.Joint.STAYS_WITH_NEXT,
+              Optional.empty(),
+              (page, top) -> {
+                double y = top + Style.TEXT * Style.BASELINE;
+                put(page, label, document.bold(), Style.CELL, LEFT, y, name, line);
+                put(page, words, document.regular(), Style.TEXT, LEFT + names + GAP, y, text, line);
+              }));
+    }
+    return pieces;
+  }
+
+  private static void put(
+      Page page,
+      Tags.Element element,
+      EmbeddedFont font,
+      double size,
+      double x,
+      double y,
+      List<Lines.Line> lines,
+      int at) {
+    if (at < lines.size() && !lines.get(at).text().isEmpty()) {
+      page.begin(element);
+      page.content().text(font, size, x, y, Style.INK, lines.get(at).text());
+      page.content().endMarked();
+    }
+  }
+}

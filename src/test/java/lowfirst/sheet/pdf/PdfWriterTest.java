@@ -1,0 +1,140 @@
+package lowfirst.sheet.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.sheet.Block;
+import lowfirst.sheet.Block.Cell;
+import lowfirst.sheet.Block.Table;
+import lowfirst.sheet.Document;
+import lowfirst.sheet.drawing.Drawing;
+import lowfirst.sheet.drawing.Ink;
+import lowfirst.sheet.drawing.Shape;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+class PdfWriterTest {
+
+  private static final PdfWriter WRITER = new PdfWriter();
+
+  private static final Drawing SQUARE =
+      new Drawing(
+          20,
+          12,
+          List.of(
+              new Shape.Box(0, 0, 20, 12, 2, Shape.Paint.both(new Ink(0xF4E3C1), Ink.BLACK, 0.3)),
+              new Shape.Circle(5, 6, 2, Shape.Paint.stroke(Ink.BLACK, 0.3)),
+              new Shape.Label(14, 7, 3, Shape.Label.Anchor.MIDDLE, Ink.BLACK, "R1")),
+          "a body with a dot at its left end");
+
+  private static Document everyBlock(int rows) {
+    var table = new ArrayList<Table.Row>();
+    for (int row = 1; row <= rows; row++) {
+      table.add(
+          new Table.Row(
+              List.of(
+                  Cell.of("" + row),
+                  Cell.of("4.7 kΩ resistor, ±5 %, 0.25 W", SQUARE),
+                  Cell.of("R" + row + ", R" + (row + 1) + ", R" + (row + 2)),
+                  Cell.box(row % 3 == 0),
+                  Cell.box(false),
+                  Cell.field(row % 4 == 0 ? "4.68 kΩ" : ""))));
+    }
+    return new Document(
+        "Assembly book",
+        "bell player · driver · unit driver-1 · 0123456789abcdef",
+        List.of(
+            new Block.Heading(2, "Batch 1"),
+            new Block.Paragraph("Seat these parts, then flip the board once. ".repeat(8)),
+            new Block.Caution(
+                "The tip is hot. Lead ends fly when cut: wear glasses, hold the end, point it down. "
+                    + "Wash your hands before you eat."),
+            new Block.Facts(
+                List.of(
+                    new Block.Facts.Fact("Board", "driver, 2 units"),
+                    new Block.Facts.Fact("Fingerprint", "0123456789abcdef".repeat(4)))),
+            new Block.Figure(SQUARE, "The board, component side."),
+            new Block.Heading(3, "Steps"),
+            new Table(
+                "In this order",
+                List.of(
+                    new Table.Column("Step", Table.Align.END, 1),
+                    new Table.Column("Pick", Table.Align.START, 4),
+                    new Table.Column("Where", Table.Align.START, 4),
+                    new Table.Column("Seated", Table.Align.START, 1),
+                    new Table.Column("Soldered", Table.Align.START, 1),
+                    new Table.Column("Reading", Table.Align.START, 2)),
+                table)));
+  }
+
+  private static String text(byte[] pdf) throws Exception {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      var stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      return stripper.getText(document);
+    }
+  }
+
+  @Test
+  void the_same_document_gives_the_same_bytes() {
+    Document document = everyBlock(30);
+    assertArrayEquals(
+        new PdfWriter().write(document, Paper.A4), new PdfWriter().write(document, Paper.A4));
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = PDFAFlavour.class,
+      names = {"PDFA_2_A", "PDFA_2_B", "PDFUA_1"})
+  void an_independent_validator_finds_it_fit_for_archive_and_screen_reader(PDFAFlavour flavour)
+      throws Exception {
+    byte[] pdf = WRITER.write(everyBlock(40), Paper.A4);
+    assertEquals(List.of(), ArchiveProfile.violations(pdf, flavour));
+  }
+
+  @Test
+  void the_validator_does_find_faults() throws Exception {
+    byte[] bare = WRITER.write(everyBlock(3), Paper.A4);
+    String text = new String(bare, java.nio.charset.StandardCharsets.ISO_8859_1);
+    byte[] broken =
+        text.replace("<pdfaid:part>2", "<pdfaid:part>3")
+            .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+    assertTrue(!ArchiveProfile.violations(broken, PDFAFlavour.PDFA_2_B).isEmpty());
+  }
+
+  @Test
+  void the_table_header_stands_on_every_page_and_pages_are_counted() throws Exception {
+    byte[] pdf = WRITER.write(everyBlock(60), Paper.A4);
+    Files.createDirectories(Path.of("target/sheets"));
+    Files.write(Path.of("target/sheets/every-block.pdf"), pdf);
+    Files.write(
+        Path.of("target/sheets/every-block-letter.pdf"),
+        WRITER.write(everyBlock(20), Paper.LETTER.turned()));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      int pages = document.getNumberOfPages();
+      assertTrue(pages > 3, pages + " pages");
+      for (int page = 1; page <= pages; page++) {
+        var stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String text = stripper.getText(document);
+        assertTrue(text.contains("Soldered"), "page " + page);
+        assertTrue(text.contains("page " + page + " of " + pages), "page " + page);
+      }
+    }
+    String text = text(pdf);
+    for (int row = 1; row <= 60; row++) {
+      assertTrue(text.contains("R" + row + ", R" + (row + 1) + ", R" + (row + 2)), "row " + row);
+    }
+  }
+}
