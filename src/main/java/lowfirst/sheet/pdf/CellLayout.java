@@ -126,7 +126,8 @@ final class CellLayout {
         Page page, FormFields fields, Tags.Element element, Corner corner, String words) {
       double x = corner.x() + Style.CELL_SIDE;
       double inner = width - 2 * Style.CELL_SIDE;
-      double y = corner.y() + corner.height() - 3;
+      double text = lines.size() * layout.size * Style.LEADING + 2 * Style.CELL_EDGE;
+      double y = corner.y() + Math.max(Style.WRITING, text) - 3;
       page.content().beginArtifact();
       page.content().line(x, y, x + inner, y, 0.6, Style.SOFT);
       page.content().endMarked();

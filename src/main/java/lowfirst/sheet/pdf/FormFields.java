@@ -29,6 +29,7 @@ final class FormFields {
   private static final int PRINTED = 4;
   private static final int SEVERAL_LINES = 1 << 12;
   private static final COSName ON = COSName.getPDFName("Ticked");
+  private static final COSName OFF = COSName.getPDFName("Off");
   private static final COSName TYPING = COSName.getPDFName("Typing");
 
   private final PDDocument document;
@@ -54,11 +55,12 @@ final class FormFields {
   /** A box to tick. */
   void box(Spot spot, boolean ticked, String words, Tags.Element parent) {
     var looksOfBox = new COSDictionary();
+    looksOfBox.setDirect(true); // some viewers take an indirect one for a single appearance
     looksOfBox.setItem(ON, look(spot, "box with tick", BoxLook.of(spot.width(), true)));
-    looksOfBox.setItem(COSName.OFF, look(spot, "box", BoxLook.of(spot.width(), false)));
+    looksOfBox.setItem(OFF, look(spot, "box", BoxLook.of(spot.width(), false)));
     COSDictionary widget = widget(spot, words, parent, looksOfBox);
     widget.setItem(COSName.FT, COSName.BTN);
-    COSName state = ticked ? ON : COSName.OFF;
+    COSName state = ticked ? ON : OFF;
     widget.setItem(COSName.V, state);
     widget.setItem(COSName.AS, state);
   }
