@@ -1,6 +1,7 @@
 package lowfirst.sheet.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A picture made of shapes, in millimetres, x to the right, y downwards from the top left corner.
@@ -15,5 +16,26 @@ public record Drawing(
 
   public Drawing {
     shapes = List.copyOf(shapes);
+  }
+
+  /** The same picture at another size; below 1 it is smaller. */
+  public Drawing scaled(double scale) {
+    var moved = new Moved(scale, 0, 0);
+    return new Drawing(
+        widthMillimetres * scale,
+        heightMillimetres * scale,
+        shapes.stream().map(shape -> shape.fold(moved)).toList(),
+        words);
+  }
+
+  /** This picture with another to its right, their upper edges level. */
+  public Drawing beside(Drawing other, double gapMillimetres) {
+    var moved = new Moved(1, widthMillimetres + gapMillimetres, 0);
+    return new Drawing(
+        widthMillimetres + gapMillimetres + other.widthMillimetres,
+        Math.max(heightMillimetres, other.heightMillimetres),
+        Stream.concat(shapes.stream(), other.shapes.stream().map(shape -> shape.fold(moved)))
+            .toList(),
+        words + "; beside it: " + other.words);
   }
 }

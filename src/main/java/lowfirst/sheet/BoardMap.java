@@ -1,0 +1,213 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.sheet.drawing.Drawing;
+import lowfirst.sheet.drawing.Ink;
+import lowfirst.sheet.drawing.Shape;
+import lowfirst.sheet.drawing.Shape.Label.Anchor;
+import lowfirst.sheet.drawing.Shape.Paint;
+import lowfirst.sheet.drawing.Shape.Point;
+
+/**
+ * A board to scale, in millimetres: the places that matter now dark and numbered, what is done in
+ * grey, the rest faint. Nothing is told by colour alone.
+ *
+ * <p>A part that has one right way round shows ± beside its number: placement lists don't say which
+ * way their rotation starts from, so the map can't show pin 1; the print on the board does.
+ */
+public final class BoardMap {
+  private static final Ink LIT = new Ink(0x123A6B);
+  private static final Ink DONE = new Ink(0xB4B4B4);
+  private static final Ink DONE_EDGE = new Ink(0x777777);
+  private static final Ink FAINT = new Ink(0xA8A8A8);
+  private static final double HEAD = 5.5;
+  private static final double FOOT = 8;
+
+  /** Free space at the sides: half the outline's stroke, and room for numbers at the edge. */
+  private static final double SIDE = 2;
+
+  private static final double NUMBER = 2.1;
+
+  private final Board board;
+  private final BoardView view;
+  private final Side seenFrom;
+  private final Map<Designator, String> lit;
+  private final Set<Designator> done;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  private BoardMap(Board board, Map<Designator, String> lit, Set<Designator> done, Side seenFrom) {
+    this.board = board;
+    this.view = BoardView.of(board, seenFrom);
+    this.seenFrom = seenFrom;
+    this.lit = lit;
+    this.done = done;
+  }
+
+  /** The places to fill now, numbered from 1 in this order. */
+  public static Drawing of(
+      Board board, Collection<Designator> lit, Collection<Designator> done, Side seenFrom) {
+    var numbers = new LinkedHashMap<Designator, String>();
+    lit.forEach(designator -> numbers.putIfAbsent(designator, "" + (numbers.size() + 1)));
+    return of(board, numbers, done, seenFrom);
+  }
+
+  /**
+   * The places to fill now, each under a name of its own, such as the number of its step.
+   *
+   * @param lit the places with their names, in reading order
+   * @param done the places already filled
+   * @param seenFrom which side one looks at; from the bottom the board is shown mirrored, as it is
+   *     seen when turned over sideways
+   */
+  public static Drawing of(
+      Board board, Map<Designator, String> lit, Collection<Designator> done, Side seenFrom) {
+    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom).drawing();
+  }
+
+  private Drawing drawing() {
+    double width = Math.max(view.width() + 2 * SIDE, 40);
+    shapes.add(label(SIDE, 3.4, 2.6, heading()));
+    shapes.add(
+        new Shape.Box(SIDE, HEAD, view.width(), view.height(), 0.5, Paint.stroke(Ink.BLACK, 0.35)));
+    corner();
+    List<Placement> placements = new ArrayList<>(board.placementsByDesignator().values());
+    placements.sort(java.util.Comparator.comparing(Placement::designator));
+    placements.stream().filter(p -> !isLit(p) && !isDone(p)).forEach(this::faint);
+    placements.stream().filter(p -> !isLit(p) && isDone(p)).forEach(this::done);
+    placements.stream().filter(this::isLit).forEach(this::lit);
+    placements.stream().filter(this::isLit).forEach(this::number);
+    scaleMark(width);
+    return new Drawing(width, HEAD + view.height() + FOOT, shapes, words());
+  }
+
+  private String heading() {
+    String side = seenFrom == Side.TOP ? "top" : "bottom, mirrored";
+    return board.name() + ": seen from the " + side;
+  }
+
+  private boolean isLit(Placement placement) {
+    return lit.containsKey(placement.designator());
+  }
+
+  private boolean isDone(Placement placement) {
+    return done.contains(placement.designator());
+  }
+
+  /** A black triangle in the lower left corner of the top side, on both views the same corner. */
+  private void corner() {
+    double x = seenFrom == Side.TOP ? SIDE : SIDE + view.width();
+    double y = HEAD + view.height();
+    double into = seenFrom == Side.TOP ? 3 : -3;
+    shapes.add(
+        new Shape.Path(
+            List.of(new Point(x, y), new Point(x + into, y), new Point(x, y - 3)),
+            Shape.Path.Closing.CLOSED,
+            Paint.fill(Ink.BLACK)));
+  }
+
+  private Point moved(Point point) {
+    return new Point(point.x() + SIDE, point.y() + HEAD);
+  }
+
+  private void body(Placement placement, Paint paint) {
+    if (BoardView.knowsBody(board, placement)) {
+      List<Point> corners = view.body(board, placement).stream().map(this::moved).toList();
+      shapes.add(new Shape.Path(corners, Shape.Path.Closing.CLOSED, paint));
+    } else {
+      Point middle = moved(view.middle(placement));
+      shapes.add(new Shape.Circle(middle.x(), middle.y(), 1.5, paint));
+    }
+  }
+
+  private void faint(Placement placement) {
+    body(placement, Paint.stroke(FAINT, 0.15));
+  }
+
+  private void done(Placement placement) {
+    boolean near = placement.side() == seenFrom;
+    body(placement, near ? Paint.both(DONE, DONE_EDGE, 0.15) : Paint.stroke(DONE_EDGE, 0.15));
+  }
+
+  /** Dark where the body is on this side; only its outline and its leads where it is behind. */
+  private void lit(Placement placement) {
+    boolean near = placement.side() == seenFrom;
+    body(placement, near ? Paint.fill(LIT) : Paint.stroke(LIT, 0.4));
+    if (!near) {
+      view.leads(board, placement).stream()
+          .map(this::moved)
+          .forEach(lead -> shapes.add(new Shape.Circle(lead.x(), lead.y(), 0.6, Paint.fill(LIT))));
+    }
+  }
+
+  private void number(Placement placement) {
+    String text = lit.get(placement.designator()) + (isPolarised(placement) ? " ±" : "");
+    Point middle = moved(view.middle(placement));
+    double width = text.length() * NUMBER * 0.56 + 0.8;
+    shapes.add(
+        new Shape.Box(
+            middle.x() - width / 2,
+            middle.y() - NUMBER * 0.58,
+            width,
+            NUMBER * 1.16,
+            0.5,
+            Paint.fill(LIT)));
+    shapes.add(
+        new Shape.Label(
+            middle.x(), middle.y() + NUMBER * 0.36, NUMBER, Anchor.MIDDLE, Ink.WHITE, text));
+  }
+
+  private boolean isPolarised(Placement placement) {
+    return board
+        .itemOf(placement.designator())
+        .map(Item::partType)
+        .filter(type -> type.kind().isPolarised())
+        .isPresent();
+  }
+
+  /** A length to hold a ruler to, 50 mm where it fits. */
+  private void scaleMark(double width) {
+    double length = width >= 54 ? 50 : 20;
+    double y = HEAD + view.height() + 3.5;
+    double end = SIDE + length;
+    shapes.add(new Shape.Line(SIDE, y, end, y, Paint.stroke(Ink.BLACK, 0.25)));
+    for (double x = SIDE; x <= end + 0.01; x += 10) {
+      shapes.add(new Shape.Line(x, y - 1.2, x, y + 1.2, Paint.stroke(Ink.BLACK, 0.25)));
+    }
+    String mark = String.format(Locale.ROOT, "%.0f mm on the board", length);
+    shapes.add(label(SIDE, y + 3.6, 2.2, mark));
+  }
+
+  private static Shape label(double x, double y, double size, String text) {
+    return new Shape.Label(x, y, size, Anchor.START, Ink.BLACK, text);
+  }
+
+  private String words() {
+    String places =
+        lit.entrySet().stream()
+            .map(place -> place.getValue() + " at " + place.getKey())
+            .collect(Collectors.joining(", "));
+    Optional<String> unplaced =
+        lit.keySet().stream()
+            .filter(designator -> !board.placementsByDesignator().containsKey(designator))
+            .map(Designator::text)
+            .reduce((a, b) -> a + ", " + b);
+    return "Board "
+        + heading()
+        + (places.isEmpty() ? "; no place marked" : "; marked: " + places)
+        + (done.isEmpty() ? "" : "; filled already: " + done.size() + " places")
+        + unplaced.map(names -> "; not in the placement list: " + names).orElse("");
+  }
+}

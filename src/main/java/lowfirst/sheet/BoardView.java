@@ -1,0 +1,135 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.board.Board;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.BodyOutline.BodySize;
+import lowfirst.sheet.drawing.Shape.Point;
+
+/**
+ * A board seen from one side: turns positions of the placement list (y upwards, seen from the top)
+ * into positions on a drawing (y downwards from the upper left corner). From the bottom, left and
+ * right are exchanged, as when the board is turned over about its upright middle line.
+ */
+final class BoardView {
+  /** Free space around the parts when the board's own outline is not known. */
+  private static final double MARGIN = 5;
+
+  /** Shown for a part whose body size is not known. */
+  private static final BodySize UNKNOWN = new BodySize(3, 3);
+
+  private final double left;
+  private final double bottom;
+  private final double width;
+  private final double height;
+  private final Side seenFrom;
+
+  private BoardView(double left, double bottom, double width, double height, Side seenFrom) {
+    this.left = left;
+    this.bottom = bottom;
+    this.width = width;
+    this.height = height;
+    this.seenFrom = seenFrom;
+  }
+
+  /** The board within its outline or, without one, within a margin around its parts. */
+  static BoardView of(Board board, Side seenFrom) {
+    if (board.size().isPresent()) {
+      Board.Size size = board.size().get();
+      return new BoardView(
+          size.left(), size.bottom(), size.widthMillimetres(), size.heightMillimetres(), seenFrom);
+    }
+    double left = Double.MAX_VALUE;
+    double bottom = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    double top = -Double.MAX_VALUE;
+    for (Placement placement : board.placements()) {
+      for (Point corner : corners(placement, bodyOf(board, placement))) {
+        left = Math.min(left, corner.x());
+        right = Math.max(right, corner.x());
+        bottom = Math.min(bottom, corner.y());
+        top = Math.max(top, corner.y());
+      }
+    }
+    return board.placements().isEmpty()
+        ? new BoardView(0, 0, 2 * MARGIN, 2 * MARGIN, seenFrom)
+        : new BoardView(
+            left - MARGIN,
+            bottom - MARGIN,
+            right - left + 2 * MARGIN,
+            top - bottom + 2 * MARGIN,
+            seenFrom);
+  }
+
+  double width() {
+    return width;
+  }
+
+  double height() {
+    return height;
+  }
+
+  /** Where a position of the placement list stands on the drawing. */
+  Point at(double x, double y) {
+    double fromLeft = x - left;
+    return new Point(seenFrom == Side.TOP ? fromLeft : width - fromLeft, height - (y - bottom));
+  }
+
+  /** Where a part's middle stands on the drawing. */
+  Point middle(Placement placement) {
+    return at(placement.xMillimetres(), placement.yMillimetres());
+  }
+
+  /** The corners of a part's body on the drawing, in turn. */
+  List<Point> body(Board board, Placement placement) {
+    return corners(placement, bodyOf(board, placement)).stream()
+        .map(corner -> at(corner.x(), corner.y()))
+        .toList();
+  }
+
+  /** The two outermost leads on the drawing; none when their distance is not known. */
+  List<Point> leads(Board board, Placement placement) {
+    BodyOutline outline = board.outlines().get(placement.designator());
+    if (outline == null || outline.pitch().isEmpty()) {
+      return List.of();
+    }
+    double half = outline.pitch().getAsDouble() / 2;
+    return List.of(turned(placement, -half, 0), turned(placement, half, 0)).stream()
+        .map(lead -> at(lead.x(), lead.y()))
+        .toList();
+  }
+
+  /** Whether the board map knows how large the body is. */
+  static boolean knowsBody(Board board, Placement placement) {
+    BodyOutline outline = board.outlines().get(placement.designator());
+    return outline != null && outline.body().isPresent();
+  }
+
+  private static BodySize bodyOf(Board board, Placement placement) {
+    BodyOutline outline = board.outlines().get(placement.designator());
+    return outline == null ? UNKNOWN : outline.body().orElse(UNKNOWN);
+  }
+
+  private static List<Point> corners(Placement placement, BodySize body) {
+    double x = body.lengthMillimetres() / 2;
+    double y = body.widthMillimetres() / 2;
+    var corners = new ArrayList<Point>();
+    corners.add(turned(placement, -x, -y));
+    corners.add(turned(placement, x, -y));
+    corners.add(turned(placement, x, y));
+    corners.add(turned(placement, -x, y));
+    return corners;
+  }
+
+  /** A point of the unturned body, turned anticlockwise and moved to its place. */
+  private static Point turned(Placement placement, double x, double y) {
+    double angle = Math.toRadians(placement.rotationDegrees());
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    return new Point(
+        placement.xMillimetres() + x * cos - y * sin, placement.yMillimetres() + x * sin + y * cos);
+  }
+}
