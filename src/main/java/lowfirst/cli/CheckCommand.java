@@ -1,0 +1,56 @@
+package lowfirst.cli;
+
+import java.util.concurrent.Callable;
+import lowfirst.intake.KitReading;
+import lowfirst.sheet.CheckDocument;
+import lowfirst.sheet.Document;
+import lowfirst.sheet.csv.CsvWriter;
+import lowfirst.sheet.text.TextWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Every fault in the tables, and every disagreement between them. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Shows every fault in the tables of a kit, each with its place and a remedy.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  lowfirst check my-kit",
+      "  lowfirst check --explain --bom parts.csv --placements top.csv --placements bottom.csv",
+      "  lowfirst check my-kit --column bom.value=Comment",
+      "Exit status: 0 nothing to look at, 1 faults or cautions, 2 usage, 3 can't read."
+    })
+final class CheckCommand implements Callable<Integer> {
+  private static final int WIDTH = 100;
+
+  private final Surroundings surroundings;
+
+  @Mixin private KitArgument kit = new KitArgument();
+
+  @Option(names = "--csv", description = "as one table for machines")
+  private boolean csv;
+
+  @Option(
+      names = "--explain",
+      description = "also how every column and unit was understood, with the first rows")
+  private boolean explain;
+
+  CheckCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    KitReading reading = kit.read(surroundings);
+    Document document =
+        explain ? CheckDocument.explained(reading, extent()) : CheckDocument.of(reading, extent());
+    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH));
+    return reading.needsALook() ? ExitStatus.FINDINGS : ExitStatus.OK;
+  }
+
+  private CheckDocument.Extent extent() {
+    return csv ? CheckDocument.Extent.ALL : CheckDocument.Extent.FIRST_OF_A_KIND;
+  }
+}

@@ -1,0 +1,85 @@
+package lowfirst.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.intake.ColumnMap;
+import lowfirst.intake.KitFiles;
+import lowfirst.intake.KitReader;
+import lowfirst.intake.KitReading;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Which kit a verb is about: mixed into every verb that reads one. */
+final class KitArgument {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Parameters(index = "0", arity = "0..1", paramLabel = "<kit>", description = "the kit's folder")
+  private Path folder;
+
+  @Option(names = "--bom", paramLabel = "<file>", description = "a BOM alone, instead of a kit")
+  private Path bom;
+
+  @Option(
+      names = "--placements",
+      paramLabel = "<file>",
+      description = "a placement list alone; twice for one a side")
+  private List<Path> placements = new ArrayList<>();
+
+  @Option(
+      names = "--column",
+      paramLabel = "<table.column=header>",
+      description = {
+        "which header, or column number, holds a column: bom.value=Comment, placements.x=3,",
+        "placements.unit=mil. Remembered in the kit's " + ColumnMap.FILE + "."
+      })
+  private Map<String, String> columns = new LinkedHashMap<>();
+
+  /** Reads the kit; remembers what {@code --column} says of it. */
+  KitReading read(Surroundings surroundings) {
+    var told = new ColumnMap(columns);
+    told.problems("--column").stream()
+        .findFirst()
+        .ifPresent(
+            problem -> {
+              throw new ParameterException(
+                  spec.commandLine(), "--column: " + problem.message() + "; " + problem.remedy());
+            });
+    KitReading reading = KitReader.read(files(surroundings), told);
+    if (!columns.isEmpty() && folder != null) {
+      RememberedColumns.add(directory(surroundings), told, surroundings.err());
+    }
+    return reading;
+  }
+
+  private KitFiles files(Surroundings surroundings) {
+    boolean alone = bom != null || !placements.isEmpty();
+    if (alone && folder != null) {
+      throw new ParameterException(
+          spec.commandLine(), "name a kit folder, or --bom and --placements, not both");
+    }
+    if (alone) {
+      return KitFolder.read(surroundings.directory(), Optional.ofNullable(bom), placements);
+    }
+    return KitFolder.read(directory(surroundings));
+  }
+
+  /** The kit's folder; where the command runs when only single files are named. */
+  Path directory(Surroundings surroundings) {
+    if (folder != null) {
+      return surroundings.directory().resolve(folder);
+    }
+    if (bom == null && placements.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "name the kit's folder, or a BOM alone with --bom");
+    }
+    return surroundings.directory();
+  }
+}

@@ -1,0 +1,62 @@
+package lowfirst.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import lowfirst.intake.ColumnMap;
+
+/** Writes what the user said about columns into the kit, so that it need not be said again. */
+final class RememberedColumns {
+  private RememberedColumns() {}
+
+  /** Adds to the kit's column map; says so, or why not, on {@code err}. */
+  static void add(Path kit, ColumnMap told, PrintStream err) {
+    Path file = kit.resolve(ColumnMap.FILE);
+    try {
+      Map<String, String> before = known(file);
+      var entries = new TreeMap<>(before);
+      entries.putAll(told.entries());
+      if (!entries.equals(before)) {
+        write(file, entries);
+        err.println("lowfirst: remembered in " + file);
+      }
+    } catch (IOException | IllegalArgumentException failed) {
+      err.println(
+          "lowfirst: can't remember the columns in " + file + " (" + failed.getMessage() + ")");
+    }
+  }
+
+  private static Map<String, String> known(Path file) throws IOException {
+    var entries = new TreeMap<String, String>();
+    if (Files.exists(file)) {
+      var properties = new Properties();
+      properties.load(new StringReader(Files.readString(file)));
+      properties.forEach((key, value) -> entries.put(key + "", value + ""));
+    }
+    return entries;
+  }
+
+  /** Written beside and moved, so that a full disk leaves the old file whole. */
+  private static void write(Path file, Map<String, String> entries) throws IOException {
+    var text =
+        new StringBuilder(
+            "# Which header holds which column; written by --column, yours to edit.\n");
+    entries.forEach(
+        (key, value) ->
+            text.append(escaped(key)).append(" = ").append(escaped(value)).append('\n'));
+    Path beside = file.resolveSibling(ColumnMap.FILE + ".new");
+    Files.write(beside, text.toString().getBytes(StandardCharsets.UTF_8));
+    Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static String escaped(String text) {
+    return text.replaceAll("([\\\\:=#! ])", "\\\\$1");
+  }
+}

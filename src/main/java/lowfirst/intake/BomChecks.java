@@ -1,0 +1,145 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+
+/**
+ * Holds the BOM of one board against its placement list: what is missing, double, or miscounted.
+ */
+final class BomChecks {
+  private final Board board;
+  private final Map<Designator, Item> items;
+  private final Map<Designator, Placement> placements;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private BomChecks(Board board) {
+    this.board = board;
+    this.items = board.itemsByDesignator();
+    this.placements = board.placementsByDesignator();
+  }
+
+  static List<Problem> of(Board board) {
+    var checks = new BomChecks(board);
+    checks.quantities();
+    checks.namedTwice();
+    checks.placedTwice();
+    if (!board.items().isEmpty() && !board.placements().isEmpty()) {
+      checks.notPlaced();
+      checks.notInBom();
+    }
+    return checks.problems;
+  }
+
+  private void quantities() {
+    for (Item item : board.items()) {
+      int named = item.designators().size();
+      if (named > 0 && item.quantity() != named && item.isFitted()) {
+        add(
+            Kind.QUANTITY_DISAGREES,
+            item,
+            "the quantity is "
+                + item.quantity()
+                + ", but "
+                + count(named, "designator")
+                + " are named",
+            "correct whichever is wrong");
+      }
+    }
+  }
+
+  private void namedTwice() {
+    var first = new HashMap<Designator, Item>();
+    for (Item item : board.items()) {
+      var inLine = new HashSet<Designator>();
+      for (Designator designator : item.designators()) {
+        Item before = first.putIfAbsent(designator, item);
+        if (!inLine.add(designator)) {
+          add(
+              Kind.DESIGNATOR_TWICE,
+              item,
+              designator + " is named twice in this line",
+              "delete one");
+        } else if (before != null) {
+          add(
+              Kind.DESIGNATOR_TWICE,
+              item,
+              designator + " is named here and in line " + before.place().line(),
+              "give it to one line; of a socket and what sits in it, name the socket apart");
+        }
+      }
+    }
+  }
+
+  private void placedTwice() {
+    var first = new HashMap<Designator, Placement>();
+    for (Placement placement : board.placements()) {
+      Placement before = first.putIfAbsent(placement.designator(), placement);
+      if (before != null) {
+        problems.add(
+            new Problem(
+                Kind.PLACED_TWICE,
+                placement.place(),
+                placement.designator() + " is placed here and in line " + before.place().line(),
+                "give each part a designator of its own"));
+      }
+    }
+  }
+
+  private void notPlaced() {
+    for (Item item : board.items()) {
+      String missing =
+          item.designators().stream()
+              .filter(designator -> !placements.containsKey(designator))
+              .map(Designator::text)
+              .collect(Collectors.joining(", "));
+      if (!missing.isEmpty() && item.isFitted() && item.partType().kind().isOnTheBoard()) {
+        add(
+            Kind.NOT_PLACED,
+            item,
+            missing + ": no position in the placement list",
+            "add it there, or mark the line as not fitted");
+      }
+    }
+  }
+
+  private void notInBom() {
+    Set<Designator> said = new HashSet<>();
+    for (Placement placement : board.placements()) {
+      Item item = items.get(placement.designator());
+      if (item == null && said.add(placement.designator())) {
+        problems.add(
+            new Problem(
+                Kind.NOT_IN_BOM,
+                placement.place(),
+                placement.designator() + " is placed, but no BOM line names it",
+                "add it to the BOM, or delete the row"));
+      } else if (item != null && !item.isFitted()) {
+        problems.add(
+            new Problem(
+                Kind.PLACED_BUT_NOT_FITTED,
+                placement.place(),
+                placement.designator() + " has a position, but the BOM says it is not fitted",
+                "nothing, it is left out"));
+      }
+    }
+  }
+
+  private void add(Kind kind, Item item, String message, String remedy) {
+    problems.add(new Problem(kind, item.place(), message, remedy));
+  }
+
+  private static String count(int number, String noun) {
+    return number + " " + (number == 1 ? noun : noun + "s");
+  }
+}

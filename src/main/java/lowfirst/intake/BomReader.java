@@ -1,0 +1,223 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.board.Item;
+import lowfirst.part.PartType;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Quantity;
+
+/** Reads the rows of a BOM as items. */
+final class BomReader {
+  private static final Set<String> YES =
+      Set.of(
+          "yes",
+          "y",
+          "true",
+          "1",
+          "x",
+          "fitted",
+          "fit",
+          "mounted",
+          "populated",
+          "ja",
+          "j",
+          "oui",
+          "o",
+          "si",
+          "sí",
+          "s",
+          "ok",
+          "✓",
+          "✔",
+          "+",
+          "place",
+          "assemble",
+          "bestückt");
+  private static final Set<String> NO =
+      Set.of(
+          "no",
+          "n",
+          "false",
+          "0",
+          "-",
+          "nein",
+          "non",
+          "not fitted",
+          "not mounted",
+          "none",
+          "✗",
+          "✘",
+          "excluded",
+          "exclude",
+          "unpopulated",
+          "nee");
+  private static final Pattern NOT_FITTED =
+      Pattern.compile(
+          "(?iU)(^|[\\s(\\[/,;])(dnf|dnp|dni|dns|n\\.?\\s?f\\.?|n\\.?\\s?m\\.?|n\\.b\\.|nb|do not"
+              + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
+              + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
+              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.])");
+  private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");
+  private static final Pattern COUNT =
+      Pattern.compile(
+          "(\\d{1,7})(?:[.,]0+)?\\s*(?:x|×|pcs?\\.?|st(?:k|ück)?\\.?|off|each|ea\\.?)?\\s*(?:\\(.*\\))?");
+
+  private final PartTypeReader partTypes = new PartTypeReader();
+  private final List<Item> items = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  private BomReader() {}
+
+  /** Items and what is wrong with single cells. */
+  record Items(List<Item> items, List<Problem> problems) {}
+
+  /** The items of a table whose columns are known. */
+  static Items in(Table table) {
+    var reader = new BomReader();
+    table.rows().forEach(reader::readRow);
+    return new Items(reader.items, reader.problems);
+  }
+
+  private void readRow(TableRow row) {
+    DesignatorList list = DesignatorList.parse(row.text(Column.DESIGNATORS));
+    sayWhatWasRead(row, list);
+    PartType type = partTypes.read(row, list, problems);
+    OptionalInt quantity = quantity(row, list);
+    items.add(
+        new Item(
+            list.designators(),
+            quantity.orElse(Math.max(1, list.designators().size())),
+            type,
+            description(row, list),
+            height(row),
+            fitting(row, quantity, type),
+            row.place()));
+  }
+
+  private void sayWhatWasRead(TableRow row, DesignatorList list) {
+    for (String fault : list.faults()) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              Column.DESIGNATORS,
+              fault,
+              "list the designators one by one, parted by commas"));
+    }
+    for (String remark : list.remarks()) {
+      problems.add(
+          row.problem(
+              Kind.COLUMN_GUESSED,
+              Column.DESIGNATORS,
+              remark,
+              "if that is wrong, part the designators with commas"));
+    }
+    if (list.designators().isEmpty() && list.empties() > 0) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              Column.DESIGNATORS,
+              "there are commas but no designators",
+              "name the parts of this line on the board, or delete the line"));
+    }
+  }
+
+  private static String description(TableRow row, DesignatorList list) {
+    String description = row.text(Column.DESCRIPTION);
+    if (list.otherText().isEmpty()) {
+      return description;
+    }
+    return description.isEmpty() ? list.otherText() : list.otherText() + "; " + description;
+  }
+
+  /** How many the line asks for; empty when it does not say so in whole numbers. */
+  private OptionalInt quantity(TableRow row, DesignatorList list) {
+    String text = row.text(Column.QUANTITY);
+    if (text.isEmpty() || DesignatorList.isNone(text)) {
+      return OptionalInt.empty();
+    }
+    Matcher count = COUNT.matcher(text);
+    if (count.matches()) {
+      return OptionalInt.of(Integer.parseInt(count.group(1)));
+    }
+    problems.add(
+        row.problem(
+            Kind.CELL_UNREADABLE,
+            Column.QUANTITY,
+            "\"" + text + "\" is no whole number of parts",
+            list.designators().isEmpty()
+                ? "write how many pieces you need, here 1 was taken"
+                : "write a whole number, here the designators were counted"));
+    return OptionalInt.empty();
+  }
+
+  private OptionalDouble height(TableRow row) {
+    String text = row.text(Column.HEIGHT);
+    if (DesignatorList.isNone(text)) {
+      return OptionalDouble.empty();
+    }
+    String unit = HeaderUnit.of(row.headerOf(Column.HEIGHT)).orElse("mm");
+    Reading<Quantity> height = Lengths.read(text, unit);
+    if (height.value().isEmpty()) {
+      problems.add(Cells.problem(row, Column.HEIGHT, height));
+      return OptionalDouble.empty();
+    }
+    double millimetres = height.value().get().asDouble();
+    if (!(millimetres > 0) || !(millimetres < 500)) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              Column.HEIGHT,
+              "a part is not " + height.value().get() + " high",
+              "write the height of the seated part above the board, below 500 mm"));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(millimetres);
+  }
+
+  private Item.Fitting fitting(TableRow row, OptionalInt quantity, PartType type) {
+    if (isLeftOut(row) || (quantity.isPresent() && quantity.getAsInt() == 0)) {
+      return Item.Fitting.NOT_FITTED;
+    }
+    if (NOT_FITTED.matcher(type.text()).find()
+        || NOT_FITTED.matcher(row.text(Column.DESCRIPTION)).find()
+        || NOT_FITTED.matcher(row.text(Column.PART_TYPE)).find()) {
+      return Item.Fitting.NOT_FITTED;
+    }
+    boolean optional =
+        OPTIONAL.matcher(row.text(Column.QUANTITY)).find()
+            || OPTIONAL.matcher(row.text(Column.FITTED)).find()
+            || OPTIONAL.matcher(type.text()).find();
+    return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
+  }
+
+  /** Whether a column for it says that the line is not fitted. */
+  private boolean isLeftOut(TableRow row) {
+    String leftOut = row.text(Column.NOT_FITTED).toLowerCase(Locale.ROOT);
+    if (!leftOut.isEmpty() && !NO.contains(leftOut)) {
+      return true;
+    }
+    String fitted = row.text(Column.FITTED).toLowerCase(Locale.ROOT);
+    if (fitted.isEmpty() || YES.contains(fitted) || OPTIONAL.matcher(fitted).find()) {
+      return false;
+    }
+    if (NO.contains(fitted) || NOT_FITTED.matcher(fitted).find()) {
+      return true;
+    }
+    problems.add(
+        row.problem(
+            Kind.CELL_UNREADABLE,
+            Column.FITTED,
+            "\"" + row.text(Column.FITTED) + "\" does not say whether the part is fitted",
+            "write yes, no or optional; here it was taken as fitted"));
+    return false;
+  }
+}

@@ -1,0 +1,82 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * Placements with x seen from the top on both sides. Some exports mirror the bottom side, as if the
+ * board were turned over about the y axis: its x then has the other sign.
+ *
+ * @param words how x on the bottom side was taken
+ */
+record BottomX(List<Placement> placements, String words, List<Problem> problems) {
+
+  /** The placements of one table, set right where its bottom side is mirrored. */
+  static BottomX of(Table table, ColumnMap map, List<Placement> read) {
+    boolean bottom = read.stream().anyMatch(placement -> placement.side() == Side.BOTTOM);
+    if (!bottom) {
+      return new BottomX(read, "nothing sits on the bottom side", List.of());
+    }
+    Optional<String> told = map.bottomX(table.kind(), table.file());
+    if (told.isPresent()) {
+      boolean mirrored = told.get().equals("mirrored");
+      return new BottomX(
+          mirrored ? turned(read) : read,
+          mirrored ? "x on the bottom side mirrored, as you said" : "x as it is, as you said",
+          List.of());
+    }
+    return looksMirrored(read)
+        ? new BottomX(
+            turned(read),
+            "x on the bottom side mirrored, guessed by its signs",
+            List.of(
+                new Problem(
+                    Kind.UNIT_GUESSED,
+                    Place.ofFile(table.file()),
+                    "x is positive on the top side and negative on the bottom side, so the bottom"
+                        + " side was taken as mirrored",
+                    "if that is wrong, say --column placements.bottom-x=as-is")))
+        : new BottomX(read, "x on both sides seen from the top", List.of());
+  }
+
+  private static boolean looksMirrored(List<Placement> read) {
+    double leastTop = Double.MAX_VALUE;
+    double mostTop = 0;
+    double leastBottom = 0;
+    double mostBottom = -Double.MAX_VALUE;
+    for (Placement placement : read) {
+      double x = placement.xMillimetres();
+      if (placement.side() == Side.TOP) {
+        leastTop = Math.min(leastTop, x);
+        mostTop = Math.max(mostTop, x);
+      } else {
+        leastBottom = Math.min(leastBottom, x);
+        mostBottom = Math.max(mostBottom, x);
+      }
+    }
+    return leastTop >= 0 && mostTop > 0 && mostBottom < 0 && -leastBottom <= mostTop * 1.5;
+  }
+
+  private static List<Placement> turned(List<Placement> read) {
+    return read.stream()
+        .map(placement -> placement.side() == Side.BOTTOM ? turned(placement) : placement)
+        .toList();
+  }
+
+  private static Placement turned(Placement placement) {
+    return new Placement(
+        placement.designator(),
+        0.0 - placement.xMillimetres(),
+        placement.yMillimetres(),
+        (540 - placement.rotationDegrees()) % 360,
+        placement.side(),
+        placement.valueText(),
+        placement.packageText(),
+        placement.place());
+  }
+}

@@ -1,0 +1,138 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.board.Designator;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/** Reads single cells of one row, and gathers what is wrong with them. */
+final class Cells {
+  private final TableRow row;
+  private final List<Problem> problems;
+
+  Cells(TableRow row, List<Problem> problems) {
+    this.row = row;
+    this.problems = problems;
+  }
+
+  /** A cell as text. */
+  String text(Column column) {
+    return row.text(column);
+  }
+
+  /** A cell without which the row is of no use. */
+  Optional<String> needed(Column column) {
+    String text = row.text(column);
+    if (text.isEmpty()) {
+      problems.add(
+          row.problem(
+              Kind.CELL_EMPTY,
+              column,
+              "the " + column.words() + " is missing, so the row was left out",
+              "fill the cell in, or delete the row"));
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  /** An amount with its cell as source; absent when empty or not understood. */
+  Optional<Sourced> amount(Column column, Dimension dimension) {
+    String text = row.text(column);
+    if (DesignatorList.isNone(text)) {
+      return Optional.empty();
+    }
+    Reading<Quantity> reading = read(column, text, dimension);
+    if (!reading.isRead()) {
+      problems.add(problem(row, column, reading));
+      return Optional.empty();
+    }
+    return reading.value().map(q -> Sourced.of(q, Source.kit(row.place(column).toString())));
+  }
+
+  private Reading<Quantity> read(Column column, String text, Dimension dimension) {
+    Reading<Quantity> bare = Quantity.parse(text, dimension);
+    Optional<String> unit = HeaderUnit.of(row.headerOf(column));
+    boolean digitsOnly = Character.isDigit(text.charAt(text.length() - 1));
+    if (!digitsOnly || unit.isEmpty()) {
+      return bare;
+    }
+    Reading<Quantity> inUnit = Quantity.parse(text + " " + unit.get(), dimension);
+    return inUnit.isRead() ? inUnit : bare;
+  }
+
+  /** An amount that can't be below zero. */
+  Optional<Sourced> positive(Column column, Dimension dimension) {
+    Optional<Sourced> amount = amount(column, dimension);
+    if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be below zero",
+              "correct the sign"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  /** A count of at least one; absent when empty or not understood. */
+  OptionalInt count(Column column) {
+    String text = row.text(column);
+    if (DesignatorList.isNone(text)) {
+      return OptionalInt.empty();
+    }
+    OptionalInt number = WholeNumber.in(text);
+    if (number.isEmpty() || number.getAsInt() == 0) {
+      problems.add(
+          row.problem(
+              Kind.CELL_UNREADABLE,
+              column,
+              "\"" + text + "\" is no count of 1 or more",
+              "write a whole number such as 2"));
+      return OptionalInt.empty();
+    }
+    return number;
+  }
+
+  /** One designator; absent when the cell is empty or says none. */
+  Optional<Designator> designator(Column column) {
+    String text = row.text(column);
+    if (DesignatorList.isNone(text)) {
+      return Optional.empty();
+    }
+    DesignatorList list = DesignatorList.parse(text);
+    if (list.designators().size() != 1) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              column,
+              "\"" + text + "\" is not one designator",
+              "write one, such as Q3, or leave the cell empty when none is fitted"));
+      return Optional.empty();
+    }
+    return Optional.of(list.designators().get(0));
+  }
+
+  /** A problem made of a reading that failed. */
+  static Problem problem(TableRow row, Column column, Reading<?> reading) {
+    Kind kind = reading.fault().startsWith("the unit ") ? Kind.UNIT_UNKNOWN : Kind.CELL_UNREADABLE;
+    return row.problem(kind, column, reading.fault(), reading.remedy());
+  }
+
+  /** A fault of a cell that means none of the words it may hold. */
+  void notOneOf(Column column, String allowed) {
+    problems.add(
+        row.problem(
+            Kind.CELL_UNREADABLE,
+            column,
+            "\"" + row.text(column) + "\" is not known here",
+            "write one of: " + allowed));
+  }
+}

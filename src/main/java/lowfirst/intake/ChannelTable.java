@@ -1,0 +1,74 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.OutputChannel.PullDownSide;
+import lowfirst.board.OutputChannel.TraceLayer;
+import lowfirst.problem.Problem;
+import lowfirst.quantity.Dimension;
+
+/** Reads the rows of {@code channels.csv}. */
+final class ChannelTable {
+  private ChannelTable() {}
+
+  /** The output channels. */
+  static List<OutputChannel> channels(Table table, List<Problem> problems) {
+    var channels = new ArrayList<OutputChannel>();
+    for (TableRow row : table.rows()) {
+      var cells = new Cells(row, problems);
+      cells.needed(Column.CHANNEL).ifPresent(name -> channels.add(channel(name, row, cells)));
+    }
+    return channels;
+  }
+
+  private static OutputChannel channel(String name, TableRow row, Cells cells) {
+    return new OutputChannel(
+        name,
+        cells.text(Column.BOARD),
+        cells.designator(Column.MOSFET),
+        cells.designator(Column.GATE_RESISTOR),
+        cells.designator(Column.PULL_DOWN),
+        pullDownSide(cells),
+        cells.designator(Column.FLYBACK_DIODE),
+        cells.designator(Column.FUSE),
+        cells.positive(Column.HEATSINK, Dimension.THERMAL_RESISTANCE),
+        cells.text(Column.DRIVER),
+        cells.positive(Column.TRACE_WIDTH, Dimension.LENGTH),
+        cells.positive(Column.TRACE_LENGTH, Dimension.LENGTH),
+        cells.positive(Column.TRACE_COPPER, Dimension.LENGTH),
+        traceLayer(cells),
+        cells.positive(Column.CONTACT_RATING, Dimension.CURRENT),
+        cells.text(Column.WIRE),
+        cells.positive(Column.WIRE_LENGTH, Dimension.LENGTH),
+        cells.count(Column.WIRES_TOGETHER),
+        cells.text(Column.LOAD),
+        cells.amount(Column.AMBIENT, Dimension.TEMPERATURE),
+        row.place());
+  }
+
+  private static PullDownSide pullDownSide(Cells cells) {
+    return switch (cells.text(Column.PULL_DOWN_SIDE).toLowerCase(Locale.ROOT)) {
+      case "", "-", "?", "unknown" -> PullDownSide.UNSTATED;
+      case "gate", "g", "at the gate" -> PullDownSide.GATE;
+      case "driver", "pin", "driver pin", "at the driver" -> PullDownSide.DRIVER;
+      default -> {
+        cells.notOneOf(Column.PULL_DOWN_SIDE, "gate, driver");
+        yield PullDownSide.UNSTATED;
+      }
+    };
+  }
+
+  private static TraceLayer traceLayer(Cells cells) {
+    return switch (cells.text(Column.TRACE_LAYER).toLowerCase(Locale.ROOT)) {
+      case "", "-", "?", "unknown" -> TraceLayer.UNSTATED;
+      case "external", "outer", "outside", "top", "bottom" -> TraceLayer.EXTERNAL;
+      case "internal", "inner", "inside" -> TraceLayer.INTERNAL;
+      default -> {
+        cells.notOneOf(Column.TRACE_LAYER, "external, internal");
+        yield TraceLayer.UNSTATED;
+      }
+    };
+  }
+}

@@ -1,0 +1,168 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.board.Designator;
+
+/**
+ * The designators that a BOM cell lists: {@code R1, R2}, {@code C4 C5}, {@code R1-R4, R7}.
+ *
+ * @param designators in the order written, ranges filled in
+ * @param otherText what stands there but is no designator, such as the name of an accessory
+ * @param remarks what was taken for granted while reading
+ * @param faults what could not be read
+ * @param empties how many places between separators were empty, one at the end not counted
+ */
+public record DesignatorList(
+    List<Designator> designators,
+    String otherText,
+    List<String> remarks,
+    List<String> faults,
+    int empties) {
+
+  /** A longer word is no designator. */
+  private static final int LONGEST = 40;
+
+  /** A range that holds more is a slip of the pen. */
+  private static final int WIDEST = 2000;
+
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "([\\p{L}_]+)(\\d{1,6})\\s*(?:-|–|—|−|\\.{2,3}|…|~|\\bto\\b|\\bbis\\b|\\bthru\\b)\\s*([\\p{L}_]*)(\\d{1,6})");
+  private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
+  private static final Pattern APART = Pattern.compile("(\\p{L}{1,4})\\s+(\\d{1,4})");
+  private static final Pattern RUN_TOGETHER =
+      Pattern.compile("([A-Z]{1,3})(\\d{1,4})(?:\\1\\d{1,4})+");
+  private static final Pattern SPACED_DASH =
+      Pattern.compile(
+          "(?<=\\d)\\s+([-–—−])\\s*(?=[\\p{L}_]*\\d)|(?<=\\d)([-–—−])\\s+(?=[\\p{L}_]*\\d)");
+  private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
+
+  public DesignatorList {
+    designators = List.copyOf(designators);
+    remarks = List.copyOf(remarks);
+    faults = List.copyOf(faults);
+  }
+
+  /** Reads a cell; never throws. */
+  public static DesignatorList parse(String cell) {
+    var reader = new Reader();
+    for (String part : cell.split("[,;\\n\\r|]", -1)) {
+      reader.part(part.replace('\u00a0', ' ').strip());
+    }
+    return reader.list();
+  }
+
+  /** The one designator that a cell of a placement list names, spelt as a BOM's would be. */
+  static String spelt(String cell) {
+    Matcher apart = APART.matcher(cell);
+    return apart.matches() ? apart.group(1) + apart.group(2) : cell;
+  }
+
+  /** Whether the cell says that there is none. */
+  static boolean isNone(String cell) {
+    return cell.isEmpty() || cell.matches("[-–—]+|(?i:n/?a|none|nil)");
+  }
+
+  /** Gathers what one cell holds. */
+  private static final class Reader {
+    private final List<Designator> designators = new ArrayList<>();
+    private final List<String> others = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+    private final List<String> faults = new ArrayList<>();
+    private int empties;
+    private boolean endsEmpty;
+
+    private void part(String text) {
+      endsEmpty = text.isEmpty();
+      if (text.isEmpty()) {
+        empties++;
+      } else if (!isNone(text)) {
+        words(SPACED_DASH.matcher(text).replaceAll("$1$2"));
+      }
+    }
+
+    private void words(String text) {
+      if (range(text)) {
+        return;
+      }
+      Matcher apart = APART.matcher(text);
+      if (apart.matches()) {
+        remarks.add("\"" + text + "\" was read as " + apart.group(1) + apart.group(2));
+        add(apart.group(1) + apart.group(2));
+        return;
+      }
+      if (text.indexOf(' ') < 0 && text.indexOf('\t') < 0) {
+        word(text);
+        return;
+      }
+      String bare = REMARK.matcher(text).replaceAll(" ").strip();
+      String[] words = bare.split("\\s+");
+      if (List.of(words).stream().allMatch(word -> NUMBERED.matcher(word).matches())) {
+        for (String word : words) {
+          word(word);
+        }
+      } else {
+        others.add(text);
+      }
+    }
+
+    private void word(String word) {
+      if (range(word)) {
+        return;
+      }
+      Matcher together = RUN_TOGETHER.matcher(word);
+      if (together.matches()) {
+        String prefix = together.group(1);
+        remarks.add("\"" + word + "\" was read as several designators run together");
+        for (String number : word.substring(prefix.length()).split(prefix)) {
+          add(prefix + number);
+        }
+      } else {
+        add(word);
+      }
+    }
+
+    /** R1-R4 and R1-4 are ranges; L1-In is a name. */
+    private boolean range(String word) {
+      Matcher range = RANGE.matcher(word);
+      if (!range.matches()
+          || !(range.group(3).isEmpty() || range.group(3).equals(range.group(1)))) {
+        return false;
+      }
+      int first = Integer.parseInt(range.group(2));
+      int last = Integer.parseInt(range.group(4));
+      if (last < first || last - first >= WIDEST) {
+        faults.add("the range \"" + word + "\" runs from " + first + " to " + last);
+        return true;
+      }
+      if (range.group(3).isEmpty()) {
+        remarks.add(
+            "\"" + word + "\" was read as a range of " + (last - first + 1) + " designators");
+      }
+      for (int number = first; number <= last; number++) {
+        add(range.group(1) + number);
+      }
+      return true;
+    }
+
+    private void add(String text) {
+      if (text.length() > LONGEST) {
+        faults.add("\"" + text.substring(0, LONGEST) + "...\" is too long to be a designator");
+      } else {
+        designators.add(Designator.of(text));
+      }
+    }
+
+    private DesignatorList list() {
+      return new DesignatorList(
+          designators,
+          String.join(", ", others),
+          remarks,
+          faults,
+          endsEmpty ? empties - 1 : empties);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Tells which files of a folder are BOMs and which placement lists, by name and by content. */
+final class FileRoles {
+  private static final Set<String> KNOWN =
+      Set.of("boards", "datasheets", "rails", "channels", "drivers", "loads", "bag", "swaps");
+  private static final Set<String> TABLES =
+      Set.of("csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xls", "asc", "bom", "lst", "dat");
+  private static final Pattern BOM_NAME =
+      Pattern.compile("bom|bill|material|parts|stueckliste|stückliste|nomenclat|components|lista");
+  private static final Pattern PLACEMENT_NAME =
+      Pattern.compile(
+          "place|pos(ition)?s?([^a-z]|$)|pick|centroid|([^a-z]|^)(xy|cpl|pnp|mnt)([^a-z]|$)|coord");
+
+  private final KitFiles files;
+  private final ColumnMap map;
+
+  FileRoles(KitFiles files, ColumnMap map) {
+    this.files = files;
+    this.map = map;
+  }
+
+  /** What a folder holds; {@code folder} ends in a slash, or is empty for the kit itself. */
+  record Found(List<String> boms, List<String> placements) {
+    boolean isEmpty() {
+      return boms.isEmpty() && placements.isEmpty();
+    }
+  }
+
+  /** The tables of one folder. */
+  Found in(String folder) {
+    var boms = new ArrayList<String>();
+    var placements = new ArrayList<String>();
+    for (String path : files.contents().keySet()) {
+      if (isTableIn(folder, path)) {
+        kind(path).ifPresent(kind -> (kind == TableKind.BOM ? boms : placements).add(path));
+      }
+    }
+    return new Found(preferred(boms, "bom"), preferred(placements, "placements"));
+  }
+
+  private static boolean isTableIn(String folder, String path) {
+    if (!path.startsWith(folder) || path.indexOf('/', folder.length()) >= 0) {
+      return false;
+    }
+    String name = path.substring(folder.length()).toLowerCase(Locale.ROOT);
+    int dot = name.lastIndexOf('.');
+    boolean table = dot > 0 && TABLES.contains(name.substring(dot + 1));
+    return table && !(folder.isEmpty() && KNOWN.contains(name.substring(0, dot)));
+  }
+
+  /** A table with coordinates is a placement list whatever it is called. */
+  private Optional<TableKind> kind(String path) {
+    String name = path.substring(path.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
+    if (name.startsWith("bom.")) {
+      return Optional.of(TableKind.BOM);
+    }
+    if (name.startsWith("placements.")) {
+      return Optional.of(TableKind.PLACEMENTS);
+    }
+    boolean placed = understands(TableKind.PLACEMENTS, path);
+    if (placed || PLACEMENT_NAME.matcher(name).find()) {
+      return Optional.of(TableKind.PLACEMENTS);
+    }
+    boolean named = BOM_NAME.matcher(name).find();
+    return named || understands(TableKind.BOM, path)
+        ? Optional.of(TableKind.BOM)
+        : Optional.empty();
+  }
+
+  private boolean understands(TableKind kind, String path) {
+    byte[] bytes = files.file(path).orElse(new byte[0]);
+    Table table = TableReader.read(kind, path, bytes, map);
+    return table.isUnderstood() && table.header().index() >= 0;
+  }
+
+  /** A file with just the expected name stands for itself beside others that only resemble it. */
+  private static List<String> preferred(List<String> paths, String name) {
+    List<String> exact =
+        paths.stream()
+            .filter(path -> path.substring(path.lastIndexOf('/') + 1).startsWith(name + "."))
+            .toList();
+    return exact.isEmpty() || name.equals("placements") ? paths : exact;
+  }
+}

@@ -1,0 +1,75 @@
+package lowfirst.intake;
+
+import java.util.List;
+
+/**
+ * How the columns of a table were understood.
+ *
+ * @param index of the header's row among the rows; -1 when the table has none
+ * @param names the header cells; empty texts when there is none
+ * @param uses which cell is which column
+ */
+record Header(int index, List<String> names, List<Use> uses) {
+
+  Header {
+    names = List.copyOf(names);
+    uses = List.copyOf(uses);
+  }
+
+  /** How sure one is of a column. */
+  enum Basis {
+    /** The user said so. */
+    TOLD("you said so"),
+    /** Its header is a usual one. */
+    HEADER("usual header"),
+    /** Its header may mean it, and no other does so better. */
+    LIKELY_HEADER("likely header"),
+    /** What stands in the cells. */
+    CELLS("what its cells look like");
+
+    private final String words;
+
+    Basis(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+
+  /**
+   * A column found.
+   *
+   * @param cell its index from 0
+   */
+  record Use(Column column, int cell, Basis basis) {}
+
+  /** The cell that holds a column; -1 when none does. */
+  int cellOf(Column column) {
+    for (Use use : uses) {
+      if (use.column() == column) {
+        return use.cell();
+      }
+    }
+    return -1;
+  }
+
+  /** The header text over a cell. */
+  String name(int cell) {
+    return cell >= 0 && cell < names.size() ? names.get(cell) : "";
+  }
+
+  /** Whether every column that the table can't do without was found. */
+  boolean isComplete(TableKind kind) {
+    return kind.required().stream().allMatch(column -> cellOf(column) >= 0);
+  }
+
+  /** How much of the table it explains; 0 when a required column is missing. */
+  int score(TableKind kind) {
+    if (!isComplete(kind) || (kind.isExported() && uses.size() < 2)) {
+      return 0;
+    }
+    return uses.stream().mapToInt(use -> use.basis() == Basis.LIKELY_HEADER ? 1 : 3).sum();
+  }
+}

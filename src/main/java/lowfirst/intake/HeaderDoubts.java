@@ -1,0 +1,118 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** Says which columns were guessed, and asks where two guesses are equally good. */
+final class HeaderDoubts {
+  private HeaderDoubts() {}
+
+  /** What a person should confirm about the columns of a table. */
+  static List<Problem> about(TableKind kind, String file, Cut cut, ColumnMap map) {
+    var problems = new ArrayList<Problem>();
+    Header header = cut.header();
+    for (Header.Use use : header.uses()) {
+      if (use.basis() == Header.Basis.LIKELY_HEADER) {
+        problems.add(likely(kind, file, cut, use));
+      } else if (use.basis() == Header.Basis.CELLS) {
+        problems.add(fromCells(kind, file, cut, use));
+      } else if (use.basis() == Header.Basis.HEADER) {
+        sameHeader(kind, file, cut, use).ifPresent(problems::add);
+      }
+    }
+    for (Column column : Column.values()) {
+      map.column(kind, file, column)
+          .filter(told -> header.cellOf(column) < 0 && !told.equals("none"))
+          .ifPresent(told -> problems.add(unknown(kind, file, column, told)));
+    }
+    return problems;
+  }
+
+  private static Problem likely(TableKind kind, String file, Cut cut, Header.Use use) {
+    String name = cut.header().name(use.cell());
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        place(file, cut, use.cell()),
+        "\"" + name + "\" was taken for the column " + use.column().words(),
+        mend(kind, use.column()));
+  }
+
+  private static Problem fromCells(TableKind kind, String file, Cut cut, Header.Use use) {
+    String sample = cut.rows().get(0).cell(use.cell());
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        Place.ofCell(file, cut.rows().get(0).line(), use.cell() + 1, "", sample),
+        "there is no header; by its cells column "
+            + (use.cell() + 1)
+            + " was taken for "
+            + use.column().words(),
+        mend(kind, use.column()));
+  }
+
+  /** Two columns of one name whose cells differ: nobody can tell which is meant. */
+  private static java.util.Optional<Problem> sameHeader(
+      TableKind kind, String file, Cut cut, Header.Use use) {
+    Header header = cut.header();
+    String key = HeaderWords.key(header.name(use.cell()));
+    for (int other = use.cell() + 1; other < header.names().size(); other++) {
+      int second = other;
+      boolean same = HeaderWords.key(header.name(other)).equals(key);
+      List<Row> below = cut.rows().subList(header.index() + 1, cut.rows().size());
+      var differing =
+          below.stream()
+              .filter(row -> !row.cell(second).isEmpty())
+              .filter(row -> !row.cell(second).equals(row.cell(use.cell())))
+              .findFirst();
+      if (same && differing.isPresent()) {
+        return java.util.Optional.of(
+            new Problem(
+                Kind.COLUMN_AMBIGUOUS,
+                place(file, cut, use.cell()),
+                "columns "
+                    + (use.cell() + 1)
+                    + " and "
+                    + (other + 1)
+                    + " are both headed so and differ: line "
+                    + differing.get().line()
+                    + " has \""
+                    + differing.get().cell(use.cell())
+                    + "\" and \""
+                    + differing.get().cell(other)
+                    + "\"; the first was used",
+                "say which you mean with --column "
+                    + kind.key()
+                    + "."
+                    + use.column().key()
+                    + "="
+                    + (use.cell() + 1)
+                    + " or ="
+                    + (other + 1)));
+      }
+    }
+    return java.util.Optional.empty();
+  }
+
+  private static Problem unknown(TableKind kind, String file, Column column, String told) {
+    return new Problem(
+        Kind.COLUMN_MISSING,
+        Place.ofFile(file),
+        "no column is headed or numbered \"" + told + "\", which was named for " + column.words(),
+        "correct --column " + kind.key() + "." + column.key() + " or " + ColumnMap.FILE);
+  }
+
+  private static Place place(String file, Cut cut, int cell) {
+    Row row = cut.rows().get(cut.header().index());
+    return Place.ofCell(file, row.line(), cell + 1, "", row.cell(cell));
+  }
+
+  private static String mend(TableKind kind, Column column) {
+    return "if that is wrong, name the right one with --column "
+        + kind.key()
+        + "."
+        + column.key()
+        + "=HEADER";
+  }
+}

@@ -1,0 +1,142 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Finds which cell of a header row names which column. */
+final class HeaderMatch {
+  private final TableKind kind;
+  private final String file;
+  private final ColumnMap map;
+  private final List<Row> below;
+  private final List<List<HeaderWords.Match>> matches = new ArrayList<>();
+  private final List<String> names;
+  private final List<Header.Use> uses = new ArrayList<>();
+  private final boolean[] taken;
+
+  private HeaderMatch(TableKind kind, String file, ColumnMap map, Row header, List<Row> below) {
+    this.kind = kind;
+    this.file = file;
+    this.map = map;
+    this.below = below;
+    this.names = header.cells();
+    this.taken = new boolean[names.size()];
+    names.forEach(name -> matches.add(HeaderWords.matches(kind, name)));
+  }
+
+  /** How the header at {@code index} names the columns of the rows after it. */
+  static Header at(TableKind kind, String file, ColumnMap map, List<Row> rows, int index) {
+    List<Row> below = rows.subList(index + 1, Math.min(rows.size(), index + 200));
+    var match = new HeaderMatch(kind, file, map, rows.get(index), below);
+    match.useWhatIsTold();
+    match.useSureHeaders();
+    match.useLikelyHeaders();
+    return new Header(index, match.names, match.uses);
+  }
+
+  private void useWhatIsTold() {
+    for (Column column : Column.values()) {
+      Optional<String> told = map.column(kind, file, column);
+      if (told.isEmpty()) {
+        continue;
+      }
+      int cell = cellNamed(told.get());
+      if (cell >= 0 && !taken[cell]) {
+        use(column, cell, Header.Basis.TOLD);
+      }
+    }
+  }
+
+  private int cellNamed(String told) {
+    for (int i = 0; i < names.size(); i++) {
+      if (HeaderWords.key(names.get(i)).equals(HeaderWords.key(told))) {
+        return i;
+      }
+    }
+    return told.matches("\\d{1,3}") && Integer.parseInt(told) <= names.size()
+        ? Integer.parseInt(told) - 1
+        : -1;
+  }
+
+  private void useSureHeaders() {
+    for (Column column : columns()) {
+      int cell = best(column, 0, HeaderWords.WEAK);
+      if (cell >= 0) {
+        use(column, cell, Header.Basis.HEADER);
+      }
+    }
+  }
+
+  private void useLikelyHeaders() {
+    for (Column column : columns()) {
+      int cell =
+          column == Column.DESIGNATORS || column == Column.DESIGNATOR
+              ? likeliestDesignators(column)
+              : best(column, HeaderWords.WEAK, Integer.MAX_VALUE);
+      if (cell >= 0 && (column != Column.QUANTITY || CellShapes.areQuantities(below, cell))) {
+        use(column, cell, Header.Basis.LIKELY_HEADER);
+      }
+    }
+  }
+
+  /** Columns that no header names yet: the required ones first. */
+  private List<Column> columns() {
+    var wanted = new ArrayList<>(kind.required());
+    for (Column column : Column.values()) {
+      if (!wanted.contains(column)) {
+        wanted.add(column);
+      }
+    }
+    wanted.removeIf(
+        column ->
+            uses.stream().anyMatch(use -> use.column() == column)
+                || map.column(kind, file, column).isPresent());
+    return wanted;
+  }
+
+  private int best(Column column, int fromRank, int belowRank) {
+    int best = -1;
+    int bestRank = belowRank;
+    for (int cell = 0; cell < names.size(); cell++) {
+      for (HeaderWords.Match match : matches.get(cell)) {
+        if (!taken[cell]
+            && match.column() == column
+            && match.rank() >= fromRank
+            && match.rank() < bestRank) {
+          best = cell;
+          bestRank = match.rank();
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Among likely headers, the one whose cells look most like designators; the surer on a tie. */
+  private int likeliestDesignators(Column column) {
+    var byRank = new TreeMap<Integer, Integer>();
+    for (int cell = 0; cell < names.size(); cell++) {
+      for (HeaderWords.Match match : matches.get(cell)) {
+        if (!taken[cell] && match.column() == column && match.isWeak()) {
+          byRank.putIfAbsent(match.rank(), cell);
+        }
+      }
+    }
+    int best = -1;
+    double most = -1;
+    for (int cell : byRank.values()) {
+      double share = CellShapes.designatorShare(below, cell);
+      if (share > most + 0.1) {
+        best = cell;
+        most = share;
+      }
+    }
+    return best;
+  }
+
+  private void use(Column column, int cell, Header.Basis basis) {
+    uses.add(new Header.Use(column, cell, basis));
+    taken[cell] = true;
+  }
+}

@@ -1,0 +1,99 @@
+package lowfirst.intake;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+
+/** The trade's header words, from the resource {@code headers.txt}. */
+final class HeaderWords {
+  private static final Map<TableKind, Map<String, List<Match>>> BY_TABLE = load();
+
+  /** From this rank on, a header names its column only when no surer one does. */
+  static final int WEAK = 1000;
+
+  private HeaderWords() {}
+
+  /**
+   * A column that a header may name.
+   *
+   * @param rank how sure it is; smaller is surer, {@link #WEAK} and above only for want of better
+   */
+  record Match(Column column, int rank) {
+    boolean isWeak() {
+      return rank >= WEAK;
+    }
+  }
+
+  /** The columns that {@code header} may name in a table of this kind, the surest first. */
+  static List<Match> matches(TableKind kind, String header) {
+    Map<String, List<Match>> words = BY_TABLE.get(kind);
+    String text = HeaderUnit.without(header);
+    List<Match> whole = words.getOrDefault(key(text), List.of());
+    if (!whole.isEmpty() || text.indexOf('/') < 0) {
+      return whole;
+    }
+    // "Value/Part Number": either half may name the column, less surely.
+    var halves = new ArrayList<Match>();
+    for (String half : text.split("/")) {
+      for (Match match : words.getOrDefault(key(half), List.of())) {
+        halves.add(new Match(match.column(), match.rank() + WEAK / 2));
+      }
+    }
+    return halves;
+  }
+
+  /** A header without case, accents, blanks and punctuation. */
+  static String key(String header) {
+    String plain = Normalizer.normalize(header, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+    String bare = plain.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Punct}&&[^#]]+", "");
+    return bare.length() > 1 ? bare.replaceAll("^#+", "") : bare;
+  }
+
+  private static Map<TableKind, Map<String, List<Match>>> load() {
+    var tables = new EnumMap<TableKind, Map<String, List<Match>>>(TableKind.class);
+    for (TableKind kind : TableKind.values()) {
+      tables.put(kind, new HashMap<>());
+    }
+    try (var in = HeaderWords.class.getResourceAsStream("headers.txt");
+        var reader =
+            new BufferedReader(
+                new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8))) {
+      reader
+          .lines()
+          .filter(line -> !line.isBlank() && !line.startsWith("#"))
+          .forEach(line -> add(tables, line));
+    } catch (IOException lost) {
+      throw new UncheckedIOException(lost);
+    }
+    return tables;
+  }
+
+  private static void add(Map<TableKind, Map<String, List<Match>>> tables, String line) {
+    String[] sides = line.split("=", 2);
+    String[] name = sides[0].strip().split("\\.", 2);
+    TableKind kind = TableKind.valueOf(name[0].toUpperCase(Locale.ROOT));
+    Column column = Column.ofKey(name[1]).orElseThrow(() -> new IllegalStateException(line));
+    String[] sureAndWeak = sides[1].split("~", 2);
+    for (int part = 0; part < sureAndWeak.length; part++) {
+      int rank = part * WEAK;
+      for (String header : sureAndWeak[part].split(",")) {
+        int own = rank++;
+        List<Match> known =
+            tables.get(kind).computeIfAbsent(key(header), none -> new ArrayList<>());
+        if (known.stream().noneMatch(match -> match.column() == column)) {
+          known.add(new Match(column, own));
+        }
+      }
+    }
+  }
+}

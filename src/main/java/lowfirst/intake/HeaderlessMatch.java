@@ -1,0 +1,98 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Tells the columns of a table without a header by what stands in their cells. */
+final class HeaderlessMatch {
+  private final List<Row> rows;
+  private final int width;
+  private final List<Header.Use> uses = new ArrayList<>();
+  private final boolean[] taken;
+
+  private HeaderlessMatch(List<Row> rows) {
+    this.rows = rows;
+    this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    this.taken = new boolean[width];
+  }
+
+  /** The columns of {@code rows}; incomplete when they can't be told. */
+  static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
+    var match = new HeaderlessMatch(rows.subList(0, Math.min(rows.size(), 400)));
+    for (Column column : Column.values()) {
+      map.column(kind, file, column)
+          .filter(told -> told.matches("\\d{1,3}") && Integer.parseInt(told) <= match.width)
+          .ifPresent(told -> match.use(column, Integer.parseInt(told) - 1, Header.Basis.TOLD));
+    }
+    if (kind == TableKind.BOM) {
+      match.tellBom();
+    } else {
+      match.tellPlacements();
+    }
+    return new Header(-1, List.of(), match.uses);
+  }
+
+  private void tellBom() {
+    tell(Column.DESIGNATORS, designators());
+    tell(Column.QUANTITY, first(cell -> CellShapes.areQuantities(rows, cell)));
+    // Of what is left, a value is what varies and stands first; a part number comes later.
+    tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
+    tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
+    tell(Column.PART_TYPE, first(cell -> CellShapes.filledShare(rows, cell) > 0.3));
+  }
+
+  private void tellPlacements() {
+    tell(Column.DESIGNATOR, designators());
+    tell(Column.SIDE, first(cell -> CellShapes.sideShare(rows, cell) > 0.9));
+    List<Integer> numbers =
+        IntStream.range(0, width)
+            .filter(cell -> !taken[cell] && CellShapes.numberShare(rows, cell) > 0.9)
+            .boxed()
+            .toList();
+    if (numbers.size() < 2) {
+      return;
+    }
+    tell(Column.X, numbers.get(0));
+    tell(Column.Y, numbers.get(1));
+    if (numbers.size() > 2) {
+      tell(Column.ROTATION, numbers.get(2));
+    }
+    tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
+    tell(Column.PACKAGE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
+  }
+
+  private int designators() {
+    int best = -1;
+    double most = 0.6;
+    for (int cell = 0; cell < width; cell++) {
+      double share = taken[cell] ? 0 : CellShapes.designatorShare(rows, cell);
+      if (share > most) {
+        best = cell;
+        most = share;
+      }
+    }
+    return best;
+  }
+
+  private int first(java.util.function.IntPredicate fits) {
+    return IntStream.range(0, width)
+        .filter(cell -> !taken[cell] && fits.test(cell))
+        .findFirst()
+        .orElse(-1);
+  }
+
+  private void tell(Column column, int cell) {
+    boolean known = uses.stream().anyMatch(use -> use.column() == column);
+    if (cell >= 0 && !known) {
+      use(column, cell, Header.Basis.CELLS);
+    }
+  }
+
+  private void use(Column column, int cell, Header.Basis basis) {
+    if (cell >= 0 && !taken[cell]) {
+      uses.add(new Header.Use(column, cell, basis));
+      taken[cell] = true;
+    }
+  }
+}

@@ -1,0 +1,21 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.board.Board;
+import lowfirst.board.Kit;
+import lowfirst.problem.Problem;
+
+/** Holds the tables of a kit against each other. */
+final class KitChecks {
+  private KitChecks() {}
+
+  /** Every disagreement between the tables. */
+  static List<Problem> of(Kit kit) {
+    var problems = new ArrayList<Problem>();
+    for (Board board : kit.boards()) {
+      problems.addAll(BomChecks.of(board));
+    }
+    return problems;
+  }
+}

@@ -1,0 +1,185 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import lowfirst.board.Board;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Quantity;
+
+/** Tells which boards a kit has and which files hold their tables. */
+final class KitLayout {
+  private final KitFiles files;
+  private final FileRoles roles;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<BoardFiles> boards = new ArrayList<>();
+
+  private KitLayout(KitFiles files, ColumnMap map) {
+    this.files = files;
+    this.roles = new FileRoles(files, map);
+  }
+
+  /** The boards, and what is wrong with how they are laid out. */
+  record Boards(List<BoardFiles> boards, List<Problem> problems) {}
+
+  /** The boards that {@code boards.csv} lists, or those that the folders show. */
+  static Boards of(KitFiles files, Optional<Table> boardsTable, ColumnMap map) {
+    var layout = new KitLayout(files, map);
+    if (files.given().isPresent()) {
+      layout.given(files.given().get());
+    } else if (boardsTable.isPresent() && boardsTable.get().isUnderstood()) {
+      boardsTable.get().rows().forEach(layout::listed);
+    } else {
+      layout.found();
+    }
+    return new Boards(layout.boards, layout.problems);
+  }
+
+  private void given(KitFiles.Given given) {
+    boards.add(
+        new BoardFiles(
+            files.name(),
+            1,
+            Optional.empty(),
+            given.bom().filter(path -> files.file(path).isPresent()).stream().toList(),
+            given.placements().stream().filter(path -> files.file(path).isPresent()).toList()));
+  }
+
+  private void found() {
+    FileRoles.Found here = roles.in("");
+    if (!here.isEmpty()) {
+      add(files.name(), here);
+      return;
+    }
+    for (String folder : folders()) {
+      FileRoles.Found inside = roles.in(folder);
+      if (!inside.isEmpty()) {
+        add(folder.substring(0, folder.length() - 1), inside);
+      }
+    }
+    if (boards.isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.FILE_MISSING,
+              Place.ofFile("bom.csv"),
+              "the kit has neither a BOM nor a placement list",
+              "put bom.csv and placements.csv into the folder"));
+    }
+  }
+
+  private void add(String name, FileRoles.Found found) {
+    if (found.boms().size() > 1) {
+      problems.add(
+          new Problem(
+              Kind.COLUMN_AMBIGUOUS,
+              Place.ofFile(found.boms().get(0)),
+              "several files look like the BOM: "
+                  + String.join(", ", found.boms())
+                  + "; the first was used",
+              "name the right one bom.csv, or say which it is in boards.csv"));
+    }
+    boards.add(
+        new BoardFiles(
+            name,
+            1,
+            Optional.empty(),
+            found.boms().stream().limit(1).toList(),
+            found.placements()));
+  }
+
+  private TreeSet<String> folders() {
+    var folders = new TreeSet<String>();
+    for (String path : files.contents().keySet()) {
+      int slash = path.indexOf('/');
+      if (slash > 0) {
+        folders.add(path.substring(0, slash + 1));
+      }
+    }
+    folders.remove("reports/");
+    return folders;
+  }
+
+  private void listed(TableRow row) {
+    var cells = new Cells(row, problems);
+    Optional<String> name = cells.needed(Column.BOARD);
+    if (name.isEmpty()) {
+      return;
+    }
+    boards.add(
+        new BoardFiles(
+            name.get(),
+            cells.count(Column.COUNT).orElse(1),
+            size(row),
+            file(row, name.get(), Column.BOM),
+            file(row, name.get(), Column.PLACEMENTS)));
+  }
+
+  /** The file that a cell names, or the usual ones in the folder of the board's name. */
+  private List<String> file(TableRow row, String board, Column column) {
+    String path = row.text(column).replace('\\', '/');
+    if (path.isEmpty()) {
+      FileRoles.Found found = roles.in(board + "/");
+      return column == Column.BOM ? found.boms().stream().limit(1).toList() : found.placements();
+    }
+    if (leaves(path)) {
+      problems.add(
+          row.problem(
+              Kind.OUTSIDE_THE_KIT,
+              column,
+              "the path leads out of the kit's folder",
+              "copy the file into the kit and name it from there"));
+      return List.of();
+    }
+    if (files.file(path).isEmpty()) {
+      boolean said = files.problems().stream().anyMatch(p -> p.place().file().equals(path));
+      if (!said) {
+        problems.add(
+            row.problem(
+                Kind.FILE_MISSING,
+                column,
+                "there is no such file in the kit",
+                "correct the name, or put the file there"));
+      }
+      return List.of();
+    }
+    return List.of(path);
+  }
+
+  private static boolean leaves(String path) {
+    return path.startsWith("/")
+        || path.matches("(?i)[a-z]:.*")
+        || List.of(path.split("/")).contains("..");
+  }
+
+  private Optional<Board.Size> size(TableRow row) {
+    Optional<Double> width = length(row, Column.WIDTH);
+    Optional<Double> height = length(row, Column.HEIGHT);
+    if (width.isEmpty() || height.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Board.Size(
+            length(row, Column.LEFT).orElse(0.0),
+            length(row, Column.BOTTOM).orElse(0.0),
+            width.get(),
+            height.get(),
+            length(row, Column.THICKNESS).orElse(1.6)));
+  }
+
+  private Optional<Double> length(TableRow row, Column column) {
+    String text = row.text(column);
+    if (DesignatorList.isNone(text)) {
+      return Optional.empty();
+    }
+    String unit = HeaderUnit.of(row.headerOf(column)).orElse("mm");
+    Reading<Quantity> length = Lengths.read(text, unit);
+    if (!length.isRead()) {
+      problems.add(Cells.problem(row, column, length));
+    }
+    return length.value().map(Quantity::asDouble);
+  }
+}

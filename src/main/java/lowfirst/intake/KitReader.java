@@ -1,0 +1,164 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import lowfirst.board.Board;
+import lowfirst.board.Item;
+import lowfirst.board.Kit;
+import lowfirst.board.Placement;
+import lowfirst.part.Datasheets;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * Reads a kit: every table into the vocabularies, every fault with its place, the good part used.
+ *
+ * <p>Start reading here. {@link TableReader} makes rows with known columns of a file's bytes; the
+ * readers of single tables make records of rows; {@link KitChecks} holds the tables against each
+ * other.
+ */
+public final class KitReader {
+  private final KitFiles files;
+  private final ColumnMap map;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Understanding> understood = new ArrayList<>();
+
+  private KitReader(KitFiles files, ColumnMap map) {
+    this.files = files;
+    this.map = map;
+  }
+
+  /** The kit that these files hold, its remembered column map included; never throws. */
+  public static KitReading read(KitFiles files) {
+    return read(files, ColumnMap.empty());
+  }
+
+  /** The same with a column map that wins over the remembered one. */
+  public static KitReading read(KitFiles files, ColumnMap stronger) {
+    var problems = new ArrayList<Problem>(files.problems());
+    var remembered = new ColumnMap(SettingsReader.entries(files, ColumnMap.FILE, problems));
+    problems.addAll(remembered.problems(ColumnMap.FILE));
+    problems.addAll(stronger.problems("--column"));
+    var reader = new KitReader(files, remembered.with(stronger));
+    reader.problems.addAll(problems);
+    return reader.read();
+  }
+
+  private KitReading read() {
+    Map<String, String> settings = SettingsReader.entries(files, "kit.properties", problems);
+    Datasheets own = Datasheets.of(rows(TableKind.DATASHEETS, PartTables::datasheets));
+    var kit =
+        new Kit(
+            SettingsReader.settings(files.name(), settings, problems),
+            boards(),
+            own.over(ShippedTables.catalogue()),
+            rows(TableKind.RAILS, SupplyTables::rails),
+            rows(TableKind.CHANNELS, ChannelTable::channels),
+            rows(TableKind.DRIVERS, SupplyTables::drivers),
+            rows(TableKind.LOADS, SupplyTables::loads),
+            rows(TableKind.BAG, PartTables::bag),
+            rows(TableKind.SWAPS, PartTables::swaps),
+            // Last, when every table that counts has been read.
+            Fingerprint.of(files, tables()));
+    problems.addAll(KitChecks.of(kit));
+    return new KitReading(kit, problems, understood);
+  }
+
+  private Set<String> tables() {
+    var tables = new HashSet<>(Set.of("kit.properties", ColumnMap.FILE));
+    understood.forEach(table -> tables.add(table.file()));
+    return tables;
+  }
+
+  /** The records of a table that the kit's author writes, which a kit may lack. */
+  private <T> List<T> rows(TableKind kind, BiFunction<Table, List<Problem>, List<T>> reader) {
+    return table(kind).map(table -> reader.apply(table, problems)).orElse(List.of());
+  }
+
+  private Optional<Table> table(TableKind kind) {
+    return List.of(".csv", ".tsv", ".txt").stream()
+        .map(ending -> kind.key() + ending)
+        .filter(path -> files.file(path).isPresent())
+        .findFirst()
+        .map(path -> table(kind, path));
+  }
+
+  private Table table(TableKind kind, String path) {
+    Table table = TableReader.read(kind, path, files.file(path).orElseThrow(), map);
+    problems.addAll(table.problems());
+    if (kind != TableKind.PLACEMENTS) {
+      understood.add(table.understanding());
+    }
+    return table;
+  }
+
+  private List<Board> boards() {
+    KitLayout.Boards layout = KitLayout.of(files, table(TableKind.BOARDS), map);
+    problems.addAll(layout.problems());
+    return layout.boards().stream().map(this::board).toList();
+  }
+
+  private Board board(BoardFiles board) {
+    List<Item> items = items(board);
+    List<Placement> placements = placements(board);
+    return new Board(
+        board.name(),
+        board.count(),
+        board.size(),
+        items,
+        placements,
+        OutlinesFound.of(items, placements));
+  }
+
+  private List<Item> items(BoardFiles board) {
+    var items = new ArrayList<Item>();
+    for (String path : board.boms()) {
+      Table table = table(TableKind.BOM, path);
+      if (table.isUnderstood()) {
+        BomReader.Items read = BomReader.in(table);
+        items.addAll(read.items());
+        problems.addAll(read.problems());
+        noRows(table, items.isEmpty());
+      }
+    }
+    return items;
+  }
+
+  private List<Placement> placements(BoardFiles board) {
+    var placements = new ArrayList<Placement>();
+    Table last = null;
+    for (String path : board.placements()) {
+      Table table = table(TableKind.PLACEMENTS, path);
+      if (table.isUnderstood()) {
+        PlacementReader.Placements read = PlacementReader.in(table, map);
+        placements.addAll(read.placements());
+        problems.addAll(read.problems());
+        understood.add(read.understanding());
+        last = table;
+      } else {
+        understood.add(table.understanding());
+      }
+    }
+    if (last != null) {
+      noRows(last, placements.isEmpty() && last.rows().isEmpty());
+    }
+    return placements;
+  }
+
+  private void noRows(Table table, boolean empty) {
+    if (empty) {
+      problems.add(
+          new Problem(
+              Kind.NO_ROWS,
+              Place.ofFile(table.file()),
+              "the table has a header and no rows",
+              "export it again, or delete it"));
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * The unit of bare coordinates in a placement list: as told, as the header or a line before it
+ * states, or guessed from how much room the parts would have.
+ *
+ * @param x unit of bare numbers in the x column
+ * @param y unit of bare numbers in the y column
+ * @param words how it was found
+ */
+record LengthUnit(String x, String y, String words, List<Problem> problems) {
+
+  /** Room that a through-hole part takes on a board as a rule, in square millimetres. */
+  private static final double USUAL_ROOM = 150;
+
+  /** Less or more room a part than this is not believed in millimetres. */
+  private static final double LEAST_ROOM = 4;
+
+  private static final double MOST_ROOM = 20_000;
+
+  /** The unit of the bare numbers of a table. */
+  static LengthUnit of(Table table, ColumnMap map) {
+    Optional<String> told = map.unit(table.kind(), table.file());
+    if (told.isPresent()) {
+      return stated(told.get(), told.get(), "coordinates in " + told.get() + ", as you said");
+    }
+    Header header = table.header();
+    Optional<String> inX = HeaderUnit.of(header.name(header.cellOf(Column.X)));
+    Optional<String> inY = HeaderUnit.of(header.name(header.cellOf(Column.Y)));
+    if (inX.isPresent() || inY.isPresent()) {
+      String x = inX.or(() -> inY).orElseThrow();
+      return stated(x, inY.orElse(x), "coordinates in " + x + ", as the header says");
+    }
+    if (table.unit().isPresent()) {
+      String unit = table.unit().get();
+      return stated(unit, unit, "coordinates in " + unit + ", as a line before the header says");
+    }
+    return guessed(table);
+  }
+
+  private static LengthUnit stated(String x, String y, String words) {
+    return new LengthUnit(x, y, words, List.of());
+  }
+
+  private static LengthUnit guessed(Table table) {
+    double[] x = bare(table, Column.X);
+    double[] y = bare(table, Column.Y);
+    if (x.length == 0 && y.length == 0) {
+      return stated("mm", "mm", "every coordinate carries its own unit");
+    }
+    double area = span(x) * span(y);
+    String unit = likeliest(area, Math.max(1, x.length));
+    return new LengthUnit(
+        unit,
+        unit,
+        "coordinates in " + unit + ", guessed: no unit is written",
+        List.of(
+            new Problem(
+                Kind.UNIT_GUESSED,
+                Place.ofFile(table.file()),
+                "no unit is written, so the coordinates were read as " + unit,
+                "if that is wrong, say --column placements.unit=mm, mil, inch or µm")));
+  }
+
+  private static String likeliest(double area, int parts) {
+    if (area == 0 || (area / parts > LEAST_ROOM && area / parts < MOST_ROOM)) {
+      return "mm";
+    }
+    String best = "mm";
+    double least = Double.MAX_VALUE;
+    for (String unit : List.of("mm", "mil", "inch", "µm")) {
+      double scale = Lengths.millimetres(unit);
+      double distance = Math.abs(Math.log(area * scale * scale / parts / USUAL_ROOM));
+      if (distance < least) {
+        best = unit;
+        least = distance;
+      }
+    }
+    return best;
+  }
+
+  private static double[] bare(Table table, Column column) {
+    return table.rows().stream()
+        .map(row -> PlainNumber.in(row.text(column)))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .toArray();
+  }
+
+  private static double span(double[] numbers) {
+    double least = Double.MAX_VALUE;
+    double most = -Double.MAX_VALUE;
+    for (double number : numbers) {
+      least = Math.min(least, number);
+      most = Math.max(most, number);
+    }
+    return numbers.length == 0 ? 0 : most - least;
+  }
+}

@@ -1,0 +1,24 @@
+package lowfirst.intake;
+
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+
+/** Lengths in cells, whose unit stands in the cell, the header, or before the table. */
+final class Lengths {
+  private Lengths() {}
+
+  /** The length that {@code text} states, a bare number counted in {@code unit}. */
+  static Reading<Quantity> read(String text, String unit) {
+    Reading<Quantity> bare = Quantity.parse(text, Dimension.LENGTH);
+    boolean hasUnit = !text.isEmpty() && !Character.isDigit(text.charAt(text.length() - 1));
+    return bare.isRead() && !hasUnit && !unit.equals("mm")
+        ? Quantity.parse(text.strip() + " " + unit, Dimension.LENGTH)
+        : bare;
+  }
+
+  /** How many millimetres a unit is long. */
+  static double millimetres(String unit) {
+    return Quantity.parse("1 " + unit, Dimension.LENGTH).orThrow().asDouble();
+  }
+}

@@ -1,0 +1,184 @@
+package lowfirst.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lowfirst.marking.WrittenValue;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+
+/** Tells from BOM rows what to buy: the kind, the value, the ratings, the type number. */
+final class PartTypeReader {
+  /** Names of drawing symbols, which some exports put where the value belongs. */
+  private static final Pattern SYMBOL_NAME =
+      Pattern.compile(
+          "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
+
+  private static final List<Column> TELLING =
+      List.of(
+          Column.VALUE,
+          Column.DESCRIPTION,
+          Column.PART_TYPE,
+          Column.PACKAGE,
+          Column.TOLERANCE,
+          Column.VOLTAGE,
+          Column.POWER);
+
+  /** Rows that say the same are read once: a BOM may have a row for each of many like parts. */
+  private final Map<List<String>, Read> known = new HashMap<>();
+
+  /** A part type, and what was not understood of its value; empty when all was. */
+  record Read(PartType type, String notUnderstood) {}
+
+  /** The part type of a BOM row; adds what was not understood to {@code problems}. */
+  PartType read(TableRow row, DesignatorList list, List<Problem> problems) {
+    var key = new java.util.ArrayList<String>();
+    TELLING.forEach(column -> key.add(cell(row, column)));
+    key.add(list.designators().isEmpty() ? "" : list.designators().get(0).prefix());
+    key.add(list.otherText());
+    Read read = known.computeIfAbsent(key, PartTypeReader::read);
+    if (!read.notUnderstood().isEmpty()) {
+      problems.add(
+          row.problem(
+              Kind.VALUE_NOT_UNDERSTOOD,
+              row.has(Column.VALUE) ? Column.VALUE : Column.DESCRIPTION,
+              read.notUnderstood(),
+              "write the value here, such as 4k7, 100n or 10 µH"));
+    }
+    return read.type();
+  }
+
+  /** The cell, or nothing where it only says that there is nothing. */
+  private static String cell(TableRow row, Column column) {
+    String text = row.text(column);
+    return DesignatorList.isNone(text) ? "" : text;
+  }
+
+  private static Read read(List<String> cells) {
+    String value = cells.get(0);
+    String description = cells.get(1);
+    String number = cells.get(2);
+    boolean symbolName = SYMBOL_NAME.matcher(value).matches();
+    PartKind kind = kind(cells);
+    Optional<Dimension> dimension = dimension(kind);
+    Optional<WrittenValue> written =
+        dimension.flatMap(measured -> written(symbolName ? "" : value, description, measured));
+    String text = !value.isEmpty() ? value : !description.isEmpty() ? description : number;
+    if (text.isEmpty()) {
+      text = cells.get(8);
+    }
+    boolean typeNumbered = written.isEmpty() && dimension.isEmpty() && !symbolName;
+    var type =
+        new PartType(
+            kind,
+            symbolName && written.isPresent() ? description : text,
+            written.map(WrittenValue::value),
+            tolerance(cells.get(4)).or(() -> written.flatMap(WrittenValue::tolerance)),
+            rating(cells.get(5), Dimension.VOLTAGE)
+                .or(() -> written.flatMap(WrittenValue::voltage)),
+            rating(cells.get(6), Dimension.POWER).or(() -> written.flatMap(WrittenValue::power)),
+            number.isEmpty() && typeNumbered ? text : number,
+            cells.get(3));
+    boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
+    return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  /** The value with its ratings, which may stand in the description; the value may, too. */
+  private static Optional<WrittenValue> written(
+      String value, String description, Dimension measured) {
+    Optional<Dimension> expected = Optional.of(measured);
+    Reading<WrittenValue> own = WrittenValue.parse(value, expected);
+    if (description.isEmpty() || value.equals(description)) {
+      return own.value();
+    }
+    if (!own.isRead()) {
+      return WrittenValue.parse(description, Optional.of(measured))
+          .value()
+          .filter(found -> carriesUnit(description, measured));
+    }
+    Optional<WrittenValue> both = WrittenValue.parse(value + " ; " + description, expected).value();
+    WrittenValue alone = own.orThrow();
+    return Optional.of(
+        both.filter(found -> found.value().sameAs(alone.value()))
+            .map(
+                found ->
+                    new WrittenValue(
+                        alone.value(),
+                        alone.tolerance().or(found::tolerance),
+                        alone.voltage().or(found::voltage),
+                        alone.power().or(found::power),
+                        alone.leftover()))
+            .orElse(alone));
+  }
+
+  /** A bare number in prose is no value. */
+  private static boolean carriesUnit(String description, Dimension measured) {
+    return WrittenValue.parse(description, Optional.empty())
+        .value()
+        .filter(found -> found.value().dimension() == measured)
+        .isPresent();
+  }
+
+  private static PartKind kind(List<String> cells) {
+    String value = cells.get(0);
+    String prefix = cells.get(7);
+    var guess = new PartKindGuess();
+    guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byTypeNumber(cells.get(2)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(cells.get(3)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byWords(cells.get(1)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byWords(cells.get(8)), PartKindGuess.WEAK);
+    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
+    guess.vote(letters, PartKindGuess.WEAK);
+    boolean valued =
+        letters
+            .flatMap(PartTypeReader::dimension)
+            .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
+            .isPresent();
+    guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
+    return guess.kind();
+  }
+
+  /** What the value of a kind measures, if it has one. */
+  static Optional<Dimension> dimension(PartKind kind) {
+    if (kind.isCapacitor()) {
+      return Optional.of(Dimension.CAPACITANCE);
+    }
+    return switch (kind) {
+      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
+      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
+      case CRYSTAL, RESONATOR -> Optional.of(Dimension.FREQUENCY);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<Tolerance> tolerance(String text) {
+    String percent = text.replaceAll("[±%\\s]|\\+/?-", "").replace(',', '.');
+    return percent.matches("\\d{1,3}(\\.\\d{1,3})?")
+        ? Optional.of(Tolerance.percent(percent))
+        : Optional.empty();
+  }
+
+  private static Optional<Quantity> rating(String text, Dimension dimension) {
+    return text.isEmpty() ? Optional.empty() : Quantity.parse(text, dimension).value();
+  }
+
+  private static String notUnderstood(String text, boolean symbolName, Dimension dimension) {
+    if (text.isEmpty()) {
+      return "the value is missing";
+    }
+    return symbolName
+        ? "\"" + text + "\" names a drawing symbol, not a value"
+        : "\"" + text + "\" was not understood as a " + dimension.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,50 @@
+package lowfirst.intake;
+
+import java.util.OptionalDouble;
+
+/** Plain decimal numbers, read fast: a sign, digits, and one decimal point or comma. */
+final class PlainNumber {
+  private static final double[] TENTHS = new double[16];
+
+  static {
+    double scale = 1;
+    for (int i = 0; i < TENTHS.length; i++) {
+      TENTHS[i] = scale;
+      scale *= 10;
+    }
+  }
+
+  private PlainNumber() {}
+
+  /** The number, if the text is nothing else and has at most 15 digits. */
+  static OptionalDouble in(String text) {
+    int length = text.length();
+    int at = 0;
+    boolean negative = false;
+    if (at < length && (text.charAt(at) == '-' || text.charAt(at) == '+')) {
+      negative = text.charAt(at) == '-';
+      at++;
+    }
+    long digits = 0;
+    int count = 0;
+    int decimals = -1;
+    for (; at < length; at++) {
+      char c = text.charAt(at);
+      if (c >= '0' && c <= '9') {
+        digits = digits * 10 + (c - '0');
+        count++;
+        decimals += decimals >= 0 ? 1 : 0;
+      } else if ((c == '.' || c == ',') && decimals < 0) {
+        decimals = 0;
+      } else {
+        return OptionalDouble.empty();
+      }
+    }
+    if (count == 0 || count > 15) {
+      return OptionalDouble.empty();
+    }
+    // Both are exact below 2^53, so the quotient is the nearest double.
+    double number = digits / TENTHS[Math.max(0, decimals)];
+    return OptionalDouble.of(negative ? -number : number);
+  }
+}

@@ -1,0 +1,61 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** Rows that are no data: totals, headings between sections, remarks under the table. */
+final class Remarks {
+  private static final Pattern TOTAL =
+      Pattern.compile(
+          "(?iU)^(grand\\s+|sub-?)?(total|totals|sum|summe|gesamt|gesamtsumme|somme|totale|suma|razem|celkem|totaal)\\b.*");
+
+  private Remarks() {}
+
+  /** Why {@code row} is no data; empty when it is. */
+  static Optional<Problem> in(
+      TableKind kind, String file, Header header, List<TableRow> before, Row row) {
+    if (!kind.isExported()) {
+      return Optional.empty();
+    }
+    Place place = Place.ofLine(file, row.line());
+    String first = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
+    if (isTotal(header, before, row, first)) {
+      return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
+    }
+    boolean wide = header.uses().size() >= 3;
+    boolean alone = row.filled() == 1 && !CellShapes.isDesignators(first);
+    if (wide && alone) {
+      return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
+    }
+    return Optional.empty();
+  }
+
+  /** A total names itself, or stands last with nothing but the sum of the quantities. */
+  private static boolean isTotal(Header header, List<TableRow> before, Row row, String first) {
+    if (TOTAL.matcher(first).matches() && !CellShapes.isDesignators(first)) {
+      return row.filled() <= 3;
+    }
+    int quantity = header.cellOf(Column.QUANTITY);
+    if (quantity < 0 || row.filled() != 1 || row.cell(quantity).isEmpty()) {
+      return false;
+    }
+    int sum = 0;
+    for (TableRow earlier : before) {
+      sum += WholeNumber.in(earlier.text(Column.QUANTITY)).orElse(0);
+    }
+    return WholeNumber.in(row.cell(quantity)).orElse(-1) == sum;
+  }
+
+  private static Problem ignored(Place place, String why) {
+    return new Problem(
+        Kind.ROW_IGNORED, place, why + ", it was not read as a row", "nothing, unless it is a row");
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= 40 ? text : text.substring(0, 37) + "...";
+  }
+}

@@ -1,0 +1,132 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Driver;
+import lowfirst.board.Load;
+import lowfirst.board.Load.LoadKind;
+import lowfirst.board.Rail;
+import lowfirst.problem.Problem;
+import lowfirst.quantity.Dimension;
+
+/** Reads the rows of the tables about rails, drivers and loads. */
+final class SupplyTables {
+  private static final Map<String, LoadKind> KINDS =
+      Map.ofEntries(
+          Map.entry("solenoid", LoadKind.SOLENOID),
+          Map.entry("coil", LoadKind.SOLENOID),
+          Map.entry("valve", LoadKind.SOLENOID),
+          Map.entry("magnet", LoadKind.SOLENOID),
+          Map.entry("relay", LoadKind.RELAY),
+          Map.entry("motor", LoadKind.MOTOR),
+          Map.entry("lamp", LoadKind.LAMP),
+          Map.entry("bulb", LoadKind.LAMP),
+          Map.entry("led", LoadKind.LED),
+          Map.entry("led string", LoadKind.LED),
+          Map.entry("led strip", LoadKind.LED),
+          Map.entry("resistive", LoadKind.RESISTIVE),
+          Map.entry("resistor", LoadKind.RESISTIVE),
+          Map.entry("heater", LoadKind.RESISTIVE),
+          Map.entry("capacitive", LoadKind.CAPACITIVE),
+          Map.entry("capacitor", LoadKind.CAPACITIVE));
+
+  private SupplyTables() {}
+
+  /** The supplies of {@code rails.csv}. */
+  static List<Rail> rails(Table table, List<Problem> problems) {
+    var rails = new ArrayList<Rail>();
+    for (TableRow row : table.rows()) {
+      var cells = new Cells(row, problems);
+      cells.needed(Column.RAIL).ifPresent(name -> rails.add(rail(name, row, cells)));
+    }
+    return rails;
+  }
+
+  private static Rail rail(String name, TableRow row, Cells cells) {
+    return new Rail(
+        name,
+        cells.amount(Column.VOLTAGE, Dimension.VOLTAGE),
+        cells.positive(Column.TOLERANCE, Dimension.PERCENT),
+        cells.positive(Column.CURRENT_LIMIT, Dimension.CURRENT),
+        cells.count(Column.LOADS_AT_ONCE),
+        cells.text(Column.RETURN_WIRE),
+        cells.positive(Column.RETURN_LENGTH, Dimension.LENGTH),
+        cells.count(Column.RETURN_CONTACTS),
+        cells.positive(Column.CONTACT_RATING, Dimension.CURRENT),
+        row.place());
+  }
+
+  /** What drives the gates, of {@code drivers.csv}. */
+  static List<Driver> drivers(Table table, List<Problem> problems) {
+    var drivers = new ArrayList<Driver>();
+    for (TableRow row : table.rows()) {
+      var cells = new Cells(row, problems);
+      cells.needed(Column.DRIVER).ifPresent(name -> drivers.add(driver(name, row, cells)));
+    }
+    return drivers;
+  }
+
+  private static Driver driver(String name, TableRow row, Cells cells) {
+    return new Driver(
+        name,
+        cells.text(Column.KIND),
+        cells.text(Column.PART_TYPE),
+        cells.text(Column.SUPPLY),
+        cells.amount(Column.HIGH_LEVEL_MIN, Dimension.VOLTAGE),
+        cells.amount(Column.LOW_LEVEL_MAX, Dimension.VOLTAGE),
+        cells.positive(Column.SOURCE_RESISTANCE, Dimension.RESISTANCE),
+        cells.positive(Column.CURRENT_LIMIT, Dimension.CURRENT),
+        cells.positive(Column.PWM_FREQUENCY, Dimension.FREQUENCY),
+        cells.positive(Column.PULL_UP, Dimension.RESISTANCE),
+        cells.positive(Column.INPUT_CURRENT, Dimension.CURRENT),
+        cells.text(Column.AT_RESET),
+        row.place());
+  }
+
+  /** What the channels switch, of {@code loads.csv}. */
+  static List<Load> loads(Table table, List<Problem> problems) {
+    var loads = new ArrayList<Load>();
+    for (TableRow row : table.rows()) {
+      var cells = new Cells(row, problems);
+      Optional<String> name = cells.needed(Column.LOAD);
+      Optional<LoadKind> kind = cells.needed(Column.KIND).flatMap(text -> kind(text, cells));
+      if (name.isPresent() && kind.isPresent()) {
+        loads.add(load(name.get(), kind.get(), row, cells));
+      }
+    }
+    return loads;
+  }
+
+  private static Optional<LoadKind> kind(String text, Cells cells) {
+    LoadKind kind = KINDS.get(text.toLowerCase(Locale.ROOT));
+    if (kind == null) {
+      cells.notOneOf(Column.KIND, "solenoid, relay, motor, lamp, LED, resistive, capacitive");
+    }
+    return Optional.ofNullable(kind);
+  }
+
+  private static Load load(String name, LoadKind kind, TableRow row, Cells cells) {
+    return new Load(
+        name,
+        kind,
+        cells.text(Column.RAIL),
+        cells.positive(Column.CURRENT, Dimension.CURRENT),
+        cells.positive(Column.RESISTANCE, Dimension.RESISTANCE),
+        cells.positive(Column.POWER, Dimension.POWER),
+        cells.positive(Column.INDUCTANCE, Dimension.INDUCTANCE),
+        cells.positive(Column.ON_TIME, Dimension.TIME),
+        cells.positive(Column.PERIOD, Dimension.TIME),
+        cells.positive(Column.INRUSH, Dimension.CURRENT),
+        cells.positive(Column.INRUSH_TIME, Dimension.TIME),
+        cells.positive(Column.DUTY, Dimension.PERCENT),
+        cells.positive(Column.MAX_ON_TIME, Dimension.TIME),
+        cells.positive(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
+        cells.positive(Column.RATED_DUTY, Dimension.PERCENT),
+        cells.positive(Column.TOLERANCE, Dimension.PERCENT),
+        cells.positive(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE),
+        row.place());
+  }
+}

@@ -1,0 +1,190 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** Reads the bytes of one file as a table of one kind; its cells are read by others. */
+final class TableReader {
+  private static final Pattern PREAMBLE_UNIT =
+      Pattern.compile(
+          "(?i)\\bunits?\\b[^a-zµμ]{0,20}(?:in\\s+|are\\s+|is\\s+)?"
+              + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
+  private static final Pattern PREAMBLE_SIDE =
+      Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
+
+  private final TableKind kind;
+  private final String file;
+  private final Cut cut;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<TableRow> rows = new ArrayList<>();
+
+  private TableReader(TableKind kind, String file, Cut cut) {
+    this.kind = kind;
+    this.file = file;
+    this.cut = cut;
+  }
+
+  /** The table that {@code bytes} hold; never throws. */
+  static Table read(TableKind kind, String file, byte[] bytes, ColumnMap map) {
+    TextOfFile text = TextOfFile.of(file, bytes);
+    var cut =
+        text.text().isEmpty()
+            ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
+            : Cut.of(kind, file, text.text(), map);
+    var reader = new TableReader(kind, file, cut);
+    reader.problems.addAll(text.problems());
+    reader.problems.addAll(cut.problems());
+    if (!text.text().isEmpty()) {
+      reader.readRows(map);
+    }
+    return reader.table(text.encoding());
+  }
+
+  private void readRows(ColumnMap map) {
+    if (!cut.header().isComplete(kind)) {
+      problems.add(headerNotFound());
+      return;
+    }
+    problems.addAll(HeaderDoubts.about(kind, file, cut, map));
+    Header header = cut.header();
+    List<Row> all = cut.rows();
+    for (int i = header.index() + 1; i < all.size(); i++) {
+      Row row = all.get(i);
+      if (isComment(row)) {
+        continue;
+      }
+      Optional<Header> again = headerAgain(header, map, all, i);
+      if (again.isPresent()) {
+        header = again.get();
+      } else {
+        Optional<Problem> remark = Remarks.in(kind, file, header, rows, row);
+        remark.ifPresentOrElse(problems::add, () -> addRow(row));
+      }
+    }
+  }
+
+  private void addRow(Row row) {
+    Header header = cut.header();
+    rows.add(new TableRow(file, header, row));
+    int width = header.index() < 0 ? usualWidth() : header.names().size();
+    boolean tooLong =
+        row.cells().size() > width
+            && row.cells().subList(width, row.cells().size()).stream().anyMatch(t -> !t.isEmpty());
+    if (tooLong) {
+      problems.add(
+          new Problem(
+              Kind.ROW_LENGTH,
+              Place.ofLine(file, row.line()),
+              "the row has " + row.cells().size() + " cells where " + width + " are usual",
+              "put quotes around a cell that holds a separator"));
+    }
+  }
+
+  private int usualWidth() {
+    return cut.rows().stream()
+        .map(row -> row.cells().size())
+        .sorted()
+        .skip(cut.rows().size() / 2)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static boolean isComment(Row row) {
+    String first = row.cell(0);
+    return first.startsWith("##") || first.startsWith("# ") || first.equals("#");
+  }
+
+  /** A header that stands again among the data, as where exports were joined. */
+  private Optional<Header> headerAgain(Header header, ColumnMap map, List<Row> all, int index) {
+    Row row = all.get(index);
+    if (header.index() < 0
+        || !row.cell(header.cellOf(kind.required().get(0)))
+            .equals(header.name(header.cellOf(kind.required().get(0))))) {
+      return Optional.empty();
+    }
+    boolean same = row.cells().equals(all.get(header.index()).cells());
+    problems.add(
+        new Problem(
+            Kind.ROW_IGNORED,
+            Place.ofLine(file, row.line()),
+            "the header stands here again, it was not read as a row",
+            "nothing, unless it is a row"));
+    return Optional.of(same ? header : HeaderMatch.at(kind, file, map, all, index));
+  }
+
+  private Problem headerNotFound() {
+    String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
+    return new Problem(
+        Kind.HEADER_NOT_FOUND,
+        Place.ofFile(file),
+        "no line could be read as a header with: " + wanted,
+        "name the columns, for example with --column "
+            + kind.key()
+            + "."
+            + kind.required().get(0).key()
+            + "=1 for the first column");
+  }
+
+  private Table table(String encoding) {
+    List<Row> before = cut.rows().subList(0, Math.max(0, cut.header().index()));
+    return new Table(
+        file,
+        kind,
+        rows,
+        cut.header(),
+        found(PREAMBLE_UNIT, before).map(HeaderUnit::canonical),
+        found(PREAMBLE_SIDE, before),
+        understanding(encoding),
+        problems);
+  }
+
+  private static Optional<String> found(Pattern pattern, List<Row> before) {
+    for (Row row : before) {
+      Matcher matcher = pattern.matcher(String.join(" ", row.cells()));
+      if (matcher.find()) {
+        return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Understanding understanding(String encoding) {
+    Header header = cut.header();
+    var columns = new ArrayList<Understanding.UnderstoodColumn>();
+    int width = header.index() < 0 ? usualWidth() : header.names().size();
+    for (int cell = 0; cell < width; cell++) {
+      columns.add(column(header, cell));
+    }
+    return new Understanding(
+        file,
+        kind.key(),
+        encoding,
+        cut.separator().words(),
+        header.index() < 0 ? 0 : cut.rows().get(header.index()).line(),
+        columns,
+        List.of(),
+        rows.size(),
+        rows.stream().limit(3).map(row -> row.row().cells()).toList());
+  }
+
+  private Understanding.UnderstoodColumn column(Header header, int cell) {
+    for (Header.Use use : header.uses()) {
+      if (use.cell() == cell) {
+        return new Understanding.UnderstoodColumn(
+            cell + 1,
+            header.name(cell),
+            use.column().words(),
+            kind.key() + "." + use.column().key(),
+            use.basis().words());
+      }
+    }
+    return new Understanding.UnderstoodColumn(cell + 1, header.name(cell), "", "", "");
+  }
+}

@@ -1,0 +1,61 @@
+package lowfirst.intake;
+
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** A row of a table whose columns are known. */
+final class TableRow {
+  private final String file;
+  private final Header header;
+  private final Row row;
+
+  TableRow(String file, Header header, Row row) {
+    this.file = file;
+    this.header = header;
+    this.row = row;
+  }
+
+  /** The line it starts on. */
+  int line() {
+    return row.line();
+  }
+
+  /** The cells as they stand. */
+  Row row() {
+    return row;
+  }
+
+  /** Whether the table has such a column at all. */
+  boolean has(Column column) {
+    return header.cellOf(column) >= 0;
+  }
+
+  /** What stands in a column; empty when nothing does. */
+  String text(Column column) {
+    return row.cell(header.cellOf(column));
+  }
+
+  /** The header over a column; empty when it has none. */
+  String headerOf(Column column) {
+    return header.name(header.cellOf(column));
+  }
+
+  /** The whole line. */
+  Place place() {
+    return Place.ofLine(file, row.line());
+  }
+
+  /** The cell of a column; the whole line when the table lacks the column. */
+  Place place(Column column) {
+    int cell = header.cellOf(column);
+    return cell < 0
+        ? place()
+        : Place.ofCell(file, row.line(), cell + 1, header.name(cell), row.cell(cell));
+  }
+
+  /** A problem with one cell. */
+  Problem problem(Kind kind, Column column, String message, String remedy) {
+    return new Problem(kind, place(column), message, remedy);
+  }
+}

@@ -1,0 +1,157 @@
+package lowfirst.intake;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * The text of a file, with how its bytes were understood.
+ *
+ * @param text the characters, without a byte-order mark; empty when the file holds no text
+ * @param encoding what a person calls the encoding, for example {@code UTF-16 (little-endian)}
+ * @param problems what is wrong with the file as a whole
+ */
+record TextOfFile(String text, String encoding, List<Problem> problems) {
+
+  private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
+
+  /** Bytes looked at to tell text from other things. */
+  private static final int SAMPLE = 4096;
+
+  /** The text of these bytes; never throws. */
+  static TextOfFile of(String file, byte[] bytes) {
+    if (bytes.length == 0) {
+      return faulty(
+          new Problem(
+              Kind.FILE_EMPTY,
+              Place.ofFile(file),
+              "the file is empty",
+              "export it again, or delete it"));
+    }
+    if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
+      return decoded(file, bytes, 3, StandardCharsets.UTF_8, "UTF-8 with mark");
+    }
+    if (startsWith(bytes, 0xFF, 0xFE)) {
+      return decoded(file, bytes, 2, StandardCharsets.UTF_16LE, "UTF-16 (little-endian)");
+    }
+    if (startsWith(bytes, 0xFE, 0xFF)) {
+      return decoded(file, bytes, 2, StandardCharsets.UTF_16BE, "UTF-16 (big-endian)");
+    }
+    return unmarked(file, bytes);
+  }
+
+  private static TextOfFile unmarked(String file, byte[] bytes) {
+    int[] zeros = zerosAtEvenAndOddPlaces(bytes);
+    int pairs = Math.min(bytes.length, SAMPLE) / 2;
+    // Western text in UTF-16 has a zero in nearly every pair, always on the same side.
+    if (pairs > 0 && zeros[1] > pairs * 0.6 && zeros[0] < pairs * 0.1) {
+      return decoded(file, bytes, 0, StandardCharsets.UTF_16LE, "UTF-16 (little-endian, no mark)");
+    }
+    if (pairs > 0 && zeros[0] > pairs * 0.6 && zeros[1] < pairs * 0.1) {
+      return decoded(file, bytes, 0, StandardCharsets.UTF_16BE, "UTF-16 (big-endian, no mark)");
+    }
+    if (zeros[0] + zeros[1] > 0) {
+      return notText(file);
+    }
+    try {
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(ByteBuffer.wrap(bytes))
+              .toString();
+      return checked(file, text, "UTF-8");
+    } catch (CharacterCodingException notUtf8) {
+      return decoded(file, bytes, 0, WINDOWS_1252, "Windows-1252");
+    }
+  }
+
+  private static TextOfFile decoded(
+      String file, byte[] bytes, int from, Charset charset, String encoding) {
+    return checked(file, new String(bytes, from, bytes.length - from, charset), encoding);
+  }
+
+  private static TextOfFile checked(String file, String text, String encoding) {
+    if (text.isBlank()) {
+      return faulty(
+          new Problem(
+              Kind.FILE_EMPTY,
+              Place.ofFile(file),
+              "the file holds nothing but blanks",
+              "export it again, or delete it"));
+    }
+    int end = Math.min(text.length(), SAMPLE);
+    long controls = text.substring(0, end).chars().filter(TextOfFile::isStray).count();
+    if (controls > end * 0.02) {
+      return notText(file);
+    }
+    return new TextOfFile(text, encoding, damage(file, text));
+  }
+
+  private static boolean isStray(int character) {
+    return character < ' ' && "\t\n\r\f\u000b\u001a".indexOf(character) < 0;
+  }
+
+  /** Characters that an earlier program could not keep are stored as U+FFFD: say where. */
+  private static List<Problem> damage(String file, String text) {
+    var problems = new ArrayList<Problem>();
+    int line = 1;
+    boolean said = false;
+    for (int at = 0; at < text.length() && problems.size() < 20; at++) {
+      char c = text.charAt(at);
+      if (c == '\n' || (c == '\r' && (at + 1 == text.length() || text.charAt(at + 1) != '\n'))) {
+        line++;
+        said = false;
+      } else if (c == '\ufffd' && !said) {
+        said = true;
+        problems.add(
+            new Problem(
+                Kind.TEXT_DAMAGED,
+                Place.ofLine(file, line),
+                "a character was lost before this file was saved (it reads \ufffd)",
+                "compare the line with the original, often Ω, µ or ± stood there"));
+      }
+    }
+    return List.copyOf(problems);
+  }
+
+  private static TextOfFile notText(String file) {
+    return faulty(
+        new Problem(
+            Kind.NOT_TEXT,
+            Place.ofFile(file),
+            "this is not a text file",
+            "export the table as CSV (comma-separated text)"));
+  }
+
+  private static TextOfFile faulty(Problem problem) {
+    return new TextOfFile("", "none", List.of(problem));
+  }
+
+  private static boolean startsWith(byte[] bytes, int... start) {
+    for (int i = 0; i < start.length; i++) {
+      if (i >= bytes.length || (bytes[i] & 0xFF) != start[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int[] zerosAtEvenAndOddPlaces(byte[] bytes) {
+    int[] zeros = new int[2];
+    for (int i = 0; i < Math.min(bytes.length, SAMPLE); i++) {
+      if (bytes[i] == 0) {
+        zeros[i % 2]++;
+      }
+    }
+    return zeros;
+  }
+}

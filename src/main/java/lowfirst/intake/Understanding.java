@@ -1,0 +1,54 @@
+package lowfirst.intake;
+
+import java.util.List;
+
+/**
+ * How a table was understood, for {@code check --explain}.
+ *
+ * @param file the table's path in the kit
+ * @param table what it is about: {@code bom}, {@code placements}, ...
+ * @param encoding how its bytes became characters
+ * @param separator what stands between its cells
+ * @param headerLine the line of its header; 0 when it has none
+ * @param columns every column of the file in its order, used or not
+ * @param notes units, mirrored sides, and whatever else was taken for granted
+ * @param rows how many rows were read as data
+ * @param firstRows the first of these as they stand
+ */
+public record Understanding(
+    String file,
+    String table,
+    String encoding,
+    String separator,
+    int headerLine,
+    List<UnderstoodColumn> columns,
+    List<String> notes,
+    int rows,
+    List<List<String>> firstRows) {
+
+  public Understanding {
+    columns = List.copyOf(columns);
+    notes = List.copyOf(notes);
+    firstRows = List.copyOf(firstRows);
+  }
+
+  /**
+   * A column of the file.
+   *
+   * @param number from 1
+   * @param header its header; empty when it has none
+   * @param meaning what it was taken for, for example {@code part type}; empty when it is not used
+   * @param key how a column map names that meaning, for example {@code bom.part-type}
+   * @param basis why: usual header, likely header, what its cells look like, you said so
+   */
+  public record UnderstoodColumn(
+      int number, String header, String meaning, String key, String basis) {}
+
+  /** The same with one more note. */
+  Understanding noting(String note) {
+    var more = new java.util.ArrayList<>(notes);
+    more.add(note);
+    return new Understanding(
+        file, table, encoding, separator, headerLine, columns, more, rows, firstRows);
+  }
+}

@@ -1,0 +1,74 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.intake.Understanding;
+import lowfirst.sheet.Block.Cell;
+import lowfirst.sheet.Block.Facts;
+import lowfirst.sheet.Block.Heading;
+import lowfirst.sheet.Block.Table;
+
+/** How each table of a kit was understood: its form, its columns, and its first rows. */
+final class UnderstandingBlocks {
+  private static final List<Table.Column> COLUMNS =
+      List.of(
+          new Table.Column("column", Table.Align.END, 6),
+          new Table.Column("header", Table.Align.START, 18),
+          new Table.Column("taken for", Table.Align.START, 14),
+          new Table.Column("because of", Table.Align.START, 18),
+          new Table.Column("first rows", Table.Align.START, 40),
+          new Table.Column("to change it", Table.Align.START, 26));
+
+  private UnderstandingBlocks() {}
+
+  /** The blocks about these tables. */
+  static List<Block> of(List<Understanding> tables) {
+    var blocks = new ArrayList<Block>();
+    for (Understanding table : tables) {
+      blocks.add(new Heading(2, "How " + table.file() + " was understood"));
+      blocks.add(facts(table));
+      if (!table.columns().isEmpty()) {
+        blocks.add(columns(table));
+      }
+    }
+    return blocks;
+  }
+
+  private static Facts facts(Understanding table) {
+    var facts = new ArrayList<Facts.Fact>();
+    facts.add(new Facts.Fact("table", table.table()));
+    facts.add(new Facts.Fact("encoding", table.encoding()));
+    facts.add(new Facts.Fact("cells parted by", table.separator()));
+    facts.add(
+        new Facts.Fact(
+            "header", table.headerLine() > 0 ? "in line " + table.headerLine() : "none found"));
+    facts.add(new Facts.Fact("rows", table.rows() + ""));
+    table.notes().forEach(note -> facts.add(new Facts.Fact("taken", note)));
+    return new Facts(facts);
+  }
+
+  private static Table columns(Understanding table) {
+    var rows = new ArrayList<Table.Row>();
+    for (Understanding.UnderstoodColumn column : table.columns()) {
+      rows.add(
+          new Table.Row(
+              List.of(
+                  Cell.of(column.number() + ""),
+                  Cell.of(column.header()),
+                  Cell.of(column.meaning().isEmpty() ? "not used" : column.meaning()),
+                  Cell.of(column.basis()),
+                  Cell.of(firstCells(table, column.number() - 1)),
+                  Cell.of(column.key().isEmpty() ? "" : "--column " + column.key() + "=..."))));
+    }
+    return new Table("", COLUMNS, rows);
+  }
+
+  private static String firstCells(Understanding table, int cell) {
+    var texts = new ArrayList<String>();
+    for (List<String> row : table.firstRows()) {
+      String text = cell < row.size() ? row.get(cell) : "";
+      texts.add(text.length() <= 24 ? text : text.substring(0, 21) + "...");
+    }
+    return String.join(" | ", texts);
+  }
+}
