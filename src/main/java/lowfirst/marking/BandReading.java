@@ -91,11 +91,15 @@ public record BandReading(
     };
   }
 
-  /** Whether the figures are a preferred number in which parts of this tolerance are sold. */
+  /**
+   * Whether the figures are a preferred number in which parts of this tolerance are sold. Two
+   * figures are a number of E24.
+   */
   public boolean isPreferred() {
-    return figures == 0
-        || tolerance.isPresent()
-            && Series.sold(figures < 100 ? 10 * figures : figures, tolerance.get());
+    if (figures < 100) {
+      return figures == 0 || Series.E24.containsFigures(10 * figures);
+    }
+    return tolerance.isPresent() && Series.sold(figures, tolerance.get());
   }
 
   /** Whether the value lies in the range that shops sell. */

@@ -66,10 +66,27 @@ public enum ToleranceLetter {
     return Optional.empty();
   }
 
+  /** What it means on most parts, in per cent. */
+  public Tolerance percent() {
+    return percent;
+  }
+
   /**
-   * What it means on a part of this value; nothing where it has no meaning, such as a per-cent
-   * letter below 10 pF that makers don't use there.
+   * What makers' own prints use the same letter for; empty when all agree. Source: Vishay Resistor
+   * Color Card (script marking), and distributors' capacitor tables.
    */
+  public String otherUse() {
+    return switch (this) {
+      case P -> "some capacitor makers: +100/-0 % or +80/-0 %";
+      case T -> "on some resistors: ±0.01 %";
+      case H -> "on some resistors: ±0.02 %";
+      case Z -> "on some resistors: ±0.025 %";
+      case B, C, D, F, G -> "on capacitors below 10 pF: pF instead of %";
+      case E, L, W, J, K, M, N, Q, S -> "";
+    };
+  }
+
+  /** What it means on a part of this value: B, C, D, F and G are picofarads below 10 pF. */
   public Optional<Tolerance> tolerance(Quantity value) {
     boolean small =
         value.dimension() == Dimension.CAPACITANCE && value.compareTo(TEN_PICOFARAD) < 0;

@@ -1,0 +1,152 @@
+package lowfirst.marking;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.marking.PrintedReading.Carrier;
+import lowfirst.marking.PrintedReading.Likelihood;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+
+/** Prints on capacitors: digit code in pF, RKM code, bare numbers; with letter and voltage. */
+final class CapacitorPrint {
+  private static final String LETTER = "([BCDFGHJKMNPQSTZ]?)";
+  private static final String VOLTS = "(?:\\s?[/-]?\\s?(\\d{1,4})\\s?([Kk]?)V?)?";
+
+  /** A voltage code may stand before: 2A474J. */
+  private static final Pattern DIGITS =
+      Pattern.compile("([0-3][A-Z])?\\s?(\\d{3})" + "\\s?" + LETTER + VOLTS);
+
+  private static final Pattern RKM =
+      Pattern.compile("(\\d{0,4})([pnuµmF])(\\d{0,3})F?\\s?" + LETTER + VOLTS);
+  private static final Pattern R_AS_POINT = Pattern.compile("(\\d{0,2})R(\\d{1,2})\\s?" + LETTER);
+  private static final Pattern DECIMAL =
+      Pattern.compile("(\\d{0,3}\\.\\d{1,4})\\s?(?:[uµ]F?)?\\s?" + LETTER + VOLTS);
+  private static final Pattern TWO_DIGITS = Pattern.compile("([1-9]\\d?)\\s?" + LETTER);
+
+  private CapacitorPrint() {}
+
+  static List<PrintedReading> readings(String print) {
+    var readings = new ArrayList<PrintedReading>();
+    digits(print).ifPresent(readings::add);
+    rkm(print).ifPresent(readings::add);
+    rAsPoint(print).ifPresent(readings::add);
+    decimal(print).ifPresent(readings::add);
+    literal(print).ifPresent(readings::add);
+    if (readings.isEmpty()) {
+      written(print).ifPresent(readings::add);
+    }
+    return readings;
+  }
+
+  private static Optional<PrintedReading> digits(String print) {
+    Matcher match = DIGITS.matcher(print);
+    if (!match.matches()) {
+      return Optional.empty();
+    }
+    Optional<Quantity> before = Optional.ofNullable(match.group(1)).flatMap(VoltageCode::of);
+    boolean misread = match.group(1) != null && before.isEmpty();
+    boolean twice = before.isPresent() && match.group(4) != null;
+    boolean runOn = match.group(3).isEmpty() && match.group(4) != null && !print.contains(" ");
+    if (misread || twice || runOn) {
+      return Optional.empty();
+    }
+    return DigitCode.read(match.group(2), Dimension.CAPACITANCE)
+        .map(
+            value ->
+                of(value, match.group(3), "two figures and the number of zeros, in pF")
+                    .rated(before.or(() -> volts(match, 4))));
+  }
+
+  private static Optional<PrintedReading> rkm(String print) {
+    Matcher match = RKM.matcher(print);
+    if (!match.matches() || match.group(1).isEmpty() && match.group(3).isEmpty()) {
+      return Optional.empty();
+    }
+    return RkmCode.exponent(match.group(2).charAt(0), Dimension.CAPACITANCE)
+        .map(exponent -> scaled(match.group(1), match.group(3), exponent))
+        .map(value -> of(value, match.group(4), "RKM code (IEC 60062)").rated(volts(match, 5)));
+  }
+
+  private static Optional<PrintedReading> rAsPoint(String print) {
+    Matcher match = R_AS_POINT.matcher(print);
+    return match.matches()
+        ? Optional.of(
+            of(
+                scaled(match.group(1), match.group(2), -12),
+                match.group(3),
+                "R as the decimal mark of pF"))
+        : Optional.empty();
+  }
+
+  private static Optional<PrintedReading> decimal(String print) {
+    Matcher match = DECIMAL.matcher(print);
+    return match.matches()
+        ? Optional.of(
+            of(
+                    new Quantity(
+                        new BigDecimal(match.group(1)).scaleByPowerOfTen(-6),
+                        Dimension.CAPACITANCE),
+                    match.group(2),
+                    "bare decimal number, in µF")
+                .rated(volts(match, 3)))
+        : Optional.empty();
+  }
+
+  /** Bare 22 is 22 pF: from memory of makers' custom, so it is called rare. */
+  private static Optional<PrintedReading> literal(String print) {
+    Matcher match = TWO_DIGITS.matcher(print);
+    return match.matches()
+        ? Optional.of(
+            of(scaled(match.group(1), "", -12), match.group(2), "bare number, in pF")
+                .as(Likelihood.RARE))
+        : Optional.empty();
+  }
+
+  /** An electrolytic capacitor prints its value in full. */
+  private static Optional<PrintedReading> written(String print) {
+    if (!print.matches("(?s).*\\d\\s?[uµnpm]F.*")) {
+      return Optional.empty();
+    }
+    return WrittenValue.parse(print, Optional.of(Dimension.CAPACITANCE))
+        .value()
+        .map(
+            written ->
+                new PrintedReading(
+                    Carrier.CAPACITOR,
+                    Optional.of(written.value()),
+                    written.tolerance(),
+                    written.voltage(),
+                    "",
+                    "value in full",
+                    Likelihood.USUAL));
+  }
+
+  private static PrintedReading of(Quantity value, String letter, String rule) {
+    return PrintedReading.value(
+        Carrier.CAPACITOR,
+        value,
+        letter.isEmpty()
+            ? Optional.empty()
+            : ToleranceLetter.of(letter.charAt(0)).flatMap(known -> known.tolerance(value)),
+        rule);
+  }
+
+  private static Quantity scaled(String whole, String digits, int exponent) {
+    String number = (whole.isEmpty() ? "0" : whole) + "." + (digits.isEmpty() ? "0" : digits);
+    return new Quantity(new BigDecimal(number).scaleByPowerOfTen(exponent), Dimension.CAPACITANCE);
+  }
+
+  private static Optional<Quantity> volts(Matcher match, int group) {
+    return Optional.ofNullable(match.group(group))
+        .map(
+            number ->
+                new Quantity(
+                    new BigDecimal(number)
+                        .scaleByPowerOfTen(match.group(group + 1).isEmpty() ? 0 : 3),
+                    Dimension.VOLTAGE));
+  }
+}

@@ -1,0 +1,106 @@
+package lowfirst.marking;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lowfirst.marking.PrintedReading.Carrier;
+import lowfirst.marking.PrintedReading.Likelihood;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Quantity;
+
+/**
+ * Reads what is printed on parts: letter and digit codes of IEC 60062 and makers' customs. The same
+ * print means different things on different parts, so every reading says on what.
+ */
+public final class PrintedCode {
+  private static final int LONGEST = 40;
+
+  private PrintedCode() {}
+
+  /** Everything that a print can mean, the usual before the rare; empty when nothing. */
+  public static List<PrintedReading> readings(String text) {
+    String print = normalised(text);
+    if (print.isEmpty() || print.length() > LONGEST) {
+      return List.of();
+    }
+    var readings = new ArrayList<PrintedReading>();
+    readings.addAll(ResistorPrint.readings(print));
+    readings.addAll(NetworkPrint.readings(print));
+    readings.addAll(CapacitorPrint.readings(print));
+    readings.addAll(InductorPrint.readings(print));
+    readings.addAll(others(print));
+    readings.sort(Comparator.comparing(PrintedReading::likelihood));
+    return List.copyOf(readings);
+  }
+
+  /** The likeliest meaning of a print on a known kind of part. */
+  public static Reading<PrintedReading> parse(String text, Carrier on) {
+    Optional<PrintedReading> found =
+        readings(text).stream().filter(reading -> reading.on() == on).findFirst();
+    return found
+        .map(reading -> Reading.of(reading, reading.rule()))
+        .orElseGet(
+            () ->
+                Reading.fault(
+                    "\"" + text.strip() + "\" is no code that a " + on.words() + " carries",
+                    "read it again under a lens, or measure the part"));
+  }
+
+  private static String normalised(String text) {
+    return text.strip()
+        .replace('\u03bc', 'µ')
+        .replace('\u2126', 'Ω')
+        .replaceAll("[\\p{Zs}\\p{Cntrl}]+", " ");
+  }
+
+  private static List<PrintedReading> others(String print) {
+    var readings = new ArrayList<PrintedReading>();
+    Dielectric.of(print)
+        .ifPresent(
+            found ->
+                readings.add(
+                    new PrintedReading(
+                        Carrier.CAPACITOR,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "dielectric " + found.code() + ": " + found.words(),
+                        "dielectric code of EIA RS-198",
+                        Likelihood.USUAL)));
+    VoltageCode.of(print).ifPresent(volts -> readings.add(ratedVoltage(volts)));
+    DateCode.of(print).ifPresent(date -> readings.add(date(date)));
+    if (print.length() == 1) {
+      ToleranceLetter.of(print.charAt(0)).ifPresent(letter -> readings.add(tolerance(letter)));
+    }
+    return readings;
+  }
+
+  private static PrintedReading ratedVoltage(Quantity volts) {
+    return new PrintedReading(
+        Carrier.CAPACITOR,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(volts),
+        "",
+        "voltage code (EIA/JIS)",
+        Likelihood.USUAL);
+  }
+
+  private static PrintedReading date(DateCode date) {
+    List<Integer> years = date.years();
+    String words = "made in month " + date.month() + " of " + years.get(0) + " or " + years.get(1);
+    return PrintedReading.words(words, "date code (IEC 60062, from memory)", Likelihood.RARE);
+  }
+
+  private static PrintedReading tolerance(ToleranceLetter letter) {
+    return new PrintedReading(
+        Carrier.ANY,
+        Optional.empty(),
+        Optional.of(letter.percent()),
+        Optional.empty(),
+        letter.otherUse(),
+        "tolerance letter (IEC 60062)",
+        Likelihood.USUAL);
+  }
+}

@@ -1,0 +1,96 @@
+package lowfirst.marking;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import lowfirst.PublishedTable;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class SeriesTest {
+
+  @ParameterizedTest
+  @EnumSource
+  void every_series_equals_an_independent_transcription(Series series) {
+    Map<String, String> row =
+        PublishedTable.rows("e-series.csv").stream()
+            .filter(candidate -> candidate.get("series").equals(series.name()))
+            .findFirst()
+            .orElseThrow();
+    List<Integer> published =
+        Arrays.stream(row.get("members").split(" ")).map(Integer::valueOf).toList();
+    assertEquals(published, series.members());
+  }
+
+  /** IEC 60063: 10^(k/n) rounded, checked with whole numbers only, so that no rounding can lie. */
+  @Test
+  void only_the_nine_historical_members_differ_from_the_rule() {
+    int different = 0;
+    for (Series series : List.of(Series.E24, Series.E48, Series.E96, Series.E192)) {
+      int size = series.members().size();
+      int scale = series == Series.E24 ? 10 : 100;
+      for (int k = 0; k < size; k++) {
+        if (!isRounded(series.members().get(k), scale, k, size)) {
+          different++;
+        }
+      }
+    }
+    assertEquals(9, different);
+  }
+
+  /** Whether m - 1/2 <= scale * 10^(k/n) < m + 1/2, by raising all to the n-th power. */
+  private static boolean isRounded(int member, int scale, int k, int n) {
+    BigInteger exact = BigInteger.TEN.pow(k).multiply(BigInteger.valueOf(2L * scale).pow(n));
+    return BigInteger.valueOf(2L * member - 1).pow(n).compareTo(exact) <= 0
+        && BigInteger.valueOf(2L * member + 1).pow(n).compareTo(exact) > 0;
+  }
+
+  @Test
+  void each_coarser_series_is_every_other_member_of_the_next() {
+    assertEveryOther(Series.E12, Series.E24);
+    assertEveryOther(Series.E6, Series.E12);
+    assertEveryOther(Series.E3, Series.E6);
+    assertEveryOther(Series.E48, Series.E96);
+    assertEveryOther(Series.E96, Series.E192);
+  }
+
+  private static void assertEveryOther(Series coarse, Series fine) {
+    for (int i = 0; i < coarse.members().size(); i++) {
+      assertEquals(fine.members().get(2 * i), coarse.members().get(i));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"E24, 319, 330", "E96, 4700, 4750", "E192, 9195, 9200", "E12, 95, 100", "E3, 1, 1"})
+  void the_nearest_member_is_found(Series series, String amount, String nearest) {
+    assertEquals(
+        Quantity.of(nearest, Dimension.RESISTANCE),
+        series.nearest(Quantity.of(amount, Dimension.RESISTANCE)));
+  }
+
+  @Test
+  void a_one_per_cent_part_may_have_an_E24_value_that_E96_lacks() {
+    assertFalse(Series.E96.contains(Quantity.of("4700", Dimension.RESISTANCE)));
+    assertTrue(Series.sold(470, Tolerance.percent("1")));
+    assertTrue(Series.sold(475, Tolerance.percent("1")));
+    assertFalse(Series.sold(475, Tolerance.percent("5")));
+    assertFalse(Series.sold(473, Tolerance.percent("1")));
+  }
+
+  @Test
+  void an_amount_with_too_many_figures_or_none_is_in_no_series() {
+    assertFalse(Series.E192.contains(Quantity.of("4701", Dimension.RESISTANCE)));
+    assertFalse(Series.E192.contains(Quantity.of("0", Dimension.RESISTANCE)));
+    assertFalse(Series.E192.contains(Quantity.of("-100", Dimension.RESISTANCE)));
+  }
+}
