@@ -18,6 +18,11 @@ public record Batch(int number, String board, List<Step> steps) {
     }
   }
 
+  /** Whether its parts are plugged in, so that nothing is soldered and the board isn't flipped. */
+  public boolean isPluggedIn() {
+    return steps.get(0).stage() == Step.Stage.PLUG_IN;
+  }
+
   /** How many parts are seated on one unit before the flip. */
   public int partsPerUnit() {
     return steps.stream().mapToInt(step -> step.designators().size()).sum();

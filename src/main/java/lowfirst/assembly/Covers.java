@@ -1,0 +1,151 @@
+package lowfirst.assembly;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lowfirst.board.BodyArea;
+import lowfirst.board.Side;
+import lowfirst.part.PartKind;
+
+/**
+ * Which parts sit under which: bodies on one side of the board that overlap in plan, where the
+ * upper one is of a kind that bridges others and is taller, or its stand-off clears the lower one.
+ *
+ * <p>Found with a grid, so that the time grows with the number of parts and of pairs found.
+ */
+final class Covers {
+  /** Bodies that touch or are drawn a little large don't cover one another. */
+  private static final double DEPTH_MILLIMETRES = 0.5;
+
+  private static final double CELL_MILLIMETRES = 20;
+
+  /** A cell across which a body would be spread further than this is not believed. */
+  private static final int MOST_CELLS = 400;
+
+  /** More bodies than this around one point are placeholders, not places. */
+  private static final int MOST_ON_A_SPOT = 4;
+
+  private static final Set<PartKind> BRIDGING =
+      Set.of(
+          PartKind.SOCKET,
+          PartKind.MODULE,
+          PartKind.DISPLAY,
+          PartKind.RELAY,
+          PartKind.HEATSINK,
+          PartKind.BATTERY);
+
+  private Covers() {}
+
+  /** A lower and an upper seat, or any two that overlap. */
+  record Pair(Seat one, Seat other) {}
+
+  private record Placed(Seat seat, BodyArea area) {}
+
+  private record Cell(long column, long row, Side side) {}
+
+  /** Every pair of a part and one that covers it. */
+  static List<Pair> in(List<Seat> seats) {
+    List<Seat> upper = seats.stream().filter(Covers::mayCover).toList();
+    return overlapping(seats, upper).stream()
+        .filter(pair -> isUnder(pair.one(), pair.other()))
+        .toList();
+  }
+
+  private static boolean mayCover(Seat seat) {
+    return BRIDGING.contains(seat.type().kind())
+        || (seat.type().kind() == PartKind.WIRE_LINK && seat.statedHeight() == Seat.StatedBy.BOM);
+  }
+
+  private static boolean isUnder(Seat low, Seat high) {
+    boolean cleared = low.height().isPresent() && high.standOff() >= low.height().getAsDouble();
+    boolean lower =
+        low.height().isPresent()
+            && high.height().isPresent()
+            && low.height().getAsDouble() < high.height().getAsDouble();
+    boolean bridged =
+        !BRIDGING.contains(low.type().kind())
+            && (BRIDGING.contains(high.type().kind()) || high.type().kind() == PartKind.WIRE_LINK);
+    return cleared || (bridged && lower);
+  }
+
+  /**
+   * Every pair of one of {@code seats} and a different one of {@code over} whose bodies overlap.
+   */
+  static List<Pair> overlapping(List<Seat> seats, List<Seat> over) {
+    Set<String> placeholders = placeholders(seats);
+    Map<Cell, List<Placed>> grid = grid(over, placeholders);
+    var pairs = new LinkedHashSet<Pair>();
+    for (Seat seat : grid.isEmpty() ? List.<Seat>of() : seats) {
+      Optional<BodyArea> area = believed(seat, placeholders);
+      area.ifPresent(
+          mine ->
+              cells(mine, seat.side())
+                  .forEach(
+                      cell ->
+                          grid.getOrDefault(cell, List.of()).stream()
+                              .filter(upper -> upper.seat() != seat)
+                              .filter(upper -> upper.area().overlaps(mine, DEPTH_MILLIMETRES))
+                              .forEach(upper -> pairs.add(new Pair(seat, upper.seat())))));
+    }
+    return new ArrayList<>(pairs);
+  }
+
+  private static Map<Cell, List<Placed>> grid(List<Seat> over, Set<String> placeholders) {
+    var grid = new HashMap<Cell, List<Placed>>();
+    for (Seat seat : over) {
+      believed(seat, placeholders)
+          .ifPresent(
+              area ->
+                  cells(area, seat.side())
+                      .forEach(
+                          cell ->
+                              grid.computeIfAbsent(cell, none -> new ArrayList<>())
+                                  .add(new Placed(seat, area))));
+    }
+    return grid;
+  }
+
+  private static Optional<BodyArea> believed(Seat seat, Set<String> placeholders) {
+    return seat.stage() == Step.Stage.PLUG_IN
+        ? Optional.empty()
+        : seat.area().filter(area -> !placeholders.contains(spot(seat)));
+  }
+
+  private static Set<String> placeholders(List<Seat> seats) {
+    var counts = new HashMap<String, Integer>();
+    seats.forEach(seat -> counts.merge(spot(seat), 1, Integer::sum));
+    var crowded = new HashSet<String>();
+    counts.forEach(
+        (spot, count) -> {
+          if (count > MOST_ON_A_SPOT) {
+            crowded.add(spot);
+          }
+        });
+    return crowded;
+  }
+
+  private static String spot(Seat seat) {
+    return seat.placement()
+        .map(placed -> placed.xMillimetres() + " " + placed.yMillimetres() + placed.side())
+        .orElse("");
+  }
+
+  private static List<Cell> cells(BodyArea area, Side side) {
+    long left = Math.round(Math.floor(area.left() / CELL_MILLIMETRES));
+    long right = Math.round(Math.floor(area.right() / CELL_MILLIMETRES));
+    long bottom = Math.round(Math.floor(area.bottom() / CELL_MILLIMETRES));
+    long top = Math.round(Math.floor(area.top() / CELL_MILLIMETRES));
+    var cells = new ArrayList<Cell>();
+    for (long column = left; column <= right && cells.size() < MOST_CELLS; column++) {
+      for (long row = bottom; row <= top && cells.size() < MOST_CELLS; row++) {
+        cells.add(new Cell(column, row, side));
+      }
+    }
+    return cells;
+  }
+}

@@ -1,0 +1,71 @@
+package lowfirst.assembly;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lowfirst.board.BodyArea;
+import lowfirst.board.Designator;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartType;
+
+/**
+ * One part on one board, with what decides when it is fitted.
+ *
+ * @param designator which one; for a socket that the BOM doesn't place, X and its circuit's
+ * @param type what to pick
+ * @param placement where it sits, if the placement list has it
+ * @param outline its body, if found
+ * @param height how tall it is seated, bolted to its heatsink if it is
+ * @param statedHeight whether the BOM itself gave the height
+ * @param stage what kind of work it is
+ * @param remark what to say beside the rule; may be empty
+ */
+record Seat(
+    Designator designator,
+    PartType type,
+    Optional<Placement> placement,
+    Optional<BodyOutline> outline,
+    OptionalDouble height,
+    StatedBy statedHeight,
+    Step.Stage stage,
+    String remark) {
+
+  /** Who says how tall a part is. */
+  enum StatedBy {
+    BOM,
+    OUTLINE,
+    ASSUMPTION,
+    NOBODY
+  }
+
+  Side side() {
+    return placement.map(Placement::side).orElse(Side.TOP);
+  }
+
+  Optional<BodyArea> area() {
+    return placement.flatMap(placed -> outline.flatMap(body -> BodyArea.of(placed, body)));
+  }
+
+  double standOff() {
+    return outline.map(BodyOutline::standOffMillimetres).orElse(0.0);
+  }
+
+  /** The same seat at another stage, and why. */
+  Seat at(Step.Stage other, String why) {
+    return new Seat(designator, type, placement, outline, height, statedHeight, other, why);
+  }
+
+  /** The same seat as part of a bolted assembly of this height. */
+  Seat bolted(OptionalDouble assembly, String why) {
+    return new Seat(
+        designator,
+        type,
+        placement,
+        outline,
+        assembly,
+        assembly.isPresent() ? statedHeight : StatedBy.NOBODY,
+        Step.Stage.FASTEN_AND_SOLDER,
+        why);
+  }
+}

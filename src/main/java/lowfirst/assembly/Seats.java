@@ -1,0 +1,118 @@
+package lowfirst.assembly;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lowfirst.assembly.Seat.StatedBy;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+
+/**
+ * Everything that is fitted to one board: what the BOM lists and doesn't leave out, and what is
+ * only in the placement list, with the words that stand there.
+ */
+final class Seats {
+  private Seats() {}
+
+  /** The seats of a board, each designator once, in the order of the tables. */
+  static Map<Designator, Seat> of(Board board) {
+    Map<Designator, Placement> placed = board.placementsByDesignator();
+    var seats = new LinkedHashMap<Designator, Seat>();
+    Set<Designator> inBom = new HashSet<>();
+    for (Item item : board.items()) {
+      inBom.addAll(item.designators());
+      if (!item.isFitted() || !item.partType().kind().isOnTheBoard()) {
+        continue;
+      }
+      for (Designator designator : item.designators()) {
+        Seat seat = seat(designator, item, placed, board);
+        // A socket that shares its circuit's designator is added by Sockets under its own.
+        seats.merge(designator, seat, Seats::theCircuit);
+      }
+    }
+    for (Placement placement : board.placements()) {
+      if (!inBom.contains(placement.designator())) {
+        seats.putIfAbsent(placement.designator(), onlyPlaced(placement, board));
+      }
+    }
+    return seats;
+  }
+
+  private static Seat theCircuit(Seat first, Seat second) {
+    return first.type().kind() == PartKind.SOCKET && second.type().kind() != PartKind.SOCKET
+        ? second
+        : first;
+  }
+
+  private static Seat seat(
+      Designator designator, Item item, Map<Designator, Placement> placed, Board board) {
+    Optional<BodyOutline> outline = Optional.ofNullable(board.outlines().get(designator));
+    OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
+    boolean stated = item.heightMillimetres().isPresent();
+    return new Seat(
+        designator,
+        item.partType(),
+        Optional.ofNullable(placed.get(designator)),
+        outline,
+        stated ? item.heightMillimetres() : known,
+        stated ? StatedBy.BOM : statedBy(outline, known),
+        Step.Stage.SOLDER,
+        "");
+  }
+
+  private static StatedBy statedBy(Optional<BodyOutline> outline, OptionalDouble known) {
+    if (known.isEmpty()) {
+      return StatedBy.NOBODY;
+    }
+    return outline.filter(BodyOutline::isAssumed).isPresent()
+        ? StatedBy.ASSUMPTION
+        : StatedBy.OUTLINE;
+  }
+
+  /** A placement that no BOM line names: fitted, since it is placed, with what the list says. */
+  private static Seat onlyPlaced(Placement placement, Board board) {
+    Optional<BodyOutline> outline =
+        Optional.ofNullable(board.outlines().get(placement.designator()));
+    OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
+    var type =
+        new PartType(
+            PartKind.UNKNOWN,
+            placement.valueText(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            "",
+            placement.packageText());
+    return new Seat(
+        placement.designator(),
+        type,
+        Optional.of(placement),
+        outline,
+        known,
+        statedBy(outline, known),
+        Step.Stage.SOLDER,
+        "not in the BOM, only in the placement list");
+  }
+
+  /** The items of a board that are fitted and have this kind. */
+  static List<Item> items(Board board, PartKind kind) {
+    var found = new ArrayList<Item>();
+    for (Item item : board.items()) {
+      if (item.isFitted() && item.partType().kind() == kind) {
+        found.add(item);
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,269 @@
+package lowfirst.assembly;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Pattern;
+import lowfirst.assembly.Seat.StatedBy;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+
+/**
+ * Which circuits sit in sockets. A kit says so in any of these ways, the plainest first:
+ *
+ * <ol>
+ *   <li>a socket has the circuit's designator with a mark: XU1, SKU1, U1_SOCKET for U1;
+ *   <li>a socket's BOM line shares the circuit's designator;
+ *   <li>a socket's description names the circuit: "socket for U1";
+ *   <li>a socket and the circuit are placed on the same spot of the same side;
+ *   <li>the circuit's own package or description says "socket";
+ *   <li>a BOM line of sockets without designators is for as many circuits with as many pins as the
+ *       kit has.
+ * </ol>
+ *
+ * <p>Where the socket has no designator of its own it goes by X and the circuit's.
+ */
+final class Sockets {
+  /** A stamped or turned socket: 4.0 to 5.1 mm (Amphenol DILB8P-223TLF: 5.1 mm). */
+  private static final double USUAL_HEIGHT_MILLIMETRES = 4.6;
+
+  private static final double SAME_SPOT_MILLIMETRES = 0.5;
+  private static final Pattern SOCKET_WORD =
+      Pattern.compile("\\b(?:IN |WITH |\\+ ?)?(?:IC[ -])?(?:SOCKET|SOCKEL|SOCKETED)\\b|_SOCKET");
+  private static final Pattern NO_SOCKET =
+      Pattern.compile("\\b(?:NO|WITHOUT|NOT IN A?) ?SOCKET|SOCKET[- ]?LESS");
+
+  private static final Set<PartKind> MAY_BE_PLUGGED =
+      Set.of(
+          PartKind.INTEGRATED_CIRCUIT,
+          PartKind.OPTOCOUPLER,
+          PartKind.DRIVER_ARRAY,
+          PartKind.MODULE,
+          PartKind.DISPLAY,
+          PartKind.RELAY,
+          PartKind.REGULATOR,
+          PartKind.CRYSTAL,
+          PartKind.RESISTOR_NETWORK,
+          PartKind.UNKNOWN);
+
+  private final Board board;
+  private final Map<Designator, Seat> seats;
+  private final Map<Designator, String> why = new LinkedHashMap<>();
+  private final Map<Designator, Seat> added = new LinkedHashMap<>();
+
+  private Sockets(Board board, Map<Designator, Seat> seats) {
+    this.board = board;
+    this.seats = seats;
+  }
+
+  /** The same seats with socketed circuits plugged in, and with the sockets that had no seat. */
+  static Map<Designator, Seat> applied(Board board, Map<Designator, Seat> seats) {
+    var sockets = new Sockets(board, seats);
+    sockets.byDesignator();
+    sockets.bySharedLine();
+    sockets.byDescription();
+    sockets.bySpot();
+    sockets.byOwnWords();
+    sockets.byCount();
+    var all = new LinkedHashMap<Designator, Seat>();
+    seats.forEach(
+        (designator, seat) ->
+            all.put(
+                designator,
+                sockets.why.containsKey(designator)
+                    ? seat.at(Step.Stage.PLUG_IN, sockets.why.get(designator))
+                    : seat));
+    all.putAll(sockets.added);
+    return all;
+  }
+
+  private boolean open(Seat seat) {
+    return MAY_BE_PLUGGED.contains(seat.type().kind()) && !why.containsKey(seat.designator());
+  }
+
+  private void byDesignator() {
+    for (Seat seat : seats.values()) {
+      String text = seat.designator().text();
+      List.of("X" + text, "SK" + text, "SO" + text, text + "_SOCKET", text + "-SOCKET", text + "S")
+          .forEach(
+              name -> {
+                Seat socket = seats.get(Designator.of(name));
+                if (open(seat) && socket != null && socket.type().kind() == PartKind.SOCKET) {
+                  why.put(seat.designator(), "into its socket " + name);
+                }
+              });
+    }
+  }
+
+  private void bySharedLine() {
+    for (Item item : Seats.items(board, PartKind.SOCKET)) {
+      for (Designator designator : item.designators()) {
+        Seat seat = seats.get(designator);
+        if (seat != null && open(seat)) {
+          add(seat, item.partType(), item.heightMillimetres(), Optional.empty());
+        }
+      }
+    }
+  }
+
+  private void byDescription() {
+    for (Item item : Seats.items(board, PartKind.SOCKET)) {
+      for (String word : item.description().split("[\\s,;/()]+")) {
+        Seat seat = word.isBlank() ? null : seats.get(Designator.of(word));
+        if (seat != null && open(seat)) {
+          if (item.designators().isEmpty()) {
+            add(seat, item.partType(), item.heightMillimetres(), Optional.empty());
+          } else {
+            why.put(seat.designator(), "into its socket " + item.designators().get(0));
+          }
+        }
+      }
+    }
+  }
+
+  private void bySpot() {
+    var spots = new HashMap<Spot, List<Seat>>();
+    for (Seat seat : seats.values()) {
+      seat.placement()
+          .map(Spot::of)
+          .ifPresent(spot -> spots.computeIfAbsent(spot, none -> new ArrayList<>()).add(seat));
+    }
+    for (List<Seat> here : spots.values()) {
+      // More than a socket and its circuit on one spot are placeholders, not places.
+      if (here.size() == 2) {
+        bySpot(here.get(0), here.get(1));
+        bySpot(here.get(1), here.get(0));
+      }
+    }
+  }
+
+  private void bySpot(Seat socket, Seat circuit) {
+    if (socket.type().kind() == PartKind.SOCKET && open(circuit)) {
+      why.put(circuit.designator(), "into its socket " + socket.designator());
+    }
+  }
+
+  private record Spot(long x, long y, Side side) {
+    static Spot of(Placement placement) {
+      return new Spot(
+          Math.round(placement.xMillimetres() / SAME_SPOT_MILLIMETRES),
+          Math.round(placement.yMillimetres() / SAME_SPOT_MILLIMETRES),
+          placement.side());
+    }
+  }
+
+  private void byOwnWords() {
+    Map<Designator, Item> items = board.itemsByDesignator();
+    for (Seat seat : seats.values()) {
+      String words =
+          (seat.type().packageName()
+                  + " | "
+                  + seat.type().text()
+                  + " | "
+                  + Optional.ofNullable(items.get(seat.designator()))
+                      .map(Item::description)
+                      .orElse(""))
+              .toUpperCase(Locale.ROOT);
+      if (open(seat) && SOCKET_WORD.matcher(words).find() && !NO_SOCKET.matcher(words).find()) {
+        boolean footprintOfSocket =
+            seat.type().packageName().toUpperCase(Locale.ROOT).contains("SOCKET");
+        add(
+            seat,
+            socketFor(seat),
+            OptionalDouble.empty(),
+            footprintOfSocket ? seat.outline() : Optional.empty());
+      }
+    }
+  }
+
+  private void byCount() {
+    for (Item item : Seats.items(board, PartKind.SOCKET)) {
+      int pins =
+          pins(
+              item.partType().text()
+                  + " "
+                  + item.partType().packageName()
+                  + " "
+                  + item.description());
+      List<Seat> circuits =
+          seats.values().stream()
+              .filter(seat -> open(seat) && seat.type().kind() != PartKind.UNKNOWN)
+              .filter(seat -> pins > 0 && pinsOf(seat) == pins)
+              .toList();
+      if (item.designators().isEmpty() && circuits.size() == item.quantity()) {
+        circuits.forEach(
+            seat -> add(seat, item.partType(), item.heightMillimetres(), Optional.empty()));
+      }
+    }
+  }
+
+  private static final Pattern PINS =
+      Pattern.compile("(?i)(?:DI[PL][- ]?(\\d{1,2})\\b|(\\d{1,2})[- ]?(?:PINS?|WAY|DI[PL])\\b)");
+
+  private static int pins(String words) {
+    var matcher = PINS.matcher(words);
+    return matcher.find()
+        ? Integer.parseInt(matcher.group(1) != null ? matcher.group(1) : matcher.group(2))
+        : 0;
+  }
+
+  private static int pinsOf(Seat seat) {
+    int known = seat.outline().map(BodyOutline::pins).orElse(0);
+    return known > 0 ? known : pins(seat.type().packageName());
+  }
+
+  private static PartType socketFor(Seat circuit) {
+    int pins = pinsOf(circuit);
+    return new PartType(
+        PartKind.SOCKET,
+        pins > 0 ? pins + "-pin" : "for " + circuit.type().text(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "",
+        circuit.type().packageName());
+  }
+
+  /** A socket that has no seat yet, on its circuit's spot. */
+  private void add(
+      Seat circuit, PartType socket, OptionalDouble stated, Optional<BodyOutline> outline) {
+    Designator name = Designator.of("X" + circuit.designator().text());
+    if (seats.containsKey(name)) {
+      return;
+    }
+    OptionalDouble fromOutline = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
+    OptionalDouble height =
+        stated.isPresent()
+            ? stated
+            : fromOutline.isPresent() ? fromOutline : OptionalDouble.of(USUAL_HEIGHT_MILLIMETRES);
+    StatedBy by =
+        stated.isPresent()
+            ? StatedBy.BOM
+            : fromOutline.isPresent() ? StatedBy.OUTLINE : StatedBy.ASSUMPTION;
+    added.put(
+        name,
+        new Seat(
+            name,
+            socket,
+            circuit.placement(),
+            outline.isPresent() ? outline : circuit.outline(),
+            height,
+            by,
+            Step.Stage.SOLDER,
+            "the socket of " + circuit.designator()));
+    why.put(circuit.designator(), "into its socket " + name);
+  }
+}

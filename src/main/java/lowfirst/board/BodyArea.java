@@ -1,0 +1,59 @@
+package lowfirst.board;
+
+import java.util.Optional;
+import lowfirst.part.BodyOutline;
+
+/**
+ * What a body covers of the board, seen from above: an upright rectangle in the placement list's
+ * own coordinates. A body turned by other than a right angle is given the rectangle around it.
+ *
+ * <p>The placement's point is taken as the body's middle, as placement lists for assembly give it.
+ * At 0° a body lies along x, but one with two rows of leads stands along y (pin 1 up left), as
+ * footprints are drawn by IEC 61188-7 level A.
+ *
+ * @param left smallest x, mm
+ * @param bottom smallest y, mm
+ * @param right largest x, mm
+ * @param top largest y, mm
+ */
+public record BodyArea(double left, double bottom, double right, double top) {
+
+  /** Rows of leads this far apart make a body with two rows, whose length runs along the rows. */
+  private static final double TWO_ROWS_MILLIMETRES = 7.6;
+
+  /** The area of a placed body, if the outline tells its length and width. */
+  public static Optional<BodyArea> of(Placement placement, BodyOutline outline) {
+    return outline.body().map(body -> around(placement, outline, body));
+  }
+
+  private static BodyArea around(
+      Placement placement, BodyOutline outline, BodyOutline.BodySize body) {
+    boolean twoRows = outline.pins() >= 4 && outline.pitchMillimetres() >= TWO_ROWS_MILLIMETRES;
+    double alongX = twoRows ? body.widthMillimetres() : body.lengthMillimetres();
+    double alongY = twoRows ? body.lengthMillimetres() : body.widthMillimetres();
+    double angle = Math.toRadians(placement.rotationDegrees());
+    double sine = Math.abs(Math.sin(angle));
+    double cosine = Math.abs(Math.cos(angle));
+    double halfWidth = (alongX * cosine + alongY * sine) / 2;
+    double halfHeight = (alongX * sine + alongY * cosine) / 2;
+    double x = placement.xMillimetres();
+    double y = placement.yMillimetres();
+    return new BodyArea(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight);
+  }
+
+  /** Whether both areas share a patch deeper than {@code depthMillimetres} along x and y. */
+  public boolean overlaps(BodyArea other, double depthMillimetres) {
+    return Math.min(right, other.right) - Math.max(left, other.left) > depthMillimetres
+        && Math.min(top, other.top) - Math.max(bottom, other.bottom) > depthMillimetres;
+  }
+
+  /** Distance from left to right, mm. */
+  public double width() {
+    return right - left;
+  }
+
+  /** Distance from bottom to top, mm. */
+  public double height() {
+    return top - bottom;
+  }
+}
