@@ -1,9 +1,12 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.board.OutputChannel;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.ChannelInputs.Switching;
 
 /**
  * What the tool says of one channel. It can't be built without its checks.
@@ -20,9 +23,51 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     }
   }
 
+  /** Every check of a channel. */
+  public static ChannelFinding of(ChannelInputs in) {
+    var checks = new ArrayList<Check>(32);
+    LoadChecks.into(in, checks);
+    switchInto(in, checks);
+    DiodeChecks.into(in, checks);
+    FuseChecks.into(in, checks);
+    PathChecks.into(in, checks);
+    return new ChannelFinding(in.channel(), checks);
+  }
+
+  /**
+   * The worst verdict of those checks that depend on the part which carries the load current:
+   * enough, and several times faster, when substitutes for it are tried by the thousand in a
+   * channel whose other checks are known. The whole finding is the worse of the two.
+   */
+  public static Verdict ofSwitchAlone(ChannelInputs in) {
+    var checks = new ArrayList<Check>(16);
+    switchInto(in, checks);
+    Verdict worst = Verdict.CARRIES;
+    for (Check check : checks) {
+      worst = worst.worse(check.verdict());
+    }
+    return worst;
+  }
+
+  private static void switchInto(ChannelInputs in, List<Check> checks) {
+    if (in.switching() == Switching.MOSFET) {
+      GateChecks.into(in, checks);
+      SwitchChecks.into(in, checks);
+      if (in.has(Fitted.OPTOCOUPLED_GATE)) {
+        StageChecks.gateDriver(in, checks);
+      }
+    } else {
+      StageChecks.into(in, checks);
+    }
+  }
+
   /** The worst of the checks. */
   public Verdict verdict() {
-    return checks.stream().map(Check::verdict).reduce(Verdict.CARRIES, Verdict::worse);
+    Verdict worst = Verdict.CARRIES;
+    for (Check check : checks) {
+      worst = worst.worse(check.verdict());
+    }
+    return worst;
   }
 
   /** Whether every check passes. */
@@ -30,8 +75,24 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     return verdict() == Verdict.CARRIES;
   }
 
-  /** The check that limits the channel: the first of the worst verdict. */
-  public Optional<Check> limitedBy() {
-    return checks.stream().max(Comparator.comparing(Check::verdict));
+  /** The check of one kind, where it was done. */
+  public Optional<Check> check(CheckKind kind) {
+    return checks.stream().filter(check -> check.kind() == kind).findFirst();
+  }
+
+  /**
+   * The check that limits the channel: of those with the worst verdict the one with the least
+   * margin.
+   */
+  public Check limitedBy() {
+    Verdict worst = verdict();
+    return checks.stream()
+        .filter(check -> check.verdict() == worst)
+        .min(Comparator.comparingDouble(ChannelFinding::marginOrNothing))
+        .orElseThrow();
+  }
+
+  private static double marginOrNothing(Check check) {
+    return Double.isNaN(check.margin()) ? 0 : check.margin();
   }
 }

@@ -6,40 +6,110 @@ import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
 
 /**
- * One check of a finding, with everything an expert needs to do it again by hand.
+ * One check of a finding, with everything an expert needs to do it again by hand. Its verdict
+ * follows from its numbers and can't be set: nothing passes on missing or remembered data.
+ *
+ * <p>Numbers are doubles and texts are made when asked for, so that a hundred thousand findings a
+ * second are possible.
  *
  * @param kind which check; a closed set
+ * @param actualAmount the worst case worked out, in the kind's unit; NaN when a datum is missing,
+ *     infinite when it has no bound (thermal runaway)
+ * @param allowedAmount the limit it is held against; NaN when a datum is missing
+ * @param data every number that went in
  * @param verdict what it says
- * @param actual the worst case worked out; absent when a datum is missing
- * @param allowed the limit it is held against; absent when a datum is missing
- * @param formula the equation in plain text, with its symbols
- * @param inputs every number that went in, named, with its source
- * @param missing the data that are missing, each as "symbol of part: where to write it"
- * @param remark one sentence for a beginner
  */
 public record Check(
-    CheckKind kind,
-    Verdict verdict,
-    Optional<Quantity> actual,
-    Optional<Quantity> allowed,
-    String formula,
-    List<Input> inputs,
-    List<String> missing,
-    String remark) {
+    CheckKind kind, double actualAmount, double allowedAmount, List<Datum> data, Verdict verdict) {
 
   /** A named number with its source. */
   public record Input(String symbol, Sourced value) {}
 
-  public Check {
-    inputs = List.copyOf(inputs);
-    missing = List.copyOf(missing);
-    if (verdict == Verdict.CARRIES && (actual.isEmpty() || allowed.isEmpty())) {
-      throw new IllegalArgumentException(kind + ": a pass shows its numbers");
+  /** A check of {@code actual} against {@code allowed}, both in the kind's unit. */
+  static Check of(CheckKind kind, double actual, double allowed, Datum... data) {
+    return new Check(kind, actual, allowed, List.of(data), judged(kind, actual, allowed, data));
+  }
+
+  /**
+   * A check whose actual is only a bound because {@code absent} is missing: it may pass on the
+   * bound, and is undecided otherwise.
+   */
+  static Check bounded(CheckKind kind, double bound, double allowed, Datum absent, Datum... data) {
+    Check check = of(kind, bound, allowed, data);
+    if (check.verdict != Verdict.OVERLOADED) {
+      return check;
     }
-    if (verdict == Verdict.CARRIES
-        && (!missing.isEmpty()
-            || inputs.stream().anyMatch(input -> !input.value().source().canPass()))) {
-      throw new IllegalArgumentException(kind + ": nothing passes on missing or remembered data");
+    Datum[] all = java.util.Arrays.copyOf(data, data.length + 1);
+    all[data.length] = absent;
+    return new Check(kind, bound, allowed, List.of(all), Verdict.UNDECIDED);
+  }
+
+  private static Verdict judged(CheckKind kind, double actual, double allowed, Datum[] data) {
+    boolean sourced = true;
+    for (Datum datum : data) {
+      if (!datum.isKnown()) {
+        return Verdict.UNDECIDED;
+      }
+      sourced &= datum.canPass();
     }
+    if (Double.isNaN(actual) || Double.isNaN(allowed)) {
+      return Verdict.UNDECIDED;
+    }
+    boolean within =
+        kind.sense() == CheckKind.Sense.AT_MOST ? actual <= allowed : actual >= allowed;
+    if (!within) {
+      return kind == CheckKind.VOLTAGE_SCOPE ? Verdict.UNDECIDED : Verdict.OVERLOADED;
+    }
+    return sourced ? Verdict.CARRIES : Verdict.UNDECIDED;
+  }
+
+  /** The worst case worked out; absent when it is not a number or has no bound. */
+  public Optional<Quantity> actual() {
+    return quantity(actualAmount);
+  }
+
+  /** The limit; absent when it is not a number. */
+  public Optional<Quantity> allowed() {
+    return quantity(allowedAmount);
+  }
+
+  private Optional<Quantity> quantity(double amount) {
+    return Double.isFinite(amount)
+        ? Optional.of(Quantity.of(amount, kind.dimension()))
+        : Optional.empty();
+  }
+
+  /**
+   * How much of the limit is left, as a share of it: 0.2 means a fifth. Negative beyond the limit;
+   * temperatures are counted from 25 °C; NaN when a datum is missing.
+   */
+  public double margin() {
+    boolean temperature = kind.dimension() == lowfirst.quantity.Dimension.TEMPERATURE;
+    double zero = temperature ? 25 : 0;
+    double left =
+        kind.sense() == CheckKind.Sense.AT_MOST
+            ? allowedAmount - actualAmount
+            : actualAmount - allowedAmount;
+    return left / Math.max(Math.abs(allowedAmount - zero), 1e-12);
+  }
+
+  /** The equation in plain text, with its symbols. */
+  public String formula() {
+    return kind.formula();
+  }
+
+  /** One sentence for a beginner. */
+  public String remark() {
+    return kind.remark();
+  }
+
+  /** Every known number that went in, named, with its source. */
+  public List<Input> inputs() {
+    return data.stream().filter(Datum::isShown).distinct().map(Datum::input).toList();
+  }
+
+  /** What is missing, each with where to write it. */
+  public List<String> missing() {
+    return data.stream().filter(datum -> !datum.isKnown()).map(Datum::missing).distinct().toList();
   }
 }

@@ -1,0 +1,485 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Driver;
+import lowfirst.board.Item;
+import lowfirst.board.Kit;
+import lowfirst.board.Load;
+import lowfirst.board.Load.LoadKind;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.Rail;
+import lowfirst.board.Swap;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.channel.PartData.Role;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/** Finds, for each channel of a kit, every number that its checks read: the channel by itself. */
+final class ChannelResolution {
+  private static final double SUPPLY_TOLERANCE_PERCENT = 10;
+  private static final double LOAD_TOLERANCE_PERCENT = 10;
+  private static final double AMBIENT_CELSIUS = 50;
+  private static final double COIL_RISE_KELVIN = 60;
+  private static final double TRACE_LENGTH_MILLIMETRES = 100;
+  private static final double COPPER_MILLIMETRES = 0.035;
+  private static final double SOURCE_OHMS = 100;
+
+  private final Kit kit;
+  private final Map<String, Map<Designator, Item>> items = new HashMap<>();
+
+  ChannelResolution(Kit kit) {
+    this.kit = kit;
+    for (Board board : kit.boards()) {
+      items.putIfAbsent(board.name(), board.itemsByDesignator());
+    }
+  }
+
+  /** The numbers of one channel, apart from what the others do to it. */
+  ChannelInputs resolved(OutputChannel channel) {
+    Optional<Load> load = kit.load(channel.load());
+    Optional<Driver> driver = kit.driver(channel.driver());
+    LoadKind kind = load.map(Load::kind).orElse(LoadKind.SOLENOID);
+    var data = new ArrayList<Datum>();
+    supply(channel, data);
+    data.add(ambient(channel));
+    load(channel, load, data);
+    path(channel, data);
+    ChannelInputs in =
+        ChannelInputs.of(channel, kind, switching(channel, driver), fitted(channel, driver))
+            .with(data.toArray(Datum[]::new));
+    in = withStage(in, driver, load);
+    for (Role role : Role.values()) {
+      Optional<PartData> part = part(channel, role);
+      if (part.isPresent()) {
+        in = in.with(part.get());
+      }
+    }
+    return in.with(driver(channel, driver, in));
+  }
+
+  private EnumSet<Fitted> fitted(OutputChannel channel, Optional<Driver> driver) {
+    var fitted = EnumSet.noneOf(Fitted.class);
+    channel.gateResistor().ifPresent(there -> fitted.add(Fitted.GATE_RESISTOR));
+    channel.pullDown().ifPresent(there -> fitted.add(Fitted.PULL_DOWN));
+    channel.flybackDiode().ifPresent(there -> fitted.add(Fitted.FLYBACK_DIODE));
+    channel.fuse().ifPresent(there -> fitted.add(Fitted.FUSE));
+    channel.heatsink().ifPresent(there -> fitted.add(Fitted.HEATSINK));
+    driver.flatMap(Driver::pwmFrequency).ifPresent(there -> fitted.add(Fitted.PWM));
+    driver.map(this::atReset).flatMap(x -> x).ifPresent(fitted::add);
+    if (channel.mosfet().isPresent()
+        && driver.filter(d -> stageOf(d) == Stage.OPTOCOUPLER).isPresent()) {
+      fitted.add(Fitted.OPTOCOUPLED_GATE);
+    }
+    return fitted;
+  }
+
+  private Optional<Fitted> atReset(Driver driver) {
+    String words = driver.atReset().toLowerCase(Locale.ROOT);
+    boolean undriven =
+        words.isBlank()
+            || words.contains("imped")
+            || words.contains("-z")
+            || words.contains("tri")
+            || words.contains("float")
+            || words.contains("undriven");
+    if (stageOf(driver) == Stage.OPEN_COLLECTOR && undriven) {
+      // nothing pulls it down, so its pull-up turns the load on
+      return Optional.of(Fitted.ON_AT_RESET);
+    }
+    if (undriven) {
+      return Optional.empty();
+    }
+    return Optional.of(words.contains("high") ? Fitted.ON_AT_RESET : Fitted.DRIVEN_AT_RESET);
+  }
+
+  /** The kinds of driver stage, from the words of {@code drivers.csv}. */
+  private enum Stage {
+    LOGIC_PIN,
+    OPEN_COLLECTOR,
+    DARLINGTON_ARRAY,
+    OPTOCOUPLER,
+    CURRENT_SINK,
+    BIPOLAR_TRANSISTOR
+  }
+
+  private static Stage stageOf(Driver driver) {
+    String words = driver.kind().toLowerCase(Locale.ROOT);
+    if (words.contains("darlington") || words.contains("array")) {
+      return Stage.DARLINGTON_ARRAY;
+    }
+    if (words.contains("opto")) {
+      return Stage.OPTOCOUPLER;
+    }
+    if (words.contains("constant") || words.contains("current sink")) {
+      return Stage.CURRENT_SINK;
+    }
+    if (words.contains("open")) {
+      return Stage.OPEN_COLLECTOR;
+    }
+    return words.contains("bipolar") || words.contains("transistor")
+        ? Stage.BIPOLAR_TRANSISTOR
+        : Stage.LOGIC_PIN;
+  }
+
+  private Switching switching(OutputChannel channel, Optional<Driver> driver) {
+    if (channel.mosfet().isPresent()) {
+      return Switching.MOSFET;
+    }
+    return driver
+        .map(
+            d ->
+                switch (stageOf(d)) {
+                  case DARLINGTON_ARRAY, OPEN_COLLECTOR -> Switching.DARLINGTON_ARRAY;
+                  case OPTOCOUPLER -> Switching.OPTOCOUPLER;
+                  case BIPOLAR_TRANSISTOR -> Switching.BIPOLAR_TRANSISTOR;
+                  case CURRENT_SINK, LOGIC_PIN -> Switching.CURRENT_SINK;
+                })
+        .orElse(Switching.MOSFET);
+  }
+
+  private void supply(OutputChannel channel, List<Datum> data) {
+    Optional<Rail> rail = kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
+    data.add(
+        rail.flatMap(r -> spread(Term.SUPPLY, r))
+            .orElseGet(() -> Datum.missing(Term.SUPPLY, railMissing(channel))));
+  }
+
+  String railMissing(OutputChannel channel) {
+    Optional<Load> load = kit.load(channel.load());
+    if (load.isEmpty()) {
+      return "load \"" + channel.load() + "\" of channel " + channel.name() + ": loads.csv";
+    }
+    String name = load.get().rail();
+    return kit.rail(name).isEmpty()
+        ? "rail \"" + name + "\" of load " + channel.load() + ": rails.csv"
+        : "voltage of rail " + name + ": rails.csv";
+  }
+
+  /** A rail's voltage with its tolerance. */
+  private static Optional<Datum> spread(Term term, Rail rail) {
+    if (rail.voltage().isEmpty()) {
+      return Optional.empty();
+    }
+    double nominal = rail.voltage().get().asDouble();
+    double percent = rail.tolerance().map(Sourced::asDouble).orElse(SUPPLY_TOLERANCE_PERCENT);
+    Source source = rail.voltage().get().source();
+    Source cited =
+        rail.tolerance().isPresent()
+            ? weaker(source, rail.tolerance().get().source())
+            : new Source(
+                source.origin(), source + "; ±10 % assumed, change it in rails.csv tolerance");
+    return Optional.of(
+        Datum.of(
+            term, nominal * (1 - percent / 100), nominal, nominal * (1 + percent / 100), cited));
+  }
+
+  private static Source weaker(Source one, Source other) {
+    return one.canPass() && !other.canPass() ? other : one;
+  }
+
+  private Datum ambient(OutputChannel channel) {
+    return channel
+        .ambient()
+        .or(() -> kit.settings().ambient())
+        .map(air -> Datum.of(Term.AMBIENT, air))
+        .orElseGet(
+            () ->
+                Datum.of(
+                    Term.AMBIENT,
+                    AMBIENT_CELSIUS,
+                    Source.assumed("50 °C inside a closed case", "kit.properties ambient")));
+  }
+
+  private void load(OutputChannel channel, Optional<Load> found, List<Datum> data) {
+    if (found.isEmpty()) {
+      data.add(Datum.missing(Term.LOAD_CURRENT, railMissing(channel)));
+      data.add(Datum.missing(Term.INRUSH, railMissing(channel)));
+      return;
+    }
+    Load load = found.get();
+    Optional<Sourced> volts = kit.rail(load.rail()).flatMap(Rail::voltage);
+    var current = new LoadCurrent(load, volts, LOAD_TOLERANCE_PERCENT);
+    data.add(current.operating());
+    data.add(current.inrush());
+    data.add(current.inrushTime());
+    add(data, Term.INDUCTANCE, load.inductance(), load, "inductance");
+    add(data, Term.ON_TIME, load.onTime(), load, "on time");
+    add(data, Term.PERIOD, load.period(), load, "period");
+    add(data, Term.DUTY, load.duty(), load, "duty");
+    add(data, Term.MAX_ON_TIME, load.maxOnTime(), load, "max on time");
+    add(data, Term.RATED_DUTY, load.ratedDuty(), load, "rated duty");
+    add(data, Term.PULL_IN, load.pullInVoltage(), load, "pull-in voltage");
+    data.add(
+        load.temperatureRise()
+            .map(rise -> Datum.of(Term.TEMPERATURE_RISE, rise))
+            .orElseGet(
+                () ->
+                    Datum.of(
+                        Term.TEMPERATURE_RISE,
+                        COIL_RISE_KELVIN,
+                        Source.assumed("60 K", "loads.csv temperature rise"))));
+  }
+
+  private static void add(
+      List<Datum> data, Term term, Optional<Sourced> value, Load load, String column) {
+    data.add(
+        value
+            .map(v -> Datum.of(term, v))
+            .orElseGet(
+                () ->
+                    Datum.missing(
+                        term, column + " of load " + load.name() + ": write it in loads.csv")));
+  }
+
+  private static void path(OutputChannel channel, List<Datum> data) {
+    data.add(channelCell(Term.TRACE_WIDTH, channel.traceWidth(), channel, "trace width"));
+    data.add(
+        channel
+            .traceLength()
+            .map(length -> Datum.of(Term.TRACE_LENGTH, length))
+            .orElse(
+                Datum.of(
+                    Term.TRACE_LENGTH,
+                    TRACE_LENGTH_MILLIMETRES,
+                    Source.assumed("100 mm", "channels.csv trace length"))));
+    data.add(
+        channel
+            .traceCopper()
+            .map(copper -> Datum.of(Term.TRACE_COPPER, copper))
+            .orElse(
+                Datum.of(
+                    Term.TRACE_COPPER,
+                    COPPER_MILLIMETRES,
+                    Source.assumed("35 µm copper", "channels.csv trace copper"))));
+    data.add(channelCell(Term.CONTACT_RATING, channel.contactRating(), channel, "contact rating"));
+    var area = Conductor.squareMillimetres(channel.wire());
+    data.add(
+        area.isPresent()
+            ? Datum.of(
+                Term.WIRE_AREA,
+                area.getAsDouble(),
+                Source.kit(channel.place() + ", wire " + channel.wire()))
+            : Datum.missing(
+                Term.WIRE_AREA,
+                "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv"));
+    data.add(channelCell(Term.WIRE_LENGTH, channel.wireLength(), channel, "wire length"));
+    data.add(
+        channel.wiresTogether().isPresent()
+            ? Datum.of(
+                Term.WIRES_TOGETHER,
+                channel.wiresTogether().getAsInt(),
+                Source.kit(channel.place() + ", wires together"))
+            : Datum.of(
+                Term.WIRES_TOGETHER,
+                1,
+                Source.assumed("not bundled with others", "channels.csv wires together")));
+    channel.heatsink().ifPresent(sink -> data.add(Datum.of(Term.HEATSINK, sink)));
+  }
+
+  private static Datum channelCell(
+      Term term, Optional<Sourced> value, OutputChannel channel, String column) {
+    return value
+        .map(v -> Datum.of(term, v))
+        .orElseGet(
+            () ->
+                Datum.missing(
+                    term, column + " of channel " + channel.name() + ": write it in channels.csv"));
+  }
+
+  private Datum[] driver(OutputChannel channel, Optional<Driver> found, ChannelInputs in) {
+    if (found.isEmpty()) {
+      String where =
+          "driver \"" + channel.driver() + "\" of channel " + channel.name() + ": drivers.csv";
+      return List.of(Term.DRIVE_LEVEL, Term.DRIVE_CEILING, Term.DRIVE_RESISTANCE, Term.DRIVE_LIMIT)
+          .stream()
+          .map(term -> Datum.missing(term, where))
+          .toArray(Datum[]::new);
+    }
+    Driver driver = found.get();
+    var data = new ArrayList<Datum>();
+    Optional<Datum> supply =
+        kit.rail(driver.supply()).flatMap(rail -> spread(Term.DRIVE_CEILING, rail));
+    data.add(
+        supply.orElseGet(
+            () ->
+                Datum.missing(
+                    Term.DRIVE_CEILING,
+                    "supply of driver " + driver.name() + ": a rail's name, in drivers.csv")));
+    data.add(driveLevel(driver, supply, in));
+    data.add(sourceResistance(driver));
+    data.add(cell(Term.DRIVE_LOW, driver.lowLevelMax(), driver, "low level max"));
+    data.add(cell(Term.DRIVE_LIMIT, driver.currentLimit(), driver, "current limit"));
+    data.add(cell(Term.PWM_FREQUENCY, driver.pwmFrequency(), driver, "PWM frequency"));
+    data.add(cell(Term.INPUT_CURRENT, driver.inputCurrent(), driver, "input current"));
+    return data.toArray(Datum[]::new);
+  }
+
+  /** What it drives when on: stated, or its supply less what the stage keeps. */
+  private static Datum driveLevel(Driver driver, Optional<Datum> supply, ChannelInputs in) {
+    if (driver.highLevelMin().isPresent()) {
+      return Datum.of(Term.DRIVE_LEVEL, driver.highLevelMin().get());
+    }
+    Stage stage = stageOf(driver);
+    boolean pulledUp = stage == Stage.OPEN_COLLECTOR || stage == Stage.OPTOCOUPLER;
+    double kept = stage == Stage.OPTOCOUPLER ? in.high(Term.SATURATION) : 0;
+    if (!pulledUp || supply.isEmpty() || Double.isNaN(kept)) {
+      return cell(Term.DRIVE_LEVEL, Optional.empty(), driver, "high level min");
+    }
+    Datum rail = supply.get();
+    return Datum.of(
+        Term.DRIVE_LEVEL,
+        rail.low() - kept,
+        rail.nominal() - kept,
+        rail.high() - kept,
+        rail.source());
+  }
+
+  private static Datum sourceResistance(Driver driver) {
+    if (stageOf(driver) == Stage.OPEN_COLLECTOR) {
+      return cell(Term.DRIVE_RESISTANCE, driver.pullUp(), driver, "pull-up");
+    }
+    return driver
+        .sourceResistance()
+        .map(ohms -> Datum.of(Term.DRIVE_RESISTANCE, ohms))
+        .orElseGet(
+            () ->
+                Datum.of(
+                    Term.DRIVE_RESISTANCE,
+                    0,
+                    SOURCE_OHMS / 2,
+                    SOURCE_OHMS,
+                    Source.assumed("0 to 100 Ω", "drivers.csv source resistance")));
+  }
+
+  private static Datum cell(Term term, Optional<Sourced> value, Driver driver, String column) {
+    return value
+        .map(v -> Datum.of(term, v))
+        .orElseGet(
+            () ->
+                Datum.missing(
+                    term, column + " of driver " + driver.name() + ": write it in drivers.csv"));
+  }
+
+  /** What the driver's own datasheet says, where the driver carries the load or couples a gate. */
+  private ChannelInputs withStage(ChannelInputs in, Optional<Driver> found, Optional<Load> load) {
+    boolean needed = in.switching() != Switching.MOSFET || in.has(Fitted.OPTOCOUPLED_GATE);
+    if (found.isEmpty() || !needed) {
+      return in;
+    }
+    Driver driver = found.get();
+    PartKind kind =
+        switch (stageOf(driver)) {
+          case DARLINGTON_ARRAY, OPEN_COLLECTOR -> PartKind.DRIVER_ARRAY;
+          case OPTOCOUPLER -> PartKind.OPTOCOUPLER;
+          case BIPOLAR_TRANSISTOR -> PartKind.BIPOLAR_TRANSISTOR;
+          case CURRENT_SINK, LOGIC_PIN -> PartKind.INTEGRATED_CIRCUIT;
+        };
+    ChannelInputs with =
+        in.with(partData(Role.STAGE, named(kind, driver.partType()), driver.partType()));
+    if (in.switching() != Switching.CURRENT_SINK) {
+      return with;
+    }
+    return with.with(sinkDrop(with, load), sinkRating(with, driver));
+  }
+
+  /** A current sink keeps what the load leaves of the rail: all of it where that isn't known. */
+  private static Datum sinkDrop(ChannelInputs in, Optional<Load> load) {
+    Optional<Sourced> power = load.flatMap(Load::power);
+    Optional<Sourced> current = load.flatMap(Load::current);
+    double kept =
+        power.isPresent() && current.isPresent()
+            ? power.get().asDouble() / current.get().asDouble()
+            : 0;
+    Datum supply = in.datum(Term.SUPPLY);
+    return supply.isKnown()
+        ? Datum.of(
+            Term.SATURATION,
+            Math.max(0, supply.high() - kept),
+            Source.computed("Vmax − Pload/Iload, " + supply.source()))
+        : Datum.missing(Term.SATURATION, supply.missing());
+  }
+
+  private static Datum sinkRating(ChannelInputs in, Driver driver) {
+    Datum rated = in.datum(Term.DRAIN_CURRENT_RATING);
+    return rated.isKnown()
+        ? rated
+        : cell(Term.DRAIN_CURRENT_RATING, driver.currentLimit(), driver, "current limit");
+  }
+
+  private Optional<PartData> part(OutputChannel channel, Role role) {
+    Optional<Designator> designator =
+        switch (role) {
+          case SWITCH -> channel.mosfet();
+          case GATE_RESISTOR -> channel.gateResistor();
+          case PULL_DOWN -> channel.pullDown();
+          case FLYBACK_DIODE -> channel.flybackDiode();
+          case FUSE -> channel.fuse();
+          case STAGE -> Optional.empty();
+        };
+    if (designator.isEmpty()) {
+      return Optional.empty();
+    }
+    Item item = items.getOrDefault(channel.board(), Map.of()).get(designator.get());
+    if (item == null) {
+      PartKind kind = role == Role.SWITCH ? PartKind.MOSFET : PartKind.UNKNOWN;
+      String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
+      return Optional.of(partData(role, named(kind, name), ""));
+    }
+    PartType type = fitted(channel, designator.get(), role, item.partType());
+    String words =
+        String.join(" ", type.text(), type.typeNumber(), type.packageName(), item.description());
+    return Optional.of(partData(role, type, words));
+  }
+
+  private PartData partData(Role role, PartType type, String words) {
+    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    return PartData.of(role, type, kit.datasheets().about(key), words);
+  }
+
+  /** The part type that an accepted swap put there, else the BOM's. */
+  private PartType fitted(OutputChannel channel, Designator designator, Role role, PartType asked) {
+    for (Swap swap : kit.swaps()) {
+      boolean here = swap.board().isBlank() || swap.board().equals(channel.board());
+      if (here && swap.designators().contains(designator)) {
+        boolean resistor = role == Role.GATE_RESISTOR || role == Role.PULL_DOWN;
+        Optional<Quantity> value =
+            resistor ? Quantity.parse(swap.fitted(), Dimension.RESISTANCE).value() : asked.value();
+        return new PartType(
+            asked.kind(),
+            swap.fitted(),
+            value,
+            resistor ? Optional.empty() : asked.tolerance(),
+            Optional.empty(),
+            Optional.empty(),
+            resistor ? "" : swap.fitted(),
+            asked.packageName());
+      }
+    }
+    return asked;
+  }
+
+  private static PartType named(PartKind kind, String typeNumber) {
+    return new PartType(
+        kind,
+        typeNumber,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        typeNumber,
+        "");
+  }
+}

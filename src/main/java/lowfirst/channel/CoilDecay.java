@@ -1,0 +1,41 @@
+package lowfirst.channel;
+
+/**
+ * The current of a coil that is switched off into a clamp: i(t) = (I + V/R)·e^(−t·R/L) − V/R, the
+ * series circuit of L, R and a constant clamp voltage V. Quantities in H, Ω, A, V, s, C, J.
+ *
+ * @param henries inductance
+ * @param ohms coil and loop resistance; may be 0
+ * @param amperes current at the moment of switching off
+ * @param volts clamp voltage across the coil: VF for a plain diode, VZ + VF with a zener
+ */
+record CoilDecay(double henries, double ohms, double amperes, double volts) {
+
+  /** Time until the current is gone: (L/R)·ln(1 + I·R/V); L·I/V for R = 0. */
+  double seconds() {
+    return ohms < 1e-9
+        ? henries * amperes / volts
+        : henries / ohms * Math.log1p(amperes * ohms / volts);
+  }
+
+  /** Charge through the clamp: (L/R)·(I − (V/R)·ln(1 + I·R/V)); L·I²/(2V) for R = 0. */
+  double coulombs() {
+    return ohms < 1e-9
+        ? henries * amperes * amperes / (2 * volts)
+        : henries / ohms * (amperes - volts / ohms * Math.log1p(amperes * ohms / volts));
+  }
+
+  /** Energy turned into heat in the clamp itself; the rest heats the coil. */
+  double clampJoules() {
+    return volts * coulombs();
+  }
+
+  /** The current after some time; never below nothing. */
+  double amperesAfter(double seconds) {
+    if (ohms < 1e-9) {
+      return Math.max(0, amperes - volts / henries * seconds);
+    }
+    double steady = volts / ohms;
+    return Math.max(0, (amperes + steady) * Math.exp(-seconds * ohms / henries) - steady);
+  }
+}

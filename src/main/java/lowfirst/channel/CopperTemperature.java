@@ -1,0 +1,23 @@
+package lowfirst.channel;
+
+/**
+ * How copper's resistance grows with temperature: R1/R0 = (234.5 + T1)/(234.5 + T0) (relay makers'
+ * coil practice, for example Babcock M83536/9; IACS copper). At 20 °C that is 0.003929 per kelvin,
+ * at 25 °C 0.003854: the reference must be said.
+ */
+final class CopperTemperature {
+  /** The temperature at which the straight line of copper's resistance would reach nothing. */
+  private static final double INFERRED_ZERO = 234.5;
+
+  private CopperTemperature() {}
+
+  /** Resistance at one temperature over that at another. */
+  static double factor(double fromCelsius, double toCelsius) {
+    return (INFERRED_ZERO + toCelsius) / (INFERRED_ZERO + fromCelsius);
+  }
+
+  /** The coefficient per kelvin at a reference temperature. */
+  static double coefficient(double referenceCelsius) {
+    return 1 / (INFERRED_ZERO + referenceCelsius);
+  }
+}

@@ -1,0 +1,95 @@
+package lowfirst.channel;
+
+import lowfirst.channel.Check.Input;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/**
+ * A number that a check reads: known between two corners with its source, or missing with where to
+ * write it. A missing number is not a number ({@link Double#NaN}) at every corner, so nothing can
+ * be computed from it by accident.
+ *
+ * @param term what it is
+ * @param low the least it may be, in the term's unit
+ * @param nominal what it is said to be
+ * @param high the most it may be
+ * @param source where it came from
+ * @param missing what to write and where, when it is missing; empty when it is known
+ */
+public record Datum(
+    Term term, double low, double nominal, double high, Source source, String missing) {
+
+  private static final Source NO_SOURCE = Source.computed("missing");
+
+  /** A number without spread. */
+  public static Datum of(Term term, double value, Source source) {
+    return new Datum(term, value, value, value, source, "");
+  }
+
+  /** A number between two corners. */
+  public static Datum of(Term term, double low, double nominal, double high, Source source) {
+    return new Datum(term, low, nominal, high, source, "");
+  }
+
+  /** A number from the kit. */
+  public static Datum of(Term term, Sourced sourced) {
+    return of(term, sourced.asDouble(), sourced.source());
+  }
+
+  /** A number that a formula takes from practice or a standard. */
+  public static Datum constant(double value, Source source) {
+    return of(Term.CONSTANT, value, source);
+  }
+
+  /** A number that nobody has written down. */
+  public static Datum missing(Term term) {
+    return missing(term, term.symbol() + ": write it in " + term.where());
+  }
+
+  /** A number that nobody has written down, and what to do about it. */
+  public static Datum missing(Term term, String remedy) {
+    return new Datum(term, Double.NaN, Double.NaN, Double.NaN, NO_SOURCE, remedy);
+  }
+
+  /** Whether the number is there. */
+  public boolean isKnown() {
+    return missing.isEmpty();
+  }
+
+  /** Whether it is there to be shown with its source. */
+  boolean isShown() {
+    return isKnown() && Double.isFinite(low) && Double.isFinite(high);
+  }
+
+  /** Whether a check may pass on it. */
+  public boolean canPass() {
+    return missing.isEmpty() && source.origin() != Source.Origin.MEMORY;
+  }
+
+  /** The same source with all corners at {@code value}. */
+  public Datum at(double value) {
+    return new Datum(term, value, value, value, source, missing);
+  }
+
+  /** The same source with all corners multiplied by {@code factor}. */
+  public Datum times(double factor) {
+    return new Datum(term, low * factor, nominal * factor, high * factor, source, missing);
+  }
+
+  /** How a check shows it: the corner farthest in the term's bad direction. */
+  Input input() {
+    double shown = term.worse() == Term.Worse.LOWER ? low : high;
+    String spread = low == high ? "" : spread();
+    Source cited = spread.isEmpty() ? source : new Source(source.origin(), source + spread);
+    return new Input(term.symbol(), Sourced.of(Quantity.of(shown, term.dimension()), cited));
+  }
+
+  private String spread() {
+    return " ("
+        + Quantity.of(low, term.dimension()).rounded(4)
+        + " to "
+        + Quantity.of(high, term.dimension()).rounded(4)
+        + ")";
+  }
+}

@@ -1,0 +1,148 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Source;
+
+/** Whether the flyback diode takes over the coil's current. */
+final class DiodeChecks {
+  private static final Datum VOLTAGE_MARGIN =
+      Datum.constant(
+          SwitchChecks.VOLTAGE_SHARE,
+          Source.standard("common practice: a fifth of the rating kept"));
+  private static final Datum HEAT_MARGIN =
+      Datum.constant(
+          SwitchChecks.MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+  private static final double RECOVERY_SHARE = 0.01;
+  private static final Datum RECOVERY_LIMIT =
+      Datum.constant(
+          RECOVERY_SHARE, Source.standard("common practice: recovery in 1 % of the period"));
+
+  private DiodeChecks() {}
+
+  /** Adds the checks of the flyback diode. */
+  static void into(ChannelInputs in, List<Check> checks) {
+    if (!in.has(Fitted.FLYBACK_DIODE)) {
+      return;
+    }
+    checks.add(
+        Check.of(
+            CheckKind.DIODE_VOLTAGE,
+            in.supplyHigh(),
+            SwitchChecks.VOLTAGE_SHARE * in.low(Term.DIODE_REVERSE_RATING),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DIODE_REVERSE_RATING),
+            VOLTAGE_MARGIN));
+    if (!in.isInductive()) {
+      return;
+    }
+    checks.add(
+        Check.of(
+            CheckKind.DIODE_PEAK,
+            in.loadAmps(),
+            in.low(Term.DIODE_PEAK_RATING),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DIODE_PEAK_RATING)));
+    checks.add(average(in));
+    checks.add(temperature(in));
+    if (in.has(Fitted.PWM)) {
+      checks.add(
+          Check.of(
+              CheckKind.DIODE_RECOVERY,
+              in.high(Term.DIODE_RECOVERY),
+              RECOVERY_SHARE / in.high(Term.PWM_FREQUENCY),
+              in.datum(Term.DIODE_RECOVERY),
+              in.datum(Term.PWM_FREQUENCY),
+              RECOVERY_LIMIT));
+    } else if (in.knows(Term.INDUCTANCE) && in.knows(Term.PERIOD) && in.knows(Term.ON_TIME)) {
+      checks.add(release(in));
+    }
+  }
+
+  /** The coil's decay at its slowest: least forward voltage, most current. */
+  static CoilDecay slowestDecay(ChannelInputs in) {
+    return new CoilDecay(
+        in.high(Term.INDUCTANCE),
+        in.supplyHigh() / in.loadAmps(),
+        in.loadAmps(),
+        in.low(Term.DIODE_FORWARD));
+  }
+
+  /** Mean diode current: what is known of it, and what is missing to know more. */
+  private static double averageAmps(ChannelInputs in) {
+    double amps = in.loadAmps();
+    if (in.has(Fitted.PWM)) {
+      return in.knows(Term.DUTY) ? averageUnderPwm(amps, in.low(Term.DUTY) / 100) : amps;
+    }
+    if (in.knows(Term.INDUCTANCE) && in.knows(Term.PERIOD) && in.knows(Term.DIODE_FORWARD)) {
+      return Math.min(amps, slowestDecay(in).coulombs() / in.low(Term.PERIOD));
+    }
+    return amps;
+  }
+
+  /** Mean diode current under PWM with a coil that keeps its current: I·(1 − D). */
+  static double averageUnderPwm(double amps, double duty) {
+    return amps * (1 - duty);
+  }
+
+  private static Datum absent(ChannelInputs in) {
+    if (in.has(Fitted.PWM)) {
+      return in.datum(Term.DUTY);
+    }
+    return in.knows(Term.INDUCTANCE) ? in.datum(Term.PERIOD) : in.datum(Term.INDUCTANCE);
+  }
+
+  private static Check average(ChannelInputs in) {
+    double rating = in.low(Term.DIODE_AVERAGE_RATING);
+    double air = in.low(Term.DIODE_RATING_AIR);
+    double junction = in.low(Term.DIODE_JUNCTION_RATING);
+    double warm = Math.max(0, Math.min(1, (junction - in.ambient()) / (junction - air)));
+    return bounded(
+        in,
+        CheckKind.DIODE_CURRENT,
+        averageAmps(in),
+        rating * warm,
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.AMBIENT),
+        in.datum(Term.DIODE_AVERAGE_RATING),
+        in.datum(Term.DIODE_RATING_AIR),
+        in.datum(Term.DIODE_JUNCTION_RATING));
+  }
+
+  private static Check temperature(ChannelInputs in) {
+    double watts = in.high(Term.DIODE_FORWARD) * averageAmps(in);
+    return bounded(
+        in,
+        CheckKind.DIODE_TEMPERATURE,
+        in.ambient() + watts * in.high(Term.DIODE_RTH),
+        in.low(Term.DIODE_JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
+        in.datum(Term.AMBIENT),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.DIODE_FORWARD),
+        in.datum(Term.DIODE_RTH),
+        in.datum(Term.DIODE_JUNCTION_RATING),
+        HEAT_MARGIN);
+  }
+
+  private static Check bounded(
+      ChannelInputs in, CheckKind kind, double actual, double allowed, Datum... data) {
+    Datum absent = absent(in);
+    return absent.isKnown()
+        ? Check.of(kind, actual, allowed, data)
+        : Check.bounded(kind, actual, allowed, absent, data);
+  }
+
+  private static Check release(ChannelInputs in) {
+    return Check.of(
+        CheckKind.RELEASE_TIME,
+        slowestDecay(in).seconds(),
+        in.low(Term.PERIOD) - in.high(Term.ON_TIME),
+        in.datum(Term.INDUCTANCE),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
+        in.datum(Term.DIODE_FORWARD),
+        in.datum(Term.PERIOD),
+        in.datum(Term.ON_TIME));
+  }
+}

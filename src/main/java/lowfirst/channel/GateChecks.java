@@ -1,0 +1,206 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.board.OutputChannel.PullDownSide;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Source;
+
+/** Whether the driver turns the MOSFET fully on, safely off, and within its own strength. */
+final class GateChecks {
+  /** Loss of threshold per kelvin above 25 °C (International Rectifier IRLB8721, PD-97390). */
+  private static final double THRESHOLD_PER_KELVIN = 0.007;
+
+  private static final Datum LEAKAGE =
+      Datum.constant(
+          10e-6, Source.assumed("an undriven pin leaks at most 10 µA", "drivers.csv at reset"));
+  private static final Datum SUPPLY_RISE =
+      Datum.constant(
+          1e-3,
+          Source.assumed(
+              "the rail rises in 1 ms or slower, by its own switch, not plugged in live",
+              "how you power up"));
+
+  private GateChecks() {}
+
+  /** Adds the checks of the gate. */
+  static void into(ChannelInputs in, List<Check> checks) {
+    checks.add(level(in));
+    checks.add(
+        Check.of(
+            CheckKind.GATE_LIMIT,
+            in.high(Term.DRIVE_CEILING),
+            in.low(Term.GATE_RATING),
+            in.datum(Term.DRIVE_CEILING),
+            in.datum(Term.GATE_RATING)));
+    checks.add(off(in));
+    checks.add(driveCurrent(in));
+    if (in.has(Fitted.PWM)) {
+      checks.add(switchingTime(in));
+    }
+  }
+
+  private static Check level(ChannelInputs in) {
+    double gate = in.gateVolts();
+    double amps = in.loadAmps();
+    OnResistance.Line earned = in.onResistance().earned(gate, amps);
+    double needed = in.onResistance().leastGateVolts(amps);
+    double allowed = Double.isNaN(earned.gateVolts()) ? needed : earned.gateVolts();
+    Datum line =
+        Double.isInfinite(allowed) || Double.isNaN(allowed)
+            ? Datum.missing(
+                Term.CONSTANT,
+                "RDSon of "
+                    + in.switchName()
+                    + " at VGS ≤ "
+                    + rounded(gate)
+                    + " V and ID ≥ "
+                    + rounded(amps)
+                    + " A: write it in datasheets.csv, with its maker named in the BOM")
+            : Datum.constant(allowed, source(in, earned));
+    return Check.of(
+        CheckKind.GATE_LEVEL,
+        gate,
+        allowed,
+        in.datum(Term.DRIVE_LEVEL),
+        in.datum(Term.DRIVE_RESISTANCE),
+        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : NOT_FITTED,
+        in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : NOT_FITTED,
+        in.datum(Term.RETURN_LIFT),
+        line);
+  }
+
+  private static Source source(ChannelInputs in, OnResistance.Line earned) {
+    if (!Double.isNaN(earned.gateVolts())) {
+      return earned.source();
+    }
+    return in.onResistance().lines().get(0).source();
+  }
+
+  private static final Datum NOT_FITTED =
+      Datum.constant(0, Source.kit("channels.csv: none fitted"));
+
+  private static String rounded(double value) {
+    return Double.isNaN(value)
+        ? "?"
+        : lowfirst.quantity.Quantity.of(value, lowfirst.quantity.Dimension.RATIO).rounded(3);
+  }
+
+  /** The level at the gate that the driver leaves when off, or that an undriven gate drifts to. */
+  private static Check off(ChannelInputs in) {
+    double hotter = Math.max(0, in.ambient() - 25);
+    double allowed = in.low(Term.THRESHOLD) - THRESHOLD_PER_KELVIN * hotter;
+    if (in.has(Fitted.ON_AT_RESET)) {
+      return Check.of(
+          CheckKind.GATE_OFF,
+          in.high(Term.DRIVE_CEILING),
+          allowed,
+          in.datum(Term.DRIVE_CEILING),
+          in.datum(Term.THRESHOLD));
+    }
+    if (in.has(Fitted.DRIVEN_AT_RESET)) {
+      return Check.of(
+          CheckKind.GATE_OFF,
+          in.high(Term.DRIVE_LOW),
+          allowed,
+          in.datum(Term.DRIVE_LOW),
+          in.datum(Term.THRESHOLD),
+          in.datum(Term.AMBIENT));
+    }
+    if (!in.has(Fitted.PULL_DOWN)) {
+      return Check.of(
+          CheckKind.GATE_OFF,
+          in.supplyHigh(),
+          allowed,
+          in.datum(Term.SUPPLY),
+          in.datum(Term.THRESHOLD),
+          FLOATING);
+    }
+    boolean atGate = in.channel().pullDownSide() == PullDownSide.GATE;
+    double series = atGate || !in.has(Fitted.GATE_RESISTOR) ? 0 : in.high(Term.GATE_RESISTOR);
+    double ohms = in.high(Term.PULL_DOWN) + series;
+    double drift = ohms * (LEAKAGE.nominal() + in.high(Term.MILLER_CHARGE) / SUPPLY_RISE.nominal());
+    return Check.of(
+        CheckKind.GATE_OFF,
+        Math.max(drift, in.knows(Term.DRIVE_LOW) ? in.high(Term.DRIVE_LOW) : 0),
+        allowed,
+        in.datum(Term.PULL_DOWN),
+        in.datum(Term.MILLER_CHARGE),
+        in.datum(Term.THRESHOLD),
+        in.datum(Term.AMBIENT),
+        LEAKAGE,
+        SUPPLY_RISE);
+  }
+
+  private static final Datum FLOATING =
+      Datum.constant(
+          0,
+          Source.kit(
+              "channels.csv: no pull-down, and the driver leaves the gate undriven at reset: it"
+                  + " may drift to the rail"));
+
+  private static Check driveCurrent(ChannelInputs in) {
+    double volts = in.high(Term.DRIVE_CEILING);
+    double gateOhms = in.has(Fitted.GATE_RESISTOR) ? in.low(Term.GATE_RESISTOR) : 0;
+    double series = Math.max(gateOhms, in.low(Term.DRIVE_RESISTANCE));
+    double steady = in.has(Fitted.PULL_DOWN) ? volts / in.low(Term.PULL_DOWN) : 0;
+    return Check.of(
+        CheckKind.GATE_DRIVE_CURRENT,
+        volts / series + steady,
+        in.low(Term.DRIVE_LIMIT),
+        in.datum(Term.DRIVE_CEILING),
+        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : NOT_FITTED,
+        in.datum(Term.DRIVE_RESISTANCE),
+        in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : NOT_FITTED,
+        in.datum(Term.DRIVE_LIMIT));
+  }
+
+  private static Check switchingTime(ChannelInputs in) {
+    double duty = in.knows(Term.DUTY) ? in.low(Term.DUTY) / 100 : 0.5;
+    double highDuty = in.knows(Term.DUTY) ? in.high(Term.DUTY) / 100 : 0.5;
+    double shorter = Math.min(duty, 1 - highDuty);
+    double allowed = shorter <= 0 ? 0 : shorter / in.high(Term.PWM_FREQUENCY);
+    return Check.of(
+        CheckKind.SWITCHING_TIME,
+        edgesSeconds(in),
+        shorter <= 0 && (highDuty >= 1 || duty <= 0) ? 0.5 / in.high(Term.PWM_FREQUENCY) : allowed,
+        in.datum(Term.GATE_SOURCE_CHARGE),
+        in.datum(Term.MILLER_CHARGE),
+        in.datum(Term.PLATEAU),
+        in.datum(Term.THRESHOLD),
+        in.datum(Term.DRIVE_LEVEL),
+        in.datum(Term.PWM_FREQUENCY));
+  }
+
+  /** Longest turn-on and turn-off together, in seconds. */
+  static double edgesSeconds(ChannelInputs in) {
+    return onSeconds(in) + offSeconds(in);
+  }
+
+  static double onSeconds(ChannelInputs in) {
+    GateNetwork gate = in.weakestGate();
+    return new SwitchingTime(
+            slowestOhms(in),
+            in.high(Term.GATE_SOURCE_CHARGE),
+            in.high(Term.MILLER_CHARGE),
+            in.low(Term.THRESHOLD),
+            in.high(Term.PLATEAU))
+        .onSeconds(gate.gateVolts() - in.high(Term.RETURN_LIFT));
+  }
+
+  static double offSeconds(ChannelInputs in) {
+    double low = in.knows(Term.DRIVE_LOW) ? in.high(Term.DRIVE_LOW) : 0;
+    return new SwitchingTime(
+            slowestOhms(in),
+            in.high(Term.GATE_SOURCE_CHARGE),
+            in.high(Term.MILLER_CHARGE),
+            in.low(Term.THRESHOLD),
+            in.low(Term.PLATEAU))
+        .offSeconds(low);
+  }
+
+  /** The largest resistance between driver and gate; what a pull-down takes off is left out. */
+  private static double slowestOhms(ChannelInputs in) {
+    return in.high(Term.DRIVE_RESISTANCE)
+        + (in.has(Fitted.GATE_RESISTOR) ? in.high(Term.GATE_RESISTOR) : 0);
+  }
+}

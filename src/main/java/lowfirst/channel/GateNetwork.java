@@ -1,0 +1,47 @@
+package lowfirst.channel;
+
+/**
+ * Driver, gate resistor and pull-down seen from the gate.
+ *
+ * @param driveVolts level of the unloaded driver
+ * @param sourceOhms the driver's own resistance
+ * @param gateOhms gate resistor
+ * @param pullDownOhms pull-down; infinite when none is fitted
+ * @param pullDownAtGate whether it hangs at the gate, else at the driver pin
+ */
+record GateNetwork(
+    double driveVolts,
+    double sourceOhms,
+    double gateOhms,
+    double pullDownOhms,
+    boolean pullDownAtGate) {
+
+  /** The level at the gate when all currents have died away. */
+  double gateVolts() {
+    if (Double.isInfinite(pullDownOhms)) {
+      return driveVolts;
+    }
+    double series = sourceOhms + (pullDownAtGate ? gateOhms : 0);
+    return driveVolts * pullDownOhms / (pullDownOhms + series);
+  }
+
+  /** The resistance that charges and discharges the gate (Thévenin). */
+  double chargingOhms() {
+    if (Double.isInfinite(pullDownOhms)) {
+      return sourceOhms + gateOhms;
+    }
+    return pullDownAtGate
+        ? parallel(sourceOhms + gateOhms, pullDownOhms)
+        : parallel(sourceOhms, pullDownOhms) + gateOhms;
+  }
+
+  /** The highest current out of the pin, at the moment the gate is still empty. */
+  double peakAmperes() {
+    double steady = Double.isInfinite(pullDownOhms) ? 0 : driveVolts / pullDownOhms;
+    return driveVolts / (sourceOhms + gateOhms) + steady;
+  }
+
+  private static double parallel(double a, double b) {
+    return a * b / (a + b);
+  }
+}

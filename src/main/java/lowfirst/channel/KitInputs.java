@@ -1,0 +1,135 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Board;
+import lowfirst.board.Kit;
+import lowfirst.board.Load;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.Rail;
+import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.quantity.Source;
+
+/**
+ * The resolved numbers of every channel and rail of a kit, with what channels do to each other: the
+ * return they share, a fuse, a driver.
+ */
+public final class KitInputs {
+  private final List<ChannelInputs> channels;
+  private final List<RailInputs> rails;
+
+  private KitInputs(List<ChannelInputs> channels, List<RailInputs> rails) {
+    this.channels = List.copyOf(channels);
+    this.rails = List.copyOf(rails);
+  }
+
+  /** Resolves a kit. */
+  public static KitInputs of(Kit kit) {
+    var resolution = new ChannelResolution(kit);
+    List<ChannelInputs> alone = kit.channels().stream().map(resolution::resolved).toList();
+    List<RailInputs> rails = rails(kit, alone);
+    Map<String, RailInputs> byName = new HashMap<>();
+    rails.forEach(rail -> byName.putIfAbsent(rail.rail().name(), rail));
+    List<ChannelInputs> joined = new ArrayList<>();
+    for (ChannelInputs in : alone) {
+      Optional<RailInputs> rail = railOf(kit, in.channel()).map(byName::get);
+      Datum lift =
+          rail.map(RailInputs::lift)
+              .orElseGet(
+                  () -> Datum.missing(Term.RETURN_LIFT, resolution.railMissing(in.channel())));
+      joined.add(in.with(lift, othersOnFuse(kit, in, alone), othersOnStage(kit, in, alone)));
+    }
+    return new KitInputs(joined, rails);
+  }
+
+  private static Optional<String> railOf(Kit kit, OutputChannel channel) {
+    return kit.load(channel.load()).map(Load::rail);
+  }
+
+  private static List<RailInputs> rails(Kit kit, List<ChannelInputs> alone) {
+    var rails = new ArrayList<RailInputs>();
+    for (Rail rail : kit.rails()) {
+      List<ChannelInputs> on =
+          alone.stream()
+              .filter(in -> railOf(kit, in.channel()).filter(rail.name()::equals).isPresent())
+              .toList();
+      if (!on.isEmpty()) {
+        rails.add(RailInputs.of(rail, on));
+      }
+    }
+    return rails;
+  }
+
+  /**
+   * What else the fuse carries. A board built n times has each fuse n times: only more channels on
+   * one designator than boards share it, and then the largest of them.
+   */
+  private static Datum othersOnFuse(Kit kit, ChannelInputs in, List<ChannelInputs> alone) {
+    OutputChannel own = in.channel();
+    int count = kit.board(own.board()).map(Board::count).orElse(1);
+    List<ChannelInputs> others =
+        alone.stream()
+            .filter(other -> other != in)
+            .filter(other -> other.channel().board().equals(own.board()))
+            .filter(other -> own.fuse().isPresent() && other.channel().fuse().equals(own.fuse()))
+            .toList();
+    int sharing = (others.size() + 1 + count - 1) / count - 1;
+    return summed(Term.OTHERS_ON_FUSE, others, sharing, "no other channel on this fuse");
+  }
+
+  private static Datum othersOnStage(Kit kit, ChannelInputs in, List<ChannelInputs> alone) {
+    if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
+      return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
+    }
+    List<ChannelInputs> others =
+        alone.stream()
+            .filter(other -> other != in && other.switching() == in.switching())
+            .filter(
+                other ->
+                    other.channel().driver().equals(in.channel().driver())
+                        && other.channel().mosfet().equals(in.channel().mosfet()))
+            .toList();
+    return summed(Term.OTHERS_ON_STAGE, others, others.size(), "no other channel on this driver");
+  }
+
+  private static Datum summed(Term term, List<ChannelInputs> others, int count, String none) {
+    if (count == 0) {
+      return Datum.of(term, 0, Source.kit("channels.csv: " + none));
+    }
+    double sum =
+        others.stream()
+            .sorted(Comparator.comparingDouble(ChannelInputs::loadAmps).reversed())
+            .limit(count)
+            .mapToDouble(ChannelInputs::loadAmps)
+            .sum();
+    if (Double.isNaN(sum)) {
+      return Datum.missing(term, "the current of every load that shares it: loads.csv");
+    }
+    boolean canPass = others.stream().allMatch(o -> o.datum(Term.LOAD_CURRENT).canPass());
+    String names =
+        others.stream().map(other -> other.channel().name()).sorted().toList().toString();
+    return Datum.of(
+        term,
+        sum,
+        new Source(
+            canPass ? Source.Origin.COMPUTED : Source.Origin.MEMORY, "shared with " + names));
+  }
+
+  /** Every channel, in the order of {@code channels.csv}. */
+  public List<ChannelInputs> channels() {
+    return channels;
+  }
+
+  /** The channel of this name. */
+  public Optional<ChannelInputs> channel(String name) {
+    return channels.stream().filter(in -> in.channel().name().equals(name)).findFirst();
+  }
+
+  List<RailInputs> rails() {
+    return rails;
+  }
+}

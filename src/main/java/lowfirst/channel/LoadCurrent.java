@@ -1,0 +1,135 @@
+package lowfirst.channel;
+
+import java.util.Optional;
+import lowfirst.board.Load;
+import lowfirst.board.Load.LoadKind;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/**
+ * What a load draws at the rail's nominal voltage: running, and in the moment of switching on.
+ * Where several numbers are given the largest current counts.
+ *
+ * @param load which load
+ * @param rail the rail's nominal voltage, where known
+ * @param assumedPercent tolerance where the load states none
+ */
+record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
+
+  /** Highest published multiples of the running current (National Instruments FP-RLY-420, p. 8). */
+  private static final double LAMP_FACTOR = 15;
+
+  private static final double MOTOR_FACTOR = 10;
+  private static final double CAPACITIVE_FACTOR = 40;
+  private static final Source FACTORS =
+      Source.standard("highest published rule, National Instruments FP-RLY-420 manual, p. 8");
+
+  /** Running current. */
+  Datum operating() {
+    Optional<Sourced> best = load.current();
+    if (load.power().isPresent() && rail.isPresent()) {
+      double amps = load.power().get().asDouble() / rail.get().asDouble();
+      best = larger(best, amps, "P/Vnom", load.power().get());
+    }
+    boolean coldOnly = load.kind() == LoadKind.LAMP || load.kind() == LoadKind.MOTOR;
+    if (load.resistance().isPresent() && rail.isPresent() && !(coldOnly && best.isPresent())) {
+      best = larger(best, coldAmps(), "Vnom/R", load.resistance().get());
+    }
+    if (best.isEmpty()) {
+      return Datum.missing(
+          Term.LOAD_CURRENT,
+          "current, resistance or power of load "
+              + load.name()
+              + ": write it in loads.csv"
+              + (rail.isEmpty() ? ", and its rail's voltage in rails.csv" : ""));
+    }
+    return spread(Term.LOAD_CURRENT, best.get().asDouble(), best.get().source());
+  }
+
+  private double coldAmps() {
+    return rail.orElseThrow().asDouble() / load.resistance().orElseThrow().asDouble();
+  }
+
+  private static Optional<Sourced> larger(
+      Optional<Sourced> best, double amps, String formula, Sourced from) {
+    if (best.isPresent() && best.get().asDouble() >= amps) {
+      return best;
+    }
+    Source source = derived(formula, from.source());
+    return Optional.of(
+        Sourced.of(
+            lowfirst.quantity.Quantity.of(amps, lowfirst.quantity.Dimension.CURRENT), source));
+  }
+
+  private static Source derived(String formula, Source from) {
+    return from.canPass()
+        ? Source.computed(formula + ", " + from)
+        : new Source(Source.Origin.MEMORY, formula + ", " + from);
+  }
+
+  private Datum spread(Term term, double amps, Source source) {
+    double percent = load.tolerance().map(Sourced::asDouble).orElse(assumedPercent);
+    String words =
+        load.tolerance().isPresent()
+            ? ", ±" + load.tolerance().get().quantity()
+            : ", ±10 % assumed, change it in loads.csv tolerance";
+    return Datum.of(
+        term,
+        amps * (1 - percent / 100),
+        amps,
+        amps * (1 + percent / 100),
+        new Source(source.origin(), source + words));
+  }
+
+  /** Peak at switching on: stated, else V/Rcold, else the highest published multiple. */
+  Datum inrush() {
+    if (load.inrush().isPresent()) {
+      return Datum.of(Term.INRUSH, load.inrush().get());
+    }
+    double factor =
+        switch (load.kind()) {
+          case LAMP -> LAMP_FACTOR;
+          case MOTOR -> MOTOR_FACTOR;
+          case CAPACITIVE -> CAPACITIVE_FACTOR;
+          case SOLENOID, RELAY, LED, RESISTIVE -> Double.NaN;
+        };
+    if (Double.isNaN(factor)) {
+      return Datum.missing(Term.INRUSH, "inrush of load " + load.name() + ": loads.csv");
+    }
+    if (load.resistance().isPresent() && rail.isPresent()) {
+      return spread(
+          Term.INRUSH, coldAmps(), derived("Vnom/Rcold", load.resistance().get().source()));
+    }
+    Datum running = operating();
+    if (!running.isKnown()) {
+      return Datum.missing(Term.INRUSH, running.missing());
+    }
+    Source source =
+        running.canPass()
+            ? new Source(Source.Origin.STANDARD, factor + " × running current: " + FACTORS)
+            : running.source();
+    return Datum.of(
+        Term.INRUSH,
+        running.low() * factor,
+        running.nominal() * factor,
+        running.high() * factor,
+        source);
+  }
+
+  /** How long the inrush lasts. */
+  Datum inrushTime() {
+    if (load.inrushTime().isPresent()) {
+      return Datum.of(Term.INRUSH_TIME, load.inrushTime().get());
+    }
+    double seconds =
+        switch (load.kind()) {
+          case LAMP -> 0.05;
+          case MOTOR -> 1;
+          case SOLENOID, RELAY, LED, RESISTIVE, CAPACITIVE -> 0.01;
+        };
+    return Datum.of(
+        Term.INRUSH_TIME,
+        seconds,
+        Source.assumed(seconds + " s for a " + load.kind().words(), "loads.csv inrush time"));
+  }
+}

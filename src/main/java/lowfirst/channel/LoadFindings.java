@@ -1,0 +1,42 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.board.Kit;
+
+/**
+ * What the tool says of every channel and every rail of a kit.
+ *
+ * @param channels in the order of {@code channels.csv}
+ * @param rails those that loads hang on, in the order of {@code rails.csv}
+ */
+public record LoadFindings(List<ChannelFinding> channels, List<RailFinding> rails) {
+
+  public LoadFindings {
+    channels = List.copyOf(channels);
+    rails = List.copyOf(rails);
+  }
+
+  /** Every finding of a kit. */
+  public static LoadFindings of(Kit kit) {
+    return of(KitInputs.of(kit));
+  }
+
+  /** Every finding of a kit whose numbers are resolved already. */
+  public static LoadFindings of(KitInputs inputs) {
+    return new LoadFindings(
+        inputs.channels().stream().map(ChannelFinding::of).toList(),
+        inputs.rails().stream().map(RailFinding::of).toList());
+  }
+
+  /** The worst of all. */
+  public Verdict verdict() {
+    Verdict worst = Verdict.CARRIES;
+    for (ChannelFinding channel : channels) {
+      worst = worst.worse(channel.verdict());
+    }
+    for (RailFinding rail : rails) {
+      worst = worst.worse(rail.verdict());
+    }
+    return worst;
+  }
+}

@@ -1,0 +1,80 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.quantity.Source;
+
+/** Whether track, contact and wire carry the load, and what they lose. */
+final class PathChecks {
+  static final Datum TRACK_RULE = Datum.constant(PrintedTrack.RISE_KELVIN, PrintedTrack.IPC_2221);
+  private static final Datum WIRE_RULE = Datum.constant(1, Conductor.AMPACITY);
+  private static final Datum BUNDLE_RULE = Datum.constant(1, Conductor.BUNDLE);
+  private static final Datum WIRE_RESISTANCE = Datum.constant(1, Conductor.RESISTANCE);
+
+  /** Share of the rail that the way to the load may lose. */
+  private static final double DROP_SHARE = 0.05;
+
+  private static final Datum DROP_RULE =
+      Datum.constant(DROP_SHARE, Source.standard("common practice: 5 % of the rail"));
+
+  private PathChecks() {}
+
+  /** Adds the checks of the way to the load. */
+  static void into(ChannelInputs in, List<Check> checks) {
+    checks.add(
+        Check.of(
+            CheckKind.TRACE_CURRENT,
+            in.heatingAmps(),
+            track(in).amperes(PrintedTrack.RISE_KELVIN),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.TRACE_WIDTH),
+            in.datum(Term.TRACE_COPPER),
+            TRACK_RULE));
+    checks.add(
+        Check.of(
+            CheckKind.CONTACT_CURRENT,
+            in.loadAmps(),
+            in.low(Term.CONTACT_RATING),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.CONTACT_RATING)));
+    checks.add(
+        Check.of(
+            CheckKind.WIRE_CURRENT,
+            in.heatingAmps(),
+            Conductor.amperes(in.low(Term.WIRE_AREA), in.ambient(), in.high(Term.WIRES_TOGETHER)),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.WIRE_AREA),
+            in.datum(Term.WIRES_TOGETHER),
+            in.datum(Term.AMBIENT),
+            WIRE_RULE,
+            BUNDLE_RULE));
+    checks.add(
+        Check.of(
+            CheckKind.WIRE_DROP,
+            in.loadAmps() * loopOhms(in),
+            DROP_SHARE * in.nominal(Term.SUPPLY),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.WIRE_AREA),
+            in.datum(Term.WIRE_LENGTH),
+            in.datum(Term.TRACE_WIDTH),
+            in.datum(Term.TRACE_LENGTH),
+            in.datum(Term.TRACE_COPPER),
+            WIRE_RESISTANCE,
+            DROP_RULE));
+  }
+
+  static PrintedTrack track(ChannelInputs in) {
+    return new PrintedTrack(
+        in.low(Term.TRACE_WIDTH), in.low(Term.TRACE_COPPER), in.traceIsExternal());
+  }
+
+  /** Resistance out and back, hot, in ohms: the wire both ways and the track. */
+  static double loopOhms(ChannelInputs in) {
+    double hot = ChannelInputs.hotCopperCelsius();
+    return 2 * Conductor.ohms(in.low(Term.WIRE_AREA), in.high(Term.WIRE_LENGTH), hot)
+        + track(in).ohms(in.high(Term.TRACE_LENGTH), hot);
+  }
+}

@@ -1,0 +1,214 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import lowfirst.board.Rail;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+
+/** Everything that the checks of one rail read. A value. */
+final class RailInputs {
+  /** Share of their ratings that parallel contacts are trusted with. */
+  static final double SHARING = 0.8;
+
+  static final double DROP_SHARE = 0.03;
+  private static final double CONTACT_OHMS = 0.010;
+
+  static final Datum SHARING_RULE =
+      Datum.constant(SHARING, Source.standard("common practice: parallel contacts share unevenly"));
+  static final Datum DROP_RULE =
+      Datum.constant(DROP_SHARE, Source.standard("common practice: 3 % of the rail"));
+  static final Datum CONTACT_RULE =
+      Datum.constant(CONTACT_OHMS, Source.assumed("10 mΩ a contact", "rails.csv return contacts"));
+
+  private final Rail rail;
+  private final List<String> channels;
+  private final Map<Term, Datum> data;
+
+  private RailInputs(Rail rail, List<String> channels, Map<Term, Datum> data) {
+    this.rail = rail;
+    this.channels = channels;
+    this.data = data;
+  }
+
+  /**
+   * The worst set of loads at once on a rail.
+   *
+   * @param on the channels whose loads hang on it
+   */
+  static RailInputs of(Rail rail, List<ChannelInputs> on) {
+    var largest = new ArrayList<>(on);
+    largest.sort(
+        Comparator.comparingDouble(RailInputs::orNothing)
+            .reversed()
+            .thenComparing(in -> in.channel().name()));
+    int atOnce = Math.min(largest.size(), Math.max(0, rail.loadsAtOnce().orElse(largest.size())));
+    List<ChannelInputs> worst = largest.subList(0, atOnce);
+    var data = new EnumMap<Term, Datum>(Term.class);
+    data.put(Term.RAIL_SUM, sum(Term.RAIL_SUM, worst, on));
+    data.put(Term.RAIL_INRUSH_SUM, inrush(on, atOnce));
+    data.put(Term.AMBIENT, on.get(0).datum(Term.AMBIENT));
+    for (ChannelInputs in : on) {
+      if (in.high(Term.AMBIENT) > data.get(Term.AMBIENT).high()) {
+        data.put(Term.AMBIENT, in.datum(Term.AMBIENT));
+      }
+    }
+    data.put(Term.SUPPLY, on.get(0).datum(Term.SUPPLY));
+    data.put(
+        Term.RAIL_LIMIT,
+        rail.currentLimit()
+            .map(limit -> Datum.of(Term.RAIL_LIMIT, limit))
+            .orElseGet(() -> Datum.missing(Term.RAIL_LIMIT, at(rail, "current limit"))));
+    data.put(Term.RETURN_AREA, returnArea(rail));
+    data.put(
+        Term.RETURN_LENGTH,
+        rail.returnLength()
+            .map(length -> Datum.of(Term.RETURN_LENGTH, length))
+            .orElseGet(() -> Datum.missing(Term.RETURN_LENGTH, at(rail, "return length"))));
+    data.put(
+        Term.RETURN_CONTACTS,
+        rail.returnContacts().isPresent()
+            ? Datum.of(
+                Term.RETURN_CONTACTS,
+                rail.returnContacts().getAsInt(),
+                Source.kit(rail.place() + ", return contacts"))
+            : Datum.missing(Term.RETURN_CONTACTS, at(rail, "return contacts")));
+    data.put(
+        Term.RETURN_CONTACT_RATING,
+        rail.contactRating()
+            .map(rating -> Datum.of(Term.RETURN_CONTACT_RATING, rating))
+            .orElseGet(
+                () -> Datum.missing(Term.RETURN_CONTACT_RATING, at(rail, "contact rating"))));
+    return new RailInputs(rail, worst.stream().map(in -> in.channel().name()).toList(), data);
+  }
+
+  private static double orNothing(ChannelInputs in) {
+    return Double.isNaN(in.loadAmps()) ? 0 : in.loadAmps();
+  }
+
+  private static Datum sum(Term term, List<ChannelInputs> worst, List<ChannelInputs> on) {
+    for (ChannelInputs in : on) {
+      if (Double.isNaN(in.loadAmps())) {
+        return Datum.missing(term, unknownLoad(in));
+      }
+    }
+    double sum = worst.stream().mapToDouble(ChannelInputs::loadAmps).sum();
+    return Datum.of(term, sum, joined(worst.size() + " largest loads at once, worst case", on));
+  }
+
+  private static Datum inrush(List<ChannelInputs> on, int atOnce) {
+    for (ChannelInputs in : on) {
+      if (Double.isNaN(peak(in))) {
+        return Datum.missing(Term.RAIL_INRUSH_SUM, unknownLoad(in));
+      }
+    }
+    double sum =
+        on.stream()
+            .map(RailInputs::peak)
+            .sorted(Comparator.reverseOrder())
+            .limit(atOnce)
+            .mapToDouble(Double::doubleValue)
+            .sum();
+    return Datum.of(
+        Term.RAIL_INRUSH_SUM, sum, joined(atOnce + " largest inrush currents at once", on));
+  }
+
+  private static double peak(ChannelInputs in) {
+    return SwitchChecks.hasInrush(in) ? in.inrushAmps() : in.loadAmps();
+  }
+
+  private static Source joined(String words, List<ChannelInputs> on) {
+    boolean remembered =
+        on.stream()
+            .anyMatch(
+                in ->
+                    !in.datum(Term.LOAD_CURRENT).canPass()
+                        || (SwitchChecks.hasInrush(in) && !in.datum(Term.INRUSH).canPass()));
+    return new Source(
+        remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED,
+        remembered ? words + ", some of them from memory" : words);
+  }
+
+  private static String unknownLoad(ChannelInputs in) {
+    Datum current = in.datum(Term.LOAD_CURRENT);
+    String what = current.isKnown() ? in.datum(Term.SUPPLY).missing() : current.missing();
+    return what.isEmpty() ? "inrush of load " + in.channel().load() + ": loads.csv" : what;
+  }
+
+  private static Datum returnArea(Rail rail) {
+    var area = Conductor.squareMillimetres(rail.returnWire());
+    return area.isPresent()
+        ? Datum.of(
+            Term.RETURN_AREA,
+            area.getAsDouble(),
+            Source.kit(rail.place() + ", return wire " + rail.returnWire()))
+        : Datum.missing(Term.RETURN_AREA, at(rail, "return wire"));
+  }
+
+  private static String at(Rail rail, String column) {
+    return column + " of rail " + rail.name() + ": write it in rails.csv";
+  }
+
+  /** What the return lifts the boards' ground by, in volts; NaN when a datum is missing. */
+  double liftVolts() {
+    double wire =
+        Conductor.ohms(
+            low(Term.RETURN_AREA), high(Term.RETURN_LENGTH), ChannelInputs.hotCopperCelsius());
+    return high(Term.RAIL_SUM) * (wire + CONTACT_OHMS / low(Term.RETURN_CONTACTS));
+  }
+
+  /** The lift as a number for the gates. */
+  Datum lift() {
+    for (Term term :
+        List.of(Term.RAIL_SUM, Term.RETURN_AREA, Term.RETURN_LENGTH, Term.RETURN_CONTACTS)) {
+      if (!datum(term).isKnown()) {
+        return Datum.missing(Term.RETURN_LIFT, datum(term).missing());
+      }
+    }
+    boolean remembered = data.values().stream().anyMatch(d -> d.isKnown() && !d.canPass());
+    String words =
+        "drop of the return of rail "
+            + rail.name()
+            + " at "
+            + Quantity.of(high(Term.RAIL_SUM), Dimension.CURRENT).rounded(3);
+    return Datum.of(
+        Term.RETURN_LIFT,
+        liftVolts(),
+        new Source(remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED, words));
+  }
+
+  /** The same rail with a term at one value. */
+  RailInputs with(Term term, double value) {
+    var changed = new EnumMap<>(data);
+    changed.put(term, data.get(term).at(value));
+    return new RailInputs(rail, channels, changed);
+  }
+
+  Datum datum(Term term) {
+    return data.get(term);
+  }
+
+  double low(Term term) {
+    return datum(term).low();
+  }
+
+  double nominal(Term term) {
+    return datum(term).nominal();
+  }
+
+  double high(Term term) {
+    return datum(term).high();
+  }
+
+  Rail rail() {
+    return rail;
+  }
+
+  List<String> channels() {
+    return channels;
+  }
+}

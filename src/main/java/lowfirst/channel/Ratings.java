@@ -1,0 +1,162 @@
+package lowfirst.channel;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import lowfirst.part.DatasheetLine;
+import lowfirst.quantity.Quantity;
+
+/**
+ * The datasheet lines of one part type, asked for one number at a time. Where several makers' lines
+ * stand under one type number and none is named, the stricter rules; a maker who doesn't state a
+ * number leaves it missing.
+ */
+final class Ratings {
+  private final String typeNumber;
+  private final List<DatasheetLine> lines;
+  private final List<String> makers;
+
+  private Ratings(String typeNumber, List<DatasheetLine> lines) {
+    this.typeNumber = typeNumber;
+    this.lines = lines;
+    this.makers = lines.stream().map(DatasheetLine::maker).distinct().toList();
+  }
+
+  /**
+   * The lines of a part type.
+   *
+   * @param bomWords everything the BOM says of it; where it names a maker, only that maker counts
+   */
+  static Ratings of(String typeNumber, List<DatasheetLine> lines, String bomWords) {
+    String words = bomWords.toLowerCase(Locale.ROOT);
+    Predicate<DatasheetLine> named =
+        line -> !line.maker().isBlank() && words.contains(line.maker().toLowerCase(Locale.ROOT));
+    boolean anyNamed = lines.stream().anyMatch(named);
+    return new Ratings(
+        typeNumber, anyNamed ? lines.stream().filter(named).toList() : List.copyOf(lines));
+  }
+
+  /** Lines of one symbol. */
+  List<DatasheetLine> about(DatasheetSymbol symbol) {
+    return lines.stream().filter(line -> symbol.isWritten(line.symbol())).toList();
+  }
+
+  /** Every line. */
+  List<DatasheetLine> lines() {
+    return lines;
+  }
+
+  /** A rating: the lowest that any maker guarantees. */
+  Datum limit(Term term, DatasheetSymbol symbol) {
+    return limit(term, symbol, line -> true);
+  }
+
+  /** A rating from the lines that pass {@code wanted}. */
+  Datum limit(Term term, DatasheetSymbol symbol, Predicate<DatasheetLine> wanted) {
+    return chosen(
+        term,
+        symbol,
+        wanted,
+        line -> line.max().or(line::min),
+        Comparator.comparingDouble(Datum::nominal));
+  }
+
+  /** A rating printed as a nominal: whichever column holds it, the lowest of the makers'. */
+  Datum rated(Term term, DatasheetSymbol symbol, Predicate<DatasheetLine> wanted) {
+    return chosen(
+        term,
+        symbol,
+        wanted,
+        line -> line.min().or(line::typ).or(line::max),
+        Comparator.comparingDouble(Datum::nominal));
+  }
+
+  /** A number that harms: the highest guaranteed maximum of the makers'. */
+  Datum harm(Term term, DatasheetSymbol symbol) {
+    return harm(term, symbol, line -> true);
+  }
+
+  /** A number that harms, from the lines that pass {@code wanted}. */
+  Datum harm(Term term, DatasheetSymbol symbol, Predicate<DatasheetLine> wanted) {
+    return chosen(
+        term,
+        symbol,
+        wanted,
+        DatasheetLine::max,
+        Comparator.comparingDouble(Datum::nominal).reversed());
+  }
+
+  /** A number guaranteed between two corners; each maker's spread joined. */
+  Datum between(Term term, DatasheetSymbol symbol) {
+    List<DatasheetLine> both =
+        about(symbol).stream()
+            .filter(line -> line.min().isPresent() && line.max().isPresent())
+            .toList();
+    if (both.isEmpty() || silentMaker(both).isPresent()) {
+      return missing(term, symbol, both);
+    }
+    double low = both.stream().mapToDouble(line -> amount(line.min())).min().orElseThrow();
+    double high = both.stream().mapToDouble(line -> amount(line.max())).max().orElseThrow();
+    return Datum.of(term, low, (low + high) / 2, high, both.get(0).source());
+  }
+
+  private Datum chosen(
+      Term term,
+      DatasheetSymbol symbol,
+      Predicate<DatasheetLine> wanted,
+      java.util.function.Function<DatasheetLine, Optional<Quantity>> column,
+      Comparator<Datum> strictestFirst) {
+    List<DatasheetLine> stated =
+        about(symbol).stream()
+            .filter(wanted)
+            .filter(line -> column.apply(line).isPresent())
+            .toList();
+    if (stated.isEmpty() || silentMaker(stated).isPresent()) {
+      return missing(term, symbol, stated);
+    }
+    return stated.stream()
+        .map(line -> Datum.of(term, amount(column.apply(line)), line.source()))
+        .min(strictestFirst)
+        .orElseThrow();
+  }
+
+  private Datum missing(Term term, DatasheetSymbol symbol, List<DatasheetLine> stated) {
+    String where = symbol.text() + " of " + typeNumber + ": write it in datasheets.csv";
+    Optional<String> silent = stated.isEmpty() ? Optional.empty() : silentMaker(stated);
+    boolean typicalOnly = about(symbol).stream().anyMatch(line -> line.typ().isPresent());
+    String why = "";
+    if (silent.isPresent()) {
+      String name = silent.get().isBlank() ? "another" : silent.get();
+      why = " (" + name + "'s part doesn't state it: name the maker in the BOM)";
+    } else if (typicalOnly) {
+      why = ", column " + symbol.column() + " (only a typical value is there, and it can't pass)";
+    }
+    return Datum.missing(term, where + why);
+  }
+
+  private Optional<String> silentMaker(List<DatasheetLine> stated) {
+    return makers.stream()
+        .filter(maker -> stated.stream().noneMatch(line -> line.maker().equals(maker)))
+        .findFirst();
+  }
+
+  /** Numbers of the lines of one symbol under a condition that must be given. */
+  Stream<double[]> points(DatasheetSymbol symbol, String condition) {
+    return about(symbol).stream()
+        .filter(line -> TestCondition.parse(line.condition()).value(condition).isPresent())
+        .filter(line -> line.max().isPresent())
+        .map(
+            line ->
+                new double[] {
+                  TestCondition.parse(line.condition()).value(condition).getAsDouble(),
+                  amount(line.max())
+                });
+  }
+
+  static double amount(Optional<Quantity> quantity) {
+    return quantity.map(Quantity::asDouble).orElse(Double.NaN);
+  }
+}

@@ -1,0 +1,131 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.quantity.Source;
+
+/**
+ * Drivers that carry the load themselves, without a MOSFET: Darlington array, optocoupler,
+ * constant-current sink, bipolar transistor; and the optocoupler that drives a gate.
+ */
+final class StageChecks {
+  private static final Datum HEAT_MARGIN =
+      Datum.constant(
+          SwitchChecks.MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+  private static final Datum VOLTAGE_MARGIN =
+      Datum.constant(
+          SwitchChecks.VOLTAGE_SHARE,
+          Source.standard("common practice: a fifth of the rating kept"));
+
+  private StageChecks() {}
+
+  /** Adds the checks of a stage that carries the load. */
+  static void into(ChannelInputs in, List<Check> checks) {
+    checks.add(
+        Check.of(
+            CheckKind.STAGE_CURRENT,
+            in.loadAmps(),
+            in.low(Term.DRAIN_CURRENT_RATING),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DRAIN_CURRENT_RATING)));
+    if (in.switching() == Switching.DARLINGTON_ARRAY) {
+      checks.add(
+          Check.of(
+              CheckKind.STAGE_TOTAL,
+              in.loadAmps() + in.high(Term.OTHERS_ON_STAGE),
+              in.low(Term.TOTAL_CURRENT_RATING),
+              in.datum(Term.LOAD_CURRENT),
+              in.datum(Term.OTHERS_ON_STAGE),
+              in.datum(Term.TOTAL_CURRENT_RATING)));
+    }
+    checks.add(voltage(in));
+    if (in.switching() == Switching.BIPOLAR_TRANSISTOR) {
+      checks.add(forcedGain(in));
+    }
+    if (in.switching() == Switching.OPTOCOUPLER) {
+      checks.add(optocoupler(in, in.loadAmps(), in.datum(Term.LOAD_CURRENT)));
+    }
+    checks.add(temperature(in));
+  }
+
+  /** Adds the check of an optocoupler that pulls a gate up against its pull-down. */
+  static void gateDriver(ChannelInputs in, List<Check> checks) {
+    double amps =
+        in.has(Fitted.PULL_DOWN) ? in.high(Term.DRIVE_CEILING) / in.low(Term.PULL_DOWN) : 0;
+    checks.add(optocoupler(in, amps, in.datum(Term.DRIVE_CEILING)));
+  }
+
+  private static Check optocoupler(ChannelInputs in, double amps, Datum from) {
+    return Check.of(
+        CheckKind.OPTO_CURRENT,
+        amps,
+        saturatedAmps(in.low(Term.INPUT_CURRENT), in.low(Term.FORCED_GAIN_RATING)),
+        from,
+        in.datum(Term.INPUT_CURRENT),
+        in.datum(Term.FORCED_GAIN_RATING));
+  }
+
+  /** The current up to which an optocoupler's VCEsat is promised: IF times its forced ratio. */
+  static double saturatedAmps(double inputAmps, double forcedRatio) {
+    return inputAmps * forcedRatio;
+  }
+
+  private static Check voltage(ChannelInputs in) {
+    boolean openCoil = in.isInductive() && !in.has(Fitted.FLYBACK_DIODE);
+    double above = in.isInductive() && !openCoil ? in.high(Term.DIODE_FORWARD) : 0;
+    return Check.of(
+        CheckKind.STAGE_VOLTAGE,
+        openCoil ? Double.POSITIVE_INFINITY : in.supplyHigh() + above,
+        SwitchChecks.VOLTAGE_SHARE * in.low(Term.DRAIN_RATING),
+        in.datum(Term.SUPPLY),
+        in.datum(Term.DRAIN_RATING),
+        VOLTAGE_MARGIN);
+  }
+
+  /** Base current left in the worst case, in amperes. */
+  static double baseAmps(ChannelInputs in) {
+    double base = in.high(Term.BASE_VOLTAGE);
+    double series =
+        in.high(Term.DRIVE_RESISTANCE)
+            + (in.has(Fitted.GATE_RESISTOR) ? in.high(Term.GATE_RESISTOR) : 0);
+    double lost = in.has(Fitted.PULL_DOWN) ? base / in.low(Term.PULL_DOWN) : 0;
+    double drive = in.low(Term.DRIVE_LEVEL) - in.high(Term.RETURN_LIFT) - base;
+    return Math.max(0, drive / series - lost);
+  }
+
+  private static Check forcedGain(ChannelInputs in) {
+    double base = baseAmps(in);
+    return Check.of(
+        CheckKind.FORCED_GAIN,
+        in.loadAmps() / base,
+        in.low(Term.FORCED_GAIN_RATING),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.DRIVE_LEVEL),
+        in.datum(Term.DRIVE_RESISTANCE),
+        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : HEAT_MARGIN,
+        in.datum(Term.BASE_VOLTAGE),
+        in.datum(Term.FORCED_GAIN_RATING));
+  }
+
+  private static Check temperature(ChannelInputs in) {
+    double amps = in.loadAmps() + in.high(Term.OTHERS_ON_STAGE);
+    return Check.of(
+        CheckKind.STAGE_TEMPERATURE,
+        packageCelsius(in.ambient(), in.high(Term.RTH_AIR), in.high(Term.SATURATION) * amps),
+        in.low(Term.JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
+        in.datum(Term.AMBIENT),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.OTHERS_ON_STAGE),
+        in.datum(Term.SATURATION),
+        in.datum(Term.RTH_AIR),
+        in.datum(Term.JUNCTION_RATING),
+        HEAT_MARGIN);
+  }
+
+  /** Junction temperature of a package that turns this power into heat. */
+  static double packageCelsius(double ambient, double kelvinPerWatt, double watts) {
+    return ambient + kelvinPerWatt * watts;
+  }
+}

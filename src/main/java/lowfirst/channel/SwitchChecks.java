@@ -1,0 +1,246 @@
+package lowfirst.channel;
+
+import java.util.List;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Source;
+
+/** Whether the MOSFET bears current, voltage and heat. */
+final class SwitchChecks {
+  /** Kelvin kept below the junction rating. */
+  static final double MARGIN_KELVIN = 25;
+
+  /** Share of a voltage rating that is used. */
+  static final double VOLTAGE_SHARE = 0.8;
+
+  private static final Datum VOLTAGE_MARGIN =
+      Datum.constant(
+          VOLTAGE_SHARE,
+          Source.standard("common practice: a fifth of the rating kept for wiring inductance"));
+  private static final Datum HEAT_MARGIN =
+      Datum.constant(MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+
+  private SwitchChecks() {}
+
+  /** Adds the checks of the MOSFET. */
+  static void into(ChannelInputs in, List<Check> checks) {
+    OnResistance.Line line = in.onResistance().earned(in.gateVolts(), in.loadAmps());
+    double junction = junctionCelsius(in, line);
+    checks.add(
+        Check.of(
+            CheckKind.DRAIN_CURRENT,
+            in.loadAmps(),
+            in.low(Term.DRAIN_CURRENT_RATING),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DRAIN_CURRENT_RATING)));
+    if (hasInrush(in)) {
+      checks.add(
+          Check.of(
+              CheckKind.INRUSH_CURRENT,
+              in.inrushAmps(),
+              in.low(Term.PULSE_CURRENT_RATING),
+              in.datum(Term.INRUSH),
+              in.datum(Term.PULSE_CURRENT_RATING)));
+    }
+    checks.add(heat(in, line, junction));
+    if (hasInrush(in)) {
+      checks.add(inrushHeat(in, line, junction));
+    }
+    checks.add(drainVoltage(in));
+    if (in.isInductive() && !in.has(Fitted.FLYBACK_DIODE)) {
+      avalanche(in, junction, checks);
+    }
+    if (in.safeArea().isKnown() && in.has(Fitted.PWM)) {
+      checks.add(safeArea(in));
+    }
+  }
+
+  static boolean hasInrush(ChannelInputs in) {
+    return switch (in.loadKind()) {
+      case LAMP, MOTOR, CAPACITIVE -> true;
+      case SOLENOID, RELAY, LED, RESISTIVE -> in.knows(Term.INRUSH);
+    };
+  }
+
+  /** Thermal resistance from junction to air of the whole chain, K/W. */
+  static double junctionToAir(ChannelInputs in) {
+    return in.has(Fitted.HEATSINK)
+        ? in.high(Term.RTH_CASE) + in.high(Term.HEATSINK)
+        : in.high(Term.RTH_AIR);
+  }
+
+  /**
+   * The effective thermal resistance for the loss while on: the case by its mean, the chip by its
+   * transient impedance.
+   */
+  static double effectiveResistance(ChannelInputs in) {
+    double toAir = junctionToAir(in);
+    double toCase = in.high(Term.RTH_CASE);
+    double share = in.heatingShare();
+    if (share >= 1 || Double.isNaN(toCase) || toCase > toAir) {
+      return toAir;
+    }
+    double on = in.high(Term.ON_TIME);
+    double period = Math.min(in.low(Term.PERIOD), 1);
+    boolean pulses = in.impedance().isKnown() && on < period;
+    double chip = pulses ? in.impedance().repeated(on, period, toCase) : toCase;
+    return share * (toAir - toCase) + chip;
+  }
+
+  /** Heat of the edges, in watts, mean over time. */
+  static double switchingWatts(ChannelInputs in) {
+    double volts = in.supplyHigh();
+    double amps = in.loadAmps();
+    double seconds = GateChecks.edgesSeconds(in);
+    double edge =
+        in.isInductive()
+            ? SwitchingLoss.inductiveJoules(volts, amps, seconds)
+            : SwitchingLoss.resistiveJoules(volts, amps, seconds);
+    if (in.has(Fitted.PWM)) {
+      double capacitance = 0.5 * in.high(Term.OUTPUT_CAPACITANCE) * volts * volts;
+      double recovery =
+          in.isInductive() && in.has(Fitted.FLYBACK_DIODE) && in.knows(Term.DIODE_RECOVERY)
+              ? volts * amps * in.high(Term.DIODE_RECOVERY)
+              : 0;
+      return (edge + capacitance + recovery) * in.high(Term.PWM_FREQUENCY);
+    }
+    double rate = in.knows(Term.PERIOD) ? 1 / in.low(Term.PERIOD) : 0;
+    double known = Double.isFinite(edge) ? edge : 0;
+    return (known + avalancheJoules(in)) * rate;
+  }
+
+  private static double avalancheJoules(ChannelInputs in) {
+    if (!in.isInductive() || in.has(Fitted.FLYBACK_DIODE) || !in.knows(Term.INDUCTANCE)) {
+      return 0;
+    }
+    double joules =
+        Avalanche.joules(
+            in.high(Term.INDUCTANCE), in.loadAmps(), in.low(Term.DRAIN_RATING), in.supplyHigh());
+    return Double.isFinite(joules) ? joules : 0;
+  }
+
+  /** Junction temperature in the worst case, °C; infinite at thermal runaway; NaN when unknown. */
+  static double junctionCelsius(ChannelInputs in, OnResistance.Line line) {
+    double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR);
+    double amps = in.loadAmps();
+    double base = in.ambient() + junctionToAir(in) * switchingWatts(in);
+    return in.hotFactor().balance(base, effectiveResistance(in) * amps * amps * ohms);
+  }
+
+  private static Check heat(ChannelInputs in, OnResistance.Line line, double junction) {
+    return Check.of(
+        CheckKind.JUNCTION_TEMPERATURE,
+        junction,
+        in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
+        in.datum(Term.AMBIENT),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
+        resistance(in, line),
+        Datum.constant(in.hotFactor().at(Math.min(junction, 1000)), in.hotFactor().source()),
+        in.has(Fitted.HEATSINK) ? in.datum(Term.HEATSINK) : in.datum(Term.RTH_AIR),
+        in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : HEAT_MARGIN,
+        in.has(Fitted.PWM) ? in.datum(Term.MILLER_CHARGE) : HEAT_MARGIN,
+        in.datum(Term.JUNCTION_RATING),
+        HEAT_MARGIN);
+  }
+
+  /** RthJC is a must with a heatsink; without it pulses just count as lasting for ever. */
+  private static Datum caseResistance(ChannelInputs in) {
+    return in.has(Fitted.HEATSINK) || in.knows(Term.RTH_CASE)
+        ? in.datum(Term.RTH_CASE)
+        : HEAT_MARGIN;
+  }
+
+  private static Datum resistance(ChannelInputs in, OnResistance.Line line) {
+    if (Double.isNaN(line.maxOhms())) {
+      return Datum.missing(
+          Term.ON_RESISTANCE,
+          "RDSon of "
+              + in.switchName()
+              + " at the gate voltage it really gets: write it in datasheets.csv");
+    }
+    return Datum.of(
+        Term.ON_RESISTANCE, line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR), line.source());
+  }
+
+  private static Check inrushHeat(ChannelInputs in, OnResistance.Line line, double junction) {
+    double hot = in.hotFactor().at(in.low(Term.JUNCTION_RATING));
+    double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR) * hot;
+    double amps = in.inrushAmps();
+    double seconds = in.high(Term.INRUSH_TIME);
+    double toCase = in.knows(Term.RTH_CASE) ? in.high(Term.RTH_CASE) : junctionToAir(in);
+    double chip = seconds <= 1 ? in.impedance().after(seconds, toCase) : junctionToAir(in);
+    return Check.of(
+        CheckKind.INRUSH_JUNCTION,
+        junction + amps * amps * ohms * chip,
+        in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
+        in.datum(Term.INRUSH),
+        in.datum(Term.INRUSH_TIME),
+        in.datum(Term.SUPPLY),
+        resistance(in, line),
+        in.knows(Term.RTH_CASE) ? in.datum(Term.RTH_CASE) : in.datum(Term.RTH_AIR),
+        in.datum(Term.JUNCTION_RATING),
+        HEAT_MARGIN);
+  }
+
+  private static Check drainVoltage(ChannelInputs in) {
+    boolean clamped = in.isInductive() && in.has(Fitted.FLYBACK_DIODE);
+    double above = clamped ? in.high(Term.DIODE_FORWARD) : 0;
+    return Check.of(
+        CheckKind.DRAIN_VOLTAGE,
+        in.supplyHigh() + above,
+        VOLTAGE_SHARE * in.low(Term.DRAIN_RATING),
+        in.datum(Term.SUPPLY),
+        clamped ? in.datum(Term.DIODE_FORWARD) : VOLTAGE_MARGIN,
+        in.datum(Term.DRAIN_RATING),
+        VOLTAGE_MARGIN);
+  }
+
+  private static void avalanche(ChannelInputs in, double junction, List<Check> checks) {
+    double joules =
+        Avalanche.joules(
+            in.high(Term.INDUCTANCE), in.loadAmps(), in.low(Term.DRAIN_RATING), in.supplyHigh());
+    double rating = in.low(Term.JUNCTION_RATING);
+    double cool = Math.max(0, Math.min(1, (rating - junction) / (rating - 25)));
+    checks.add(
+        Check.of(
+            CheckKind.AVALANCHE_CURRENT,
+            in.loadAmps(),
+            in.low(Term.AVALANCHE_CURRENT_RATING),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.AVALANCHE_CURRENT_RATING)));
+    checks.add(
+        Check.of(
+            CheckKind.AVALANCHE_ENERGY,
+            joules,
+            in.low(Term.AVALANCHE_RATING) * cool * cool,
+            in.datum(Term.INDUCTANCE),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DRAIN_RATING),
+            in.datum(Term.AVALANCHE_RATING),
+            in.datum(Term.JUNCTION_RATING)));
+    checks.add(
+        Check.of(
+            CheckKind.REPETITIVE_AVALANCHE,
+            joules,
+            in.low(Term.REPETITIVE_RATING),
+            in.datum(Term.INDUCTANCE),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DRAIN_RATING),
+            in.datum(Term.REPETITIVE_RATING)));
+  }
+
+  private static Check safeArea(ChannelInputs in) {
+    double seconds = Math.max(GateChecks.onSeconds(in), GateChecks.offSeconds(in));
+    return Check.of(
+        CheckKind.SAFE_AREA,
+        in.loadAmps(),
+        in.safeArea().amperes(in.supplyHigh(), seconds),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
+        in.datum(Term.MILLER_CHARGE),
+        in.datum(Term.PLATEAU));
+  }
+}

@@ -1,0 +1,53 @@
+package lowfirst.channel;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The test condition of a datasheet line, read from its text: {@code VGS=10V, ID=25A, TJ=25C}. What
+ * isn't of the form name = number is left in the text.
+ */
+final class TestCondition {
+  private static final Pattern PAIR =
+      Pattern.compile(
+          "([A-Za-z][A-Za-z()]*)\\s*[=≥>≤<]+\\s*([-+]?\\d+(?:[.,]\\d+)?(?:[eE][-+]?\\d+)?)"
+              + "\\s*([munpkµμ]?)(?:V|A|s|H|F|J|W|Hz|°?C\\b|Ω|Ohm)?");
+  private static final Map<String, Double> PREFIXES =
+      Map.of("", 1.0, "m", 1e-3, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "n", 1e-9, "p", 1e-12, "k", 1e3);
+
+  private final String text;
+  private final Map<String, Double> values = new HashMap<>();
+
+  private TestCondition(String text) {
+    this.text = text.toLowerCase(Locale.ROOT);
+    Matcher pair = PAIR.matcher(text);
+    while (pair.find()) {
+      double number = Double.parseDouble(pair.group(2).replace(',', '.'));
+      values.put(key(pair.group(1)), number * PREFIXES.get(pair.group(3)));
+    }
+  }
+
+  /** Reads a condition; never fails. */
+  static TestCondition parse(String text) {
+    return new TestCondition(text);
+  }
+
+  /** The number given for a name, in volts, amperes, seconds, henries or degrees Celsius. */
+  OptionalDouble value(String name) {
+    Double value = values.get(key(name));
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  /** Whether the condition's words contain this text. */
+  boolean says(String words) {
+    return text.contains(words.toLowerCase(Locale.ROOT));
+  }
+
+  private static String key(String name) {
+    return name.toUpperCase(Locale.ROOT);
+  }
+}
