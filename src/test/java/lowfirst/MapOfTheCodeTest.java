@@ -38,7 +38,6 @@ class MapOfTheCodeTest {
           "lowfirst.sheet.csv",
           "lowfirst.sheet.pdf",
           "lowfirst.store",
-          "lowfirst.bench.page",
           "lowfirst.bench",
           "lowfirst.cli");
 

@@ -3,7 +3,6 @@ package lowfirst.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import lowfirst.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,8 +37,6 @@ final class Lowfirst implements Runnable {
     var line = new CommandLine(new Lowfirst());
     // One line a verb, in the order of the job.
     line.addSubcommand(new CheckCommand(surroundings));
-    line.addSubcommand(new TickCommand(surroundings));
-    line.addSubcommand(new ProgressCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(
@@ -48,7 +45,7 @@ final class Lowfirst implements Runnable {
   }
 
   private static int reported(Exception exception, Surroundings surroundings) {
-    if (exception instanceof CannotReadOrWrite || exception instanceof StoreFailure) {
+    if (exception instanceof CannotReadOrWrite) {
       surroundings.err().println("lowfirst: " + exception.getMessage());
       return ExitStatus.CANNOT_READ_OR_WRITE;
     }

@@ -105,7 +105,7 @@ public final class ProgressWords {
 
     @Override
     public String undo(Event.Undo undo) {
-      return "took an entry back";
+      return "undone";
     }
 
     @Override

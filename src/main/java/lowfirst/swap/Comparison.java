@@ -1,0 +1,258 @@
+package lowfirst.swap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lowfirst.part.DatasheetLine;
+import lowfirst.quantity.Quantity;
+
+/**
+ * Compares one symbol of two parts. Lines under the same test condition are held against each
+ * other; where none match, the headline limits are. Where several makers' lines stand under one
+ * type number, each part is taken at its weakest: the BOM accepts either, and either may be in the
+ * bag.
+ */
+final class Comparison {
+
+  /** Which of two amounts is the better. */
+  enum Better {
+    /** Ratings: more is better. */
+    MORE,
+    /** Losses: less is better. */
+    LESS;
+
+    /** How much better the candidate is than it must be. */
+    double margin(double asked, double offered) {
+      return this == MORE ? offered / asked - 1 : asked / offered - 1;
+    }
+  }
+
+  /** Which column of a line is the guarantee that counts. */
+  enum Column {
+    /** The max, or the min where no max stands. */
+    LIMIT,
+    /** The min: gains, transfer ratios, levels that an output reaches. */
+    MIN;
+
+    Optional<Quantity> of(DatasheetLine line) {
+      return this == MIN ? line.min() : SwapPart.limit(line);
+    }
+  }
+
+  /** What counts when no two lines have the same test condition. */
+  enum Otherwise {
+    /** The headline limits: good enough for ratings. */
+    HEADLINE,
+    /** Nothing: the datum is missing. */
+    MISSING,
+    /** The rule then does not concern the swap. */
+    SILENT
+  }
+
+  /** What is done when the BOM's part does not state the symbol. */
+  enum Demand {
+    /** It must be known. */
+    ALWAYS,
+    /** Then the BOM does not ask for it. */
+    IF_STATED
+  }
+
+  /** A way to compare one symbol. */
+  private record Way(
+      String symbol, Better better, Column column, Demand demand, Otherwise otherwise) {}
+
+  private Comparison() {}
+
+  private static Judgement by(Way way) {
+    return swap -> judged(swap, way);
+  }
+
+  /** The candidate's rating must be at least the asked part's. */
+  static Judgement atLeast(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Otherwise.HEADLINE));
+  }
+
+  /** The candidate's rating must be at least what the BOM's part states, if it states one. */
+  static Judgement atLeastIfStated(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Otherwise.HEADLINE));
+  }
+
+  /** The candidate's guaranteed minimum must be at least the asked part's, same condition. */
+  static Judgement minimumAtLeast(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.MIN, Demand.ALWAYS, Otherwise.MISSING));
+  }
+
+  /** The candidate's loss must be at most the asked part's. */
+  static Judgement atMost(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Otherwise.HEADLINE));
+  }
+
+  /** The candidate's loss must be at most what the BOM's part states, if it states one. */
+  static Judgement atMostIfStated(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Otherwise.HEADLINE));
+  }
+
+  /** The candidate's loss must be at most the asked part's wherever both state a condition. */
+  static Judgement atMostWhereComparable(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Otherwise.SILENT));
+  }
+
+  /** Both must have the same word, such as a pin order. */
+  static Judgement sameWord(String symbol) {
+    return swap -> words(swap, symbol, Demand.ALWAYS);
+  }
+
+  /** Both must have the same word, if the BOM's part states one. */
+  static Judgement sameWordIfStated(String symbol) {
+    return swap -> words(swap, symbol, Demand.IF_STATED);
+  }
+
+  private static Optional<Answer> words(SwapCase swap, String symbol, Demand demand) {
+    Optional<Evidence> asked = swap.asked().word(symbol);
+    Optional<Evidence> offered = swap.offered().word(symbol);
+    if (asked.isEmpty() && demand == Demand.IF_STATED) {
+      return Optional.empty();
+    }
+    if (asked.isEmpty() || offered.isEmpty()) {
+      return Optional.of(unknown(swap, symbol, asked, offered));
+    }
+    boolean same = Words.same(asked.get().word(), offered.get().word());
+    return Optional.of(
+        Answer.of(
+            same ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, asked.get(), offered.get(), ""));
+  }
+
+  /** The answer when a datum is missing: whichever part lacks it is named. */
+  static Answer unknown(
+      SwapCase swap, String symbol, Optional<Evidence> asked, Optional<Evidence> offered) {
+    var missing = new ArrayList<String>(2);
+    if (asked.isEmpty()) {
+      missing.add(swap.asked().missing(symbol));
+    }
+    if (offered.isEmpty()) {
+      missing.add(swap.offered().missing(symbol));
+    }
+    return Answer.missing(asked, offered, missing, "");
+  }
+
+  private static Optional<Answer> judged(SwapCase swap, Way way) {
+    if (way.demand() == Demand.IF_STATED && !swap.asked().states(way.symbol())) {
+      return Optional.empty();
+    }
+    List<DatasheetLine> asked = swap.asked().lines(way.symbol());
+    List<DatasheetLine> offered = swap.offered().lines(way.symbol());
+    Answer worst = null;
+    for (DatasheetLine line : asked) {
+      Optional<Evidence> gives = guarantee(offered, line.condition(), way, Side.CANDIDATE);
+      Optional<Evidence> needs =
+          gives.isEmpty() ? gives : guarantee(asked, line.condition(), way, Side.ASKED);
+      if (needs.isPresent()) {
+        Answer answer = compared(needs.get(), gives.get(), way.better());
+        worst = worst == null || isWorse(answer, worst) ? answer : worst;
+      }
+    }
+    return worst != null ? Optional.of(worst) : unpaired(swap, way, asked, offered);
+  }
+
+  private static boolean isWorse(Answer one, Answer other) {
+    return one.margin().orElse(0) < other.margin().orElse(0);
+  }
+
+  private static Optional<Answer> unpaired(
+      SwapCase swap, Way way, List<DatasheetLine> asked, List<DatasheetLine> offered) {
+    Optional<Evidence> needs = guarantee(asked, ANY, way, Side.ASKED);
+    Optional<Evidence> gives = guarantee(offered, ANY, way, Side.CANDIDATE);
+    if (needs.isEmpty() || gives.isEmpty()) {
+      return Optional.of(unknown(swap, way.symbol(), needs, gives));
+    }
+    return switch (way.otherwise()) {
+      case HEADLINE -> Optional.of(compared(needs.get(), gives.get(), way.better()));
+      case SILENT -> Optional.empty();
+      case MISSING ->
+          Optional.of(
+              Answer.missing(
+                  needs,
+                  gives,
+                  List.of(
+                      way.symbol()
+                          + " of "
+                          + swap.offered().name()
+                          + " at "
+                          + needs.get().word()
+                          + ": a row in datasheets.csv"),
+                  "the two datasheets measure it under different conditions"));
+    };
+  }
+
+  /** Holds two limits against each other. */
+  static Answer compared(Evidence asked, Evidence offered, Better better) {
+    double margin =
+        better.margin(
+            asked.quantity().orElseThrow().asDouble(), offered.quantity().orElseThrow().asDouble());
+    return Answer.sized(
+        margin >= 0 ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
+        asked,
+        offered,
+        OptionalDouble.of(margin),
+        "");
+  }
+
+  private enum Side {
+    ASKED,
+    CANDIDATE
+  }
+
+  /** Stands for every test condition. */
+  private static final String ANY = "*";
+
+  /**
+   * What one side guarantees under a condition: of several makers the weakest, since either part
+   * may come. Without a condition the asked part is held to the strongest of each maker's lines,
+   * and the candidate to its weakest.
+   */
+  private static Optional<Evidence> guarantee(
+      List<DatasheetLine> lines, String condition, Way way, Side side) {
+    boolean weakestIsGreatest = way.better() == Better.LESS;
+    if (condition.equals(ANY) && side == Side.ASKED) {
+      return strongestOfTheWeakestMaker(lines, way, weakestIsGreatest);
+    }
+    DatasheetLine weakest = null;
+    for (DatasheetLine line : lines) {
+      boolean meant = condition.equals(ANY) || Words.same(line.condition(), condition);
+      if (meant && way.column().of(line).isPresent()) {
+        weakest = weakest == null ? line : pick(line, weakest, way, weakestIsGreatest);
+      }
+    }
+    return evidence(weakest, way);
+  }
+
+  private static Optional<Evidence> strongestOfTheWeakestMaker(
+      List<DatasheetLine> lines, Way way, boolean weakestIsGreatest) {
+    var strongest = new java.util.LinkedHashMap<String, DatasheetLine>();
+    for (DatasheetLine line : lines) {
+      if (way.column().of(line).isPresent()) {
+        strongest.merge(
+            line.maker(), line, (one, other) -> pick(one, other, way, !weakestIsGreatest));
+      }
+    }
+    return evidence(
+        strongest.values().stream()
+            .reduce((one, other) -> pick(one, other, way, weakestIsGreatest))
+            .orElse(null),
+        way);
+  }
+
+  private static DatasheetLine pick(
+      DatasheetLine one, DatasheetLine other, Way way, boolean greatest) {
+    int order =
+        way.column().of(one).get().amount().compareTo(way.column().of(other).get().amount());
+    return (greatest ? order >= 0 : order <= 0) ? one : other;
+  }
+
+  private static Optional<Evidence> evidence(DatasheetLine line, Way way) {
+    return line == null
+        ? Optional.empty()
+        : Optional.of(Evidence.of(way.column().of(line).get(), line.condition(), line.source()));
+  }
+}

@@ -1,0 +1,56 @@
+package lowfirst.swap;
+
+import static lowfirst.quantity.Source.standard;
+import static lowfirst.swap.Comparison.atLeast;
+import static lowfirst.swap.Comparison.atLeastIfStated;
+import static lowfirst.swap.Comparison.atMost;
+import static lowfirst.swap.Comparison.sameWord;
+
+import lowfirst.channel.CheckKind;
+import lowfirst.quantity.Source;
+
+/** What a fuse must be to stand in for another. */
+enum FuseRule implements SwapRule {
+  NOT_MORE(
+      "rated current not higher",
+      "a larger fuse no longer protects the wire and track behind it",
+      standard("IEC 60127-1: rated current"),
+      atMost("Irated")),
+  ENOUGH(
+      "rated current high enough",
+      "a smaller fuse opens in normal use",
+      standard("IEC 60127-1: rated current"),
+      atLeast("Irated"),
+      CheckKind.FUSE_CURRENT),
+  CHARACTERISTIC(
+      "time-current characteristic",
+      "a slow fuse lets a fault last, and a fast one opens at every inrush",
+      standard("IEC 60127-1: characteristics FF, F, M, T, TT"),
+      sameWord("characteristic")),
+  VOLTAGE(
+      "rated voltage",
+      "above it the arc does not go out",
+      standard("IEC 60127-1: rated voltage"),
+      atLeastIfStated("Vrated")),
+  BREAKING_CAPACITY(
+      "breaking capacity",
+      "a fault beyond it bursts the fuse; a figure for alternating voltage says nothing of direct",
+      standard("IEC 60127-1: breaking capacity"),
+      atLeastIfStated("breaking")),
+  SIZE(
+      "size",
+      "it must sit in its holder or holes",
+      standard("IEC 60127-2: cartridge dimensions"),
+      Comparison.sameWordIfStated("package"));
+
+  private final Card card;
+
+  FuseRule(String words, String why, Source source, Judgement judgement, CheckKind... answeredBy) {
+    this.card = Card.of(words, why, source, judgement, answeredBy);
+  }
+
+  @Override
+  public Card card() {
+    return card;
+  }
+}

@@ -1,0 +1,224 @@
+package lowfirst.swap;
+
+import static lowfirst.quantity.Source.standard;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+
+/** What holds for every kind of part: it must be of a kind that can do the work, and go in. */
+enum PlaceRule implements SwapRule {
+  KIND("kind of part", "another kind of part does other work", COMMON_PRACTICE, PlaceRule::kind),
+  PACKAGE(
+      "package",
+      "the holes, the heatsink and the solder pads were drawn for a package",
+      COMMON_PRACTICE,
+      PlaceRule::packageOf),
+  PITCH(
+      "leads against the holes",
+      "leads that must be forced strain the body and lift pads",
+      standard("IPC-A-610: component mounting; IPC-7251: hole patterns"),
+      PlaceRule::pitch),
+  BODY_LENGTH(
+      "body between its holes",
+      "a lead runs at least 0.8 mm straight from the body, then bends by its own thickness",
+      standard("IPC-A-610: lead bends; from the body 0.8 mm or one lead diameter"),
+      PlaceRule::bodyLength);
+
+  /** Kinds whose leads the builder bends to the holes. */
+  private static final Set<PartKind> BENT =
+      EnumSet.of(
+          PartKind.RESISTOR,
+          PartKind.DIODE,
+          PartKind.SCHOTTKY_DIODE,
+          PartKind.ZENER_DIODE,
+          PartKind.INDUCTOR,
+          PartKind.WIRE_LINK);
+
+  /** Radial kinds whose leads may be formed by a grid step or so. */
+  private static final Set<PartKind> FORMED =
+      EnumSet.of(
+          PartKind.CERAMIC_CAPACITOR,
+          PartKind.FILM_CAPACITOR,
+          PartKind.ELECTROLYTIC_CAPACITOR,
+          PartKind.TANTALUM_CAPACITOR,
+          PartKind.CAPACITOR,
+          PartKind.LED,
+          PartKind.CRYSTAL);
+
+  private static final Set<PartKind> SWITCHES = EnumSet.of(PartKind.DIODE, PartKind.SCHOTTKY_DIODE);
+
+  /** Kinds whose leads are where the package puts them. */
+  private static final Set<PartKind> RIGID =
+      EnumSet.of(
+          PartKind.MOSFET,
+          PartKind.BIPOLAR_TRANSISTOR,
+          PartKind.REGULATOR,
+          PartKind.OPTOCOUPLER,
+          PartKind.DRIVER_ARRAY,
+          PartKind.INTEGRATED_CIRCUIT);
+
+  private static final Pattern PACKAGE_NAME =
+      Pattern.compile("(?i)TO-?\\d+(?:FP|AB|F)?|(?:P?DI[LP])-?\\d+");
+
+  /** Two holes are the same distance apart when they differ by less than a hole's play. */
+  private static final double PLAY_MILLIMETRES = 0.15;
+
+  /** How far radial leads can be formed: one step of the 2.54 mm grid. */
+  private static final double FORMING_MILLIMETRES = 2.6;
+
+  /** Twice 0.8 mm straight and 0.6 mm of bend. */
+  private static final double BENDS_MILLIMETRES = 2.8;
+
+  private final Card card;
+
+  PlaceRule(String words, String why, Source source, Judgement judgement) {
+    this.card = Card.of(words, why, source, judgement);
+  }
+
+  @Override
+  public Card card() {
+    return card;
+  }
+
+  private static Optional<Answer> kind(SwapCase swap) {
+    PartKind asked = swap.asked().type().kind();
+    PartKind offered = swap.offered().type().kind();
+    Evidence needs = Evidence.of(asked.words(), Source.kit("the BOM"));
+    Evidence gives = Evidence.of(offered.words(), Source.kit("the candidate"));
+    if (offered == PartKind.UNKNOWN) {
+      return Optional.of(
+          Answer.missing(
+              Optional.of(needs), Optional.empty(), List.of(swap.offered().missing("kind")), ""));
+    }
+    return Optional.of(
+        Answer.of(
+            mayReplace(asked, offered) ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
+            needs,
+            gives,
+            ""));
+  }
+
+  /** Whether one kind may at all do the work of another; the kind's own rules then decide. */
+  static boolean mayReplace(PartKind asked, PartKind offered) {
+    return asked == offered
+        || asked.isCapacitor() && offered.isCapacitor()
+        || SWITCHES.contains(asked) && SWITCHES.contains(offered)
+        || asked == PartKind.CRYSTAL && offered == PartKind.RESONATOR;
+  }
+
+  private static Optional<Answer> packageOf(SwapCase swap) {
+    PartKind kind = swap.asked().type().kind();
+    Optional<Evidence> asked = packageOf(swap.asked());
+    Optional<Evidence> offered = packageOf(swap.offered());
+    if (asked.isEmpty() && offered.isEmpty() || !RIGID.contains(kind)) {
+      return Optional.empty();
+    }
+    if (asked.isEmpty() || offered.isEmpty()) {
+      return Optional.of(Comparison.unknown(swap, "package", asked, offered));
+    }
+    boolean same = Words.same(base(asked.get().word()), base(offered.get().word()));
+    return Optional.of(
+        Answer.of(
+            same ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, asked.get(), offered.get(), ""));
+  }
+
+  private static Optional<Evidence> packageOf(SwapPart part) {
+    Optional<Evidence> stated = part.word("package");
+    Matcher named = PACKAGE_NAME.matcher(part.type().packageName());
+    boolean known = stated.filter(evidence -> evidence.source().canPass()).isPresent();
+    return known || !named.find()
+        ? stated
+        : Optional.of(Evidence.of(named.group(), Source.kit("the BOM's package")));
+  }
+
+  /** The full-plastic and bent-lead forms of a package go into the same holes: TO-220FP. */
+  private static String base(String name) {
+    return name.replaceAll("(?i)^(TO-?220)(FP|AB|F|FM|FI)?$", "$1")
+        .replaceAll("(?i)^P?DI[LP]-?(\\d+)$", "DIP$1");
+  }
+
+  private static Optional<Answer> pitch(SwapCase swap) {
+    OptionalDouble asked = pitchOf(swap.asked());
+    OptionalDouble offered = pitchOf(swap.offered());
+    PartKind kind = swap.asked().type().kind();
+    if (BENT.contains(kind) || asked.isEmpty() || offered.isEmpty()) {
+      return Optional.empty();
+    }
+    Evidence needs = length(asked.getAsDouble(), "distance of the holes");
+    Evidence gives = length(offered.getAsDouble(), "distance of the leads");
+    double apart = Math.abs(asked.getAsDouble() - offered.getAsDouble());
+    if (apart <= PLAY_MILLIMETRES) {
+      return Optional.of(Answer.of(SwapVerdict.FITS, needs, gives, ""));
+    }
+    if (FORMED.contains(kind) && apart <= FORMING_MILLIMETRES) {
+      return Optional.of(
+          Answer.missing(
+              Optional.of(needs),
+              Optional.of(gives),
+              List.of("room to form the leads: try it dry"),
+              "its leads can be formed if the body leaves room"));
+    }
+    return Optional.of(Answer.of(SwapVerdict.DOES_NOT_FIT, needs, gives, ""));
+  }
+
+  /** Whether its rating says that its body is larger than the one asked for. */
+  private static boolean isLarger(SwapCase swap) {
+    var asked = swap.asked().type().ratedPower();
+    var offered = swap.offered().type().ratedPower();
+    return asked.isPresent() && offered.isPresent() && offered.get().compareTo(asked.get()) > 0;
+  }
+
+  private static OptionalDouble pitchOf(SwapPart part) {
+    Optional<Evidence> stated = part.greatest("pitch");
+    if (stated.isPresent()) {
+      return OptionalDouble.of(stated.get().quantity().orElseThrow().asDouble());
+    }
+    return part.outline().map(BodyOutline::pitch).orElse(OptionalDouble.empty());
+  }
+
+  private static Evidence length(double millimetres, String what) {
+    return Evidence.of(
+        Quantity.of(millimetres, Dimension.LENGTH), what, Source.kit("package or text"));
+  }
+
+  /** A lying axial body with its two bends must be shorter than the distance of its holes. */
+  private static Optional<Answer> bodyLength(SwapCase swap) {
+    OptionalDouble holes = pitchOf(swap.asked());
+    Optional<Evidence> body = swap.offered().greatest("length");
+    if (!BENT.contains(swap.asked().type().kind()) || holes.isEmpty()) {
+      return Optional.empty();
+    }
+    if (body.isEmpty()) {
+      return isLarger(swap)
+          ? Optional.of(
+              Answer.missing(
+                  Optional.of(length(holes.getAsDouble(), "distance of the holes")),
+                  Optional.empty(),
+                  List.of(swap.offered().missing("length")),
+                  "a stronger part is a longer part: measure it"))
+          : Optional.empty();
+    }
+    double needed = body.get().quantity().orElseThrow().asDouble() + BENDS_MILLIMETRES;
+    Evidence needs = length(holes.getAsDouble(), "distance of the holes");
+    Evidence gives =
+        Evidence.of(
+            Quantity.of(needed, Dimension.LENGTH), "body and two bends", body.get().source());
+    boolean lies = needed <= holes.getAsDouble() + PLAY_MILLIMETRES;
+    return Optional.of(
+        Answer.of(
+            lies ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
+            needs,
+            gives,
+            lies ? "" : "too long to lie between its holes; standing it changes its height"));
+  }
+}

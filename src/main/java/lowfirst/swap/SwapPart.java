@@ -1,0 +1,129 @@
+package lowfirst.swap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lowfirst.board.Item;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.DatasheetLine;
+import lowfirst.part.Datasheets;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Quantity;
+
+/**
+ * One of the two parts of a swap, with everything known of it.
+ *
+ * @param type what it is
+ * @param outline its body, where known
+ * @param lines datasheet lines about it, and lines for whatever its own text states
+ */
+public record SwapPart(PartType type, Optional<BodyOutline> outline, List<DatasheetLine> lines) {
+
+  public SwapPart {
+    lines = List.copyOf(lines);
+  }
+
+  /** The part that the BOM asks for. */
+  public static SwapPart asked(Item item, Optional<BodyOutline> outline, Datasheets datasheets) {
+    return of(item.partType(), item.description(), outline, datasheets);
+  }
+
+  /** A candidate. */
+  public static SwapPart offered(
+      PartType type, Optional<BodyOutline> outline, Datasheets datasheets) {
+    return of(type, "", outline, datasheets);
+  }
+
+  private static SwapPart of(
+      PartType type, String description, Optional<BodyOutline> outline, Datasheets datasheets) {
+    var lines = new ArrayList<DatasheetLine>();
+    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    lines.addAll(FittedPart.linesAbout(key, datasheets));
+    for (DatasheetLine stated : StatedFacts.in(type, description)) {
+      if (lines.stream().noneMatch(line -> line.symbol().equals(stated.symbol()))) {
+        lines.add(stated);
+      }
+    }
+    return new SwapPart(type, outline, lines);
+  }
+
+  /** What a report calls it. */
+  public String name() {
+    String text = type.text().isBlank() ? type.typeNumber() : type.text();
+    return text.isBlank() ? type.kind().words() : text;
+  }
+
+  /** The lines with one symbol. */
+  List<DatasheetLine> lines(String symbol) {
+    List<DatasheetLine> found = List.of();
+    for (DatasheetLine line : lines) {
+      if (line.symbol().equals(symbol)) {
+        if (found.isEmpty()) {
+          found = new ArrayList<>(4);
+        }
+        found.add(line);
+      }
+    }
+    return found;
+  }
+
+  /** Whether anything is known under a symbol. */
+  boolean states(String symbol) {
+    for (DatasheetLine line : lines) {
+      if (line.symbol().equals(symbol)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A fact that is a word, such as a pin order; it stands in the condition column. */
+  Optional<Evidence> word(String symbol) {
+    for (DatasheetLine line : lines) {
+      if (line.symbol().equals(symbol) && !line.condition().isBlank()) {
+        return Optional.of(Evidence.of(line.condition(), line.source()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The greatest amount guaranteed under a symbol: the largest max, or min where no max stands. */
+  Optional<Evidence> greatest(String symbol) {
+    return extreme(symbol, 1);
+  }
+
+  /** The least amount guaranteed under a symbol: the smallest max, or min where no max stands. */
+  Optional<Evidence> least(String symbol) {
+    return extreme(symbol, -1);
+  }
+
+  private Optional<Evidence> extreme(String symbol, int sign) {
+    DatasheetLine best = null;
+    double bestValue = 0;
+    for (DatasheetLine line : lines) {
+      if (line.symbol().equals(symbol)) {
+        Optional<Quantity> limit = limit(line);
+        if (limit.isPresent()) {
+          double value = sign * limit.get().asDouble();
+          if (best == null || value > bestValue) {
+            best = line;
+            bestValue = value;
+          }
+        }
+      }
+    }
+    return best == null
+        ? Optional.empty()
+        : Optional.of(Evidence.of(limit(best).get(), best.condition(), best.source()));
+  }
+
+  /** What a line guarantees: its max, or its min; never its typ. */
+  static Optional<Quantity> limit(DatasheetLine line) {
+    return line.max().isPresent() ? line.max() : line.min();
+  }
+
+  /** How a report names a datum that is missing. */
+  String missing(String symbol) {
+    return symbol + " of " + name() + ": a row in datasheets.csv";
+  }
+}
