@@ -51,8 +51,8 @@ final class BomChecks {
             "the quantity is "
                 + item.quantity()
                 + ", but "
-                + count(named, "designator")
-                + " are named",
+                + (named == 1 ? "one designator is" : named + " designators are")
+                + " named",
             "correct whichever is wrong");
       }
     }
@@ -137,9 +137,5 @@ final class BomChecks {
 
   private void add(Kind kind, Item item, String message, String remedy) {
     problems.add(new Problem(kind, item.place(), message, remedy));
-  }
-
-  private static String count(int number, String noun) {
-    return number + " " + (number == 1 ? noun : noun + "s");
   }
 }

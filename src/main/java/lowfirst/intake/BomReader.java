@@ -3,14 +3,18 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.board.Designator;
 import lowfirst.board.Item;
+import lowfirst.board.Placement;
 import lowfirst.part.PartType;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Quantity;
@@ -71,19 +75,32 @@ final class BomReader {
       Pattern.compile(
           "(\\d{1,7})(?:[.,]0+)?\\s*(?:x|×|pcs?\\.?|st(?:k|ück)?\\.?|off|each|ea\\.?)?\\s*(?:\\(.*\\))?");
 
-  private final PartTypeReader partTypes = new PartTypeReader();
+  private final PartTypeReader partTypes;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  private BomReader() {}
+  private BomReader(Map<Designator, Placement> placements) {
+    this.partTypes = new PartTypeReader(placements);
+  }
 
   /** Items and what is wrong with single cells. */
   record Items(List<Item> items, List<Problem> problems) {}
 
-  /** The items of a table whose columns are known. */
-  static Items in(Table table) {
-    var reader = new BomReader();
+  /**
+   * The items of a table whose columns are known; what the BOM does not say of a part is taken from
+   * its placement.
+   */
+  static Items in(Table table, Map<Designator, Placement> placements) {
+    var reader = new BomReader(placements);
     table.rows().forEach(reader::readRow);
+    if (reader.partTypes.borrows()) {
+      reader.problems.add(
+          new Problem(
+              Kind.COLUMN_GUESSED,
+              Place.ofFile(table.file()),
+              "values or packages that are missing here were taken from the placement list",
+              "if they are wrong, add them to the BOM"));
+    }
     return new Items(reader.items, reader.problems);
   }
 

@@ -13,20 +13,20 @@ import lowfirst.quantity.Dimension;
 final class ChannelTable {
   private ChannelTable() {}
 
-  /** The output channels. */
-  static List<OutputChannel> channels(Table table, List<Problem> problems) {
+  /** The output channels; a row that names no board is of the {@code only} one. */
+  static List<OutputChannel> channels(Table table, String only, List<Problem> problems) {
     var channels = new ArrayList<OutputChannel>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
-      cells.needed(Column.CHANNEL).ifPresent(name -> channels.add(channel(name, row, cells)));
+      cells.needed(Column.CHANNEL).ifPresent(name -> channels.add(channel(name, only, row, cells)));
     }
     return channels;
   }
 
-  private static OutputChannel channel(String name, TableRow row, Cells cells) {
+  private static OutputChannel channel(String name, String only, TableRow row, Cells cells) {
     return new OutputChannel(
         name,
-        cells.text(Column.BOARD),
+        cells.text(Column.BOARD).isEmpty() ? only : cells.text(Column.BOARD),
         cells.designator(Column.MOSFET),
         cells.designator(Column.GATE_RESISTOR),
         cells.designator(Column.PULL_DOWN),

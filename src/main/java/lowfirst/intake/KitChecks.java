@@ -6,7 +6,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.problem.Problem;
 
-/** Holds the tables of a kit against each other. */
+/** Holds the tables of a kit against each other. To add a check, add it to one of these groups. */
 final class KitChecks {
   private KitChecks() {}
 
@@ -15,7 +15,11 @@ final class KitChecks {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
       problems.addAll(BomChecks.of(board));
+      problems.addAll(AgreementChecks.of(board));
+      problems.addAll(PlacementChecks.of(board));
+      problems.addAll(HeightChecks.of(board));
     }
+    problems.addAll(ReferenceChecks.of(kit));
     return problems;
   }
 }

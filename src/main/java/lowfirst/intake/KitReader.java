@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import lowfirst.board.Board;
+import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
+import lowfirst.board.OutputChannel;
 import lowfirst.board.Placement;
 import lowfirst.part.Datasheets;
 import lowfirst.problem.Kind;
@@ -53,13 +56,14 @@ public final class KitReader {
   private KitReading read() {
     Map<String, String> settings = SettingsReader.entries(files, "kit.properties", problems);
     Datasheets own = Datasheets.of(rows(TableKind.DATASHEETS, PartTables::datasheets));
+    List<Board> boards = boards();
     var kit =
         new Kit(
             SettingsReader.settings(files.name(), settings, problems),
-            boards(),
+            boards,
             own.over(ShippedTables.catalogue()),
             rows(TableKind.RAILS, SupplyTables::rails),
-            rows(TableKind.CHANNELS, ChannelTable::channels),
+            channels(boards),
             rows(TableKind.DRIVERS, SupplyTables::drivers),
             rows(TableKind.LOADS, SupplyTables::loads),
             rows(TableKind.BAG, PartTables::bag),
@@ -68,6 +72,12 @@ public final class KitReader {
             Fingerprint.of(files, tables()));
     problems.addAll(KitChecks.of(kit));
     return new KitReading(kit, problems, understood);
+  }
+
+  /** A channel of a kit with one board need not name it. */
+  private List<OutputChannel> channels(List<Board> boards) {
+    String only = boards.size() == 1 ? boards.get(0).name() : "";
+    return rows(TableKind.CHANNELS, (table, found) -> ChannelTable.channels(table, only, found));
   }
 
   private Set<String> tables() {
@@ -105,8 +115,9 @@ public final class KitReader {
   }
 
   private Board board(BoardFiles board) {
-    List<Item> items = items(board);
+    halfMissing(board);
     List<Placement> placements = placements(board);
+    List<Item> items = items(board, placements);
     return new Board(
         board.name(),
         board.count(),
@@ -116,12 +127,14 @@ public final class KitReader {
         OutlinesFound.of(items, placements));
   }
 
-  private List<Item> items(BoardFiles board) {
+  private List<Item> items(BoardFiles board, List<Placement> placements) {
+    var placed = new HashMap<Designator, Placement>();
+    placements.forEach(placement -> placed.putIfAbsent(placement.designator(), placement));
     var items = new ArrayList<Item>();
     for (String path : board.boms()) {
       Table table = table(TableKind.BOM, path);
       if (table.isUnderstood()) {
-        BomReader.Items read = BomReader.in(table);
+        BomReader.Items read = BomReader.in(table, placed);
         items.addAll(read.items());
         problems.addAll(read.problems());
         noRows(table, items.isEmpty());
@@ -149,6 +162,25 @@ public final class KitReader {
       noRows(last, placements.isEmpty() && last.rows().isEmpty());
     }
     return placements;
+  }
+
+  /** A board of which only one of the two tables is there still works, as far as it goes. */
+  private void halfMissing(BoardFiles board) {
+    if (board.boms().isEmpty() && !board.placements().isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.TABLE_MISSING,
+              Place.ofFile(board.placements().get(0)),
+              "there is no BOM beside this placement list, so nobody knows what to buy",
+              "put the board's BOM beside it as bom.csv"));
+    } else if (board.placements().isEmpty() && !board.boms().isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.TABLE_MISSING,
+              Place.ofFile(board.boms().get(0)),
+              "there is no placement list beside this BOM, so nobody knows where the parts go",
+              "export one and put it beside it as placements.csv"));
+    }
   }
 
   private void noRows(Table table, boolean empty) {

@@ -11,10 +11,13 @@ import lowfirst.part.PartKind;
  * narrower one is named.
  */
 final class PartKindGuess {
-  /** A vote as strong as a maker's type number. */
+  /** A letter that boards hardly ever use otherwise: R, C, L, D. */
+  static final int SUREST = 4;
+
+  /** A vote as strong as a type number that stands where the value does. */
   static final int STRONG = 3;
 
-  /** A vote as strong as a designator's letters. */
+  /** A vote as strong as other letters of a designator, or a description. */
   static final int WEAK = 2;
 
   private final Map<PartKind, Integer> votes = new EnumMap<>(PartKind.class);

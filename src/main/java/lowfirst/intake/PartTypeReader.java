@@ -1,11 +1,14 @@
 package lowfirst.intake;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lowfirst.board.Designator;
+import lowfirst.board.Placement;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -23,6 +26,17 @@ final class PartTypeReader {
       Pattern.compile(
           "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
 
+  // Where what tells of a part stands in the list that is read: the columns, then the designators.
+  private static final int VALUE = 0;
+  private static final int DESCRIPTION = 1;
+  private static final int NUMBER = 2;
+  private static final int PACKAGE = 3;
+  private static final int TOLERANCE = 4;
+  private static final int VOLTAGE = 5;
+  private static final int POWER = 6;
+  private static final int LETTERS = 7;
+  private static final int OTHER_TEXT = 8;
+
   private static final List<Column> TELLING =
       List.of(
           Column.VALUE,
@@ -39,10 +53,24 @@ final class PartTypeReader {
   /** A part type, and what was not understood of its value; empty when all was. */
   record Read(PartType type, String notUnderstood) {}
 
+  private final Map<Designator, Placement> placements;
+  private boolean borrows;
+
+  /** Values and packages that the BOM lacks are taken from {@code placements}. */
+  PartTypeReader(Map<Designator, Placement> placements) {
+    this.placements = placements;
+  }
+
+  /** Whether a value or package had to be taken from the placement list. */
+  boolean borrows() {
+    return borrows;
+  }
+
   /** The part type of a BOM row; adds what was not understood to {@code problems}. */
   PartType read(TableRow row, DesignatorList list, List<Problem> problems) {
-    var key = new java.util.ArrayList<String>();
+    var key = new ArrayList<String>();
     TELLING.forEach(column -> key.add(cell(row, column)));
+    borrow(key, list);
     key.add(list.designators().isEmpty() ? "" : list.designators().get(0).prefix());
     key.add(list.otherText());
     Read read = known.computeIfAbsent(key, PartTypeReader::read);
@@ -57,6 +85,29 @@ final class PartTypeReader {
     return read.type();
   }
 
+  private void borrow(List<String> cells, DesignatorList list) {
+    Placement placed =
+        list.designators().isEmpty() ? null : placements.get(list.designators().get(0));
+    if (placed == null) {
+      return;
+    }
+    boolean valueTold = !cells.get(VALUE).isEmpty() && !isSymbolName(cells.get(VALUE));
+    boolean told = valueTold || !cells.get(DESCRIPTION).isEmpty();
+    if (!told && !placed.valueText().isEmpty() && !isSymbolName(placed.valueText())) {
+      cells.set(VALUE, placed.valueText());
+      borrows = true;
+    }
+    if (cells.get(PACKAGE).isEmpty() && !placed.packageText().isEmpty()) {
+      cells.set(PACKAGE, placed.packageText());
+      borrows = true;
+    }
+  }
+
+  /** Whether a text names a drawing symbol instead of a value. */
+  static boolean isSymbolName(String text) {
+    return SYMBOL_NAME.matcher(text).matches();
+  }
+
   /** The cell, or nothing where it only says that there is nothing. */
   private static String cell(TableRow row, Column column) {
     String text = row.text(column);
@@ -64,17 +115,18 @@ final class PartTypeReader {
   }
 
   private static Read read(List<String> cells) {
-    String value = cells.get(0);
-    String description = cells.get(1);
-    String number = cells.get(2);
-    boolean symbolName = SYMBOL_NAME.matcher(value).matches();
+    String value = cells.get(VALUE);
+    String description = cells.get(DESCRIPTION);
+    String number = cells.get(NUMBER);
+    boolean symbolName = isSymbolName(value);
     PartKind kind = kind(cells);
     Optional<Dimension> dimension = dimension(kind);
     Optional<WrittenValue> written =
-        dimension.flatMap(measured -> written(symbolName ? "" : value, description, measured));
+        dimension.flatMap(
+            measured -> written(symbolName ? "" : single(value, kind), description, measured));
     String text = !value.isEmpty() ? value : !description.isEmpty() ? description : number;
     if (text.isEmpty()) {
-      text = cells.get(8);
+      text = cells.get(OTHER_TEXT);
     }
     boolean typeNumbered = written.isEmpty() && dimension.isEmpty() && !symbolName;
     var type =
@@ -82,14 +134,22 @@ final class PartTypeReader {
             kind,
             symbolName && written.isPresent() ? description : text,
             written.map(WrittenValue::value),
-            tolerance(cells.get(4)).or(() -> written.flatMap(WrittenValue::tolerance)),
-            rating(cells.get(5), Dimension.VOLTAGE)
+            tolerance(cells.get(TOLERANCE)).or(() -> written.flatMap(WrittenValue::tolerance)),
+            rating(cells.get(VOLTAGE), Dimension.VOLTAGE)
                 .or(() -> written.flatMap(WrittenValue::voltage)),
-            rating(cells.get(6), Dimension.POWER).or(() -> written.flatMap(WrittenValue::power)),
+            rating(cells.get(POWER), Dimension.POWER)
+                .or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? text : number,
-            cells.get(3));
+            cells.get(PACKAGE));
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
     return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  /** Of a network of {@code 8x10k}, the value of one resistor. */
+  private static String single(String value, PartKind kind) {
+    return kind == PartKind.RESISTOR_NETWORK
+        ? value.replaceFirst("^\\d{1,2}\\s*[x×]\\s*(?=\\d)", "")
+        : value;
   }
 
   /** The value with its ratings, which may stand in the description; the value may, too. */
@@ -129,17 +189,18 @@ final class PartTypeReader {
   }
 
   private static PartKind kind(List<String> cells) {
-    String value = cells.get(0);
-    String prefix = cells.get(7);
+    String value = cells.get(VALUE);
+    String prefix = cells.get(LETTERS);
     var guess = new PartKindGuess();
     guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byTypeNumber(cells.get(2)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byTypeNumber(cells.get(NUMBER)), PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(3)), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byWords(cells.get(1)), PartKindGuess.WEAK);
-    guess.vote(PartKindWords.byWords(cells.get(8)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byFootprint(cells.get(PACKAGE)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byWords(cells.get(DESCRIPTION)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byWords(cells.get(OTHER_TEXT)), PartKindGuess.WEAK);
     Optional<PartKind> letters = PartKindWords.byLetters(prefix);
-    guess.vote(letters, PartKindGuess.WEAK);
+    boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
+    guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
     boolean valued =
         letters
             .flatMap(PartTypeReader::dimension)

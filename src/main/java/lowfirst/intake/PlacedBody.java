@@ -1,0 +1,81 @@
+package lowfirst.intake;
+
+import java.util.Optional;
+import lowfirst.board.BodyArea;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
+
+/**
+ * A body where it sits, as the turned rectangle that it is.
+ *
+ * @param box the upright rectangle around it
+ * @param halfWidth half its extent along its own x, mm
+ * @param halfHeight half its extent along its own y, mm
+ */
+record PlacedBody(
+    Placement placement,
+    PartKind kind,
+    BodyOutline outline,
+    BodyArea box,
+    double halfWidth,
+    double halfHeight) {
+
+  /** The body of a placement, if its outline tells a size. */
+  static Optional<PlacedBody> of(Placement placement, Optional<Item> item, BodyOutline outline) {
+    Optional<BodyArea> box = BodyArea.of(placement, outline);
+    Optional<BodyArea> straight = BodyArea.of(turnedTo(placement, 0), outline);
+    return box.map(
+        area ->
+            new PlacedBody(
+                placement,
+                item.map(line -> line.partType().kind()).orElse(PartKind.UNKNOWN),
+                outline,
+                area,
+                straight.orElseThrow().width() / 2,
+                straight.orElseThrow().height() / 2));
+  }
+
+  private static Placement turnedTo(Placement placement, double degrees) {
+    return new Placement(
+        placement.designator(),
+        placement.xMillimetres(),
+        placement.yMillimetres(),
+        degrees,
+        placement.side(),
+        placement.valueText(),
+        placement.packageText(),
+        placement.place());
+  }
+
+  Side side() {
+    return placement.side();
+  }
+
+  /**
+   * Whether both bodies share a patch deeper than {@code depth}. Two convex figures are apart if a
+   * line parallel to one of their edges parts them (separating axis theorem), so for rectangles the
+   * four edge directions are enough.
+   */
+  boolean overlaps(PlacedBody other, double depth) {
+    return box.overlaps(other.box, depth)
+        && !isParted(this, other, depth)
+        && !isParted(other, this, depth);
+  }
+
+  private static boolean isParted(PlacedBody one, PlacedBody other, double depth) {
+    double angle = Math.toRadians(one.placement.rotationDegrees());
+    double between = Math.toRadians(other.placement.rotationDegrees()) - angle;
+    double dx = other.placement.xMillimetres() - one.placement.xMillimetres();
+    double dy = other.placement.yMillimetres() - one.placement.yMillimetres();
+    double alongX = Math.abs(dx * Math.cos(angle) + dy * Math.sin(angle));
+    double alongY = Math.abs(dy * Math.cos(angle) - dx * Math.sin(angle));
+    double cosine = Math.abs(Math.cos(between));
+    double sine = Math.abs(Math.sin(between));
+    double reachX = one.halfWidth + other.halfWidth * cosine + other.halfHeight * sine;
+    double reachY = one.halfHeight + other.halfWidth * sine + other.halfHeight * cosine;
+    return reachX - alongX <= depth || reachY - alongY <= depth;
+  }
+}

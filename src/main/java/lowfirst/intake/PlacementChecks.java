@@ -1,0 +1,144 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** Whether the positions of one board can be true. */
+final class PlacementChecks {
+  private final Board board;
+  private final Map<Designator, Item> items;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private PlacementChecks(Board board) {
+    this.board = board;
+    this.items = board.itemsByDesignator();
+  }
+
+  static List<Problem> of(Board board) {
+    var checks = new PlacementChecks(board);
+    if (checks.areAllTheSame()) {
+      checks.sayAllTheSame();
+    } else {
+      checks.outside();
+      checks.problems.addAll(Overlaps.among(checks.bodies()));
+    }
+    return checks.problems;
+  }
+
+  private boolean areAllTheSame() {
+    List<Placement> placements = board.placements();
+    if (placements.size() < 2) {
+      return false;
+    }
+    Placement first = placements.get(0);
+    return placements.stream()
+        .allMatch(
+            placement ->
+                placement.xMillimetres() == first.xMillimetres()
+                    && placement.yMillimetres() == first.yMillimetres());
+  }
+
+  private void sayAllTheSame() {
+    Placement first = board.placements().get(0);
+    problems.add(
+        new Problem(
+            Kind.POSITIONS_ALL_THE_SAME,
+            Place.ofFile(first.place().file()),
+            "all "
+                + board.placements().size()
+                + " parts are at x = "
+                + Numbers.plain(first.xMillimetres())
+                + ", y = "
+                + Numbers.plain(first.yMillimetres())
+                + " mm: these are no real positions",
+            "export the positions from the finished layout"));
+  }
+
+  private void outside() {
+    Optional<Board.Size> size = board.size();
+    if (size.isEmpty()) {
+      return;
+    }
+    List<Placement> outside =
+        board.placements().stream().filter(placement -> isOutside(placement, size.get())).toList();
+    if (outside.size() > 3 && outside.size() * 2 > board.placements().size()) {
+      problems.add(
+          new Problem(
+              Kind.OUTSIDE_THE_OUTLINE,
+              Place.ofFile(outside.get(0).place().file()),
+              outside.size()
+                  + " of "
+                  + board.placements().size()
+                  + " parts lie outside the board: the list has another origin, or another unit",
+              "give the board's lower left corner in the list's own origin as left and bottom in"
+                  + " boards.csv, or the list's unit with --column placements.unit=..."));
+      return;
+    }
+    for (Placement placement : outside) {
+      problems.add(
+          new Problem(
+              Kind.OUTSIDE_THE_OUTLINE,
+              placement.place(),
+              placement.designator()
+                  + " at x = "
+                  + Numbers.plain(placement.xMillimetres())
+                  + ", y = "
+                  + Numbers.plain(placement.yMillimetres())
+                  + " mm lies outside the board of "
+                  + Numbers.plain(size.get().widthMillimetres())
+                  + " x "
+                  + Numbers.plain(size.get().heightMillimetres())
+                  + " mm",
+              "check its position, or the board's size in boards.csv"));
+    }
+  }
+
+  private static boolean isOutside(Placement placement, Board.Size size) {
+    double x = placement.xMillimetres() - size.left();
+    double y = placement.yMillimetres() - size.bottom();
+    return x < 0 || y < 0 || x > size.widthMillimetres() || y > size.heightMillimetres();
+  }
+
+  /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
+  private List<PlacedBody> bodies() {
+    Set<String> sockets = new HashSet<>();
+    for (Placement placement : board.placements()) {
+      Item item = items.get(placement.designator());
+      if (item != null && item.partType().kind() == PartKind.SOCKET) {
+        sockets.add(spot(placement));
+      }
+    }
+    var bodies = new ArrayList<PlacedBody>();
+    for (Placement placement : board.placements()) {
+      Optional<Item> item = Optional.ofNullable(items.get(placement.designator()));
+      BodyOutline outline = board.outlines().get(placement.designator());
+      boolean onTheBoard =
+          item.map(line -> line.partType().kind()).filter(PartKind.SOCKET::equals).isPresent()
+              || !sockets.contains(spot(placement));
+      if (outline != null && onTheBoard && item.map(Item::isFitted).orElse(true)) {
+        PlacedBody.of(placement, item, outline).ifPresent(bodies::add);
+      }
+    }
+    return bodies;
+  }
+
+  private static String spot(Placement placement) {
+    return Math.round(placement.xMillimetres())
+        + " "
+        + Math.round(placement.yMillimetres())
+        + placement.side();
+  }
+}

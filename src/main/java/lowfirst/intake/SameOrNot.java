@@ -1,0 +1,92 @@
+package lowfirst.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.marking.WrittenValue;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.BodyOutlines;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+
+/**
+ * Whether a BOM and a placement list mean the same part: {@code 4k7} and {@code 4700} do, {@code
+ * TO-92} and {@code TO-92_Inline} do. Where neither can be understood, they are not said to differ.
+ */
+final class SameOrNot {
+  private final BodyOutlines table = ShippedTables.bodyOutlines();
+  private final Map<List<String>, Boolean> values = new HashMap<>();
+  private final Map<List<String>, Boolean> packages = new HashMap<>();
+
+  /** Whether the placement list's value contradicts the part type. */
+  boolean valueDiffers(PartType type, String placed) {
+    if (placed.isEmpty() || type.text().isEmpty() || key(placed).equals(key(type.text()))) {
+      return false;
+    }
+    List<String> asked = List.of(type.kind().name(), type.text(), type.typeNumber(), placed);
+    return values.computeIfAbsent(asked, none -> readValueDiffers(type, placed));
+  }
+
+  private static boolean readValueDiffers(PartType type, String placed) {
+    Optional<Dimension> dimension = PartTypeReader.dimension(type.kind());
+    if (dimension.isPresent()) {
+      Optional<Quantity> other =
+          PartTypeReader.isSymbolName(placed)
+              ? Optional.empty()
+              : WrittenValue.parse(placed, dimension).value().map(WrittenValue::value);
+      // A value against a part number says nothing: only two values can differ.
+      return type.value().isPresent()
+          && other.isPresent()
+          && !type.value().get().sameAs(other.get());
+    }
+    return !resemble(placed, type.text()) && !resemble(placed, type.typeNumber());
+  }
+
+  /** Whether the placement list's package contradicts the part type's. */
+  boolean packageDiffers(PartType type, String placed) {
+    String own = type.packageName();
+    if (placed.isEmpty() || own.isEmpty() || resemble(placed, own)) {
+      return false;
+    }
+    List<String> asked = List.of(type.kind().name(), own, placed);
+    return packages.computeIfAbsent(asked, none -> readPackageDiffers(type.kind(), own, placed));
+  }
+
+  private boolean readPackageDiffers(PartKind kind, String own, String placed) {
+    Optional<BodyOutline> one = table.find(own, kind).value().filter(found -> !found.isAssumed());
+    Optional<BodyOutline> other =
+        table.find(placed, kind).value().filter(found -> !found.isAssumed());
+    return one.isPresent() && other.isPresent() && differ(one.get(), other.get());
+  }
+
+  private static boolean differ(BodyOutline one, BodyOutline other) {
+    return apart(one.pins(), other.pins(), 0)
+        || apart(one.pitchMillimetres(), other.pitchMillimetres(), 0.3)
+        || apart(one.seatedHeightMillimetres(), other.seatedHeightMillimetres(), 1.0)
+        || apart(one.lengthMillimetres(), other.lengthMillimetres(), 1.5);
+  }
+
+  /** Zero means that it is not known. */
+  private static boolean apart(double one, double other, double slack) {
+    return one > 0 && other > 0 && Math.abs(one - other) > slack;
+  }
+
+  /** Whether one is the other with more words around it, case and punctuation aside. */
+  private static boolean resemble(String one, String other) {
+    String first = key(one);
+    String second = key(other);
+    return !first.isEmpty()
+        && !second.isEmpty()
+        && (first.contains(second) || second.contains(first));
+  }
+
+  /** Without a library's name in front, case and punctuation. */
+  private static String key(String text) {
+    String name = text.substring(text.indexOf(':') + 1);
+    return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}µΩ]+", "");
+  }
+}
