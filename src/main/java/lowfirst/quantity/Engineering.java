@@ -6,6 +6,8 @@ import java.math.BigDecimal;
 final class Engineering {
   private static final String[] PREFIXES = {"f", "p", "n", "µ", "m", "", "k", "M", "G", "T"};
   private static final int NO_PREFIX = 5;
+  private static final int MICRO = -2;
+  private static final int MILLI = -1;
 
   private Engineering() {}
 
@@ -16,6 +18,9 @@ final class Engineering {
     int leading = amount.precision() - amount.scale() - 1;
     int step = Math.floorDiv(leading, 3);
     step = Math.max(-NO_PREFIX, Math.min(PREFIXES.length - 1 - NO_PREFIX, step));
+    if (dimension == Dimension.CAPACITANCE && step == MILLI) {
+      step = MICRO; // nobody at a bench says millifarad: the can reads 1000 µF
+    }
     return joined(
         amount.scaleByPowerOfTen(-3 * step), PREFIXES[step + NO_PREFIX] + dimension.symbol());
   }

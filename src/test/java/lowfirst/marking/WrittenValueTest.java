@@ -43,7 +43,7 @@ class WrittenValueTest {
         "680,1W | RESISTANCE | 680 Ω | - | - | 1 W | -",
         "10k,1W | RESISTANCE | 10 kΩ | - | - | 1 W | -",
         "4k7,5% | RESISTANCE | 4.7 kΩ | ±5 % | - | - | -",
-        "1500u/100V | CAPACITANCE | 1.5 mF | - | 100 V | - | -",
+        "1500u/100V | CAPACITANCE | 1500 µF | - | 100 V | - | -",
         ".001uF | CAPACITANCE | 1 nF | - | - | - | -",
         ".022uF Capacitor | CAPACITANCE | 22 nF | - | - | - | Capacitor",
         "4k7 1% 0.25W | RESISTANCE | 4.7 kΩ | ±1 % | - | 250 mW | -",

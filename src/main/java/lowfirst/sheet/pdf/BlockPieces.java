@@ -2,6 +2,7 @@ package lowfirst.sheet.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import lowfirst.sheet.Block;
 import lowfirst.sheet.Document;
@@ -11,6 +12,9 @@ import lowfirst.sheet.pdf.Piece.Joint;
 /** The blocks of a document as pieces. */
 final class BlockPieces implements Block.Writer<List<Piece>> {
   private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
+
+  /** Kept free below a figure as high as the page: a heading above it, a caption below it. */
+  private static final double CAPTION_ROOM = 70;
 
   private final OpenDocument document;
   private final double width;
@@ -41,8 +45,21 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     if (text.blocks().isEmpty()) {
       pieces.set(pieces.size() - 1, rule());
     }
-    text.blocks().forEach(block -> pieces.addAll(block.fold(this)));
+    for (int at = 0; at < text.blocks().size(); at++) {
+      List<Piece> block = text.blocks().get(at).fold(this);
+      if (at + 1 < text.blocks().size() && introduces(text.blocks(), at)) {
+        block.set(block.size() - 1, block.get(block.size() - 1).joined(Joint.STAYS_WITH_NEXT));
+      }
+      pieces.addAll(block);
+    }
     return pieces;
+  }
+
+  /** Whether a block is text about the table or figure right below it. */
+  private static boolean introduces(List<Block> blocks, int at) {
+    boolean words = blocks.get(at) instanceof Block.Paragraph;
+    Block next = blocks.get(at + 1);
+    return words && (next instanceof Block.Table || next instanceof Block.Figure);
   }
 
   /** A font with its size, ink and the width it is set in. */
@@ -158,14 +175,17 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     String words = drawing.words().isBlank() ? figure.caption() : drawing.words();
     Tags.Element element = document.tags().document().child("Figure").words(words);
     var type = new Type(document.regular(), Style.CELL, Style.SOFT, width);
+    double room = height - CAPTION_ROOM;
+    double scale = Math.min(1, Math.min(width / drawnWidth, room / drawnHeight));
+    String shrunk =
+        scale > 0.995
+            ? ""
+            : String.format(Locale.ROOT, " Shown at %.0f %% of real size.", scale * 100);
     List<Piece> caption = new ArrayList<>();
-    if (!figure.caption().isBlank()) {
+    if (!figure.caption().isBlank() || !shrunk.isEmpty()) {
       Tags.Element paragraph = document.tags().document().child("P");
-      caption.addAll(lines(figure.caption(), type, paragraph, 3, LEFT));
+      caption.addAll(lines((figure.caption() + shrunk).strip(), type, paragraph, 3, LEFT));
     }
-    double captionHeight = caption.stream().mapToDouble(p -> p.spaceAbove() + p.height()).sum();
-    double scale =
-        Math.min(1, Math.min(width / drawnWidth, (height - captionHeight - 1) / drawnHeight));
     caption.add(
         0,
         new Piece(

@@ -1,0 +1,55 @@
+package lowfirst.sheet;
+
+import java.util.Optional;
+import lowfirst.board.Load;
+import lowfirst.board.Rail;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Sourced;
+
+/** The current that a load should take, worked out from what the kit says of it. */
+final class ExpectedCurrent {
+  private ExpectedCurrent() {}
+
+  /** The current in amperes at the rail's nominal voltage; empty when the kit says too little. */
+  static Optional<Double> amperes(Load load, Optional<Rail> rail) {
+    if (load.current().isPresent()) {
+      return load.current().map(Sourced::asDouble);
+    }
+    Optional<Double> volts = rail.flatMap(Rail::voltage).map(Sourced::asDouble);
+    Optional<Double> byResistance =
+        volts.flatMap(v -> load.resistance().map(ohms -> v / ohms.asDouble()));
+    return byResistance.isPresent()
+        ? byResistance
+        : volts.flatMap(v -> load.power().map(watts -> watts.asDouble() / v));
+  }
+
+  /** For example {@code 2 A (1.9 A to 2.1 A)}, or what is missing. */
+  static String words(Load load, Optional<Rail> rail) {
+    Optional<Double> amperes = amperes(load, rail);
+    if (amperes.isEmpty()) {
+      return "not known: write the current of \"" + load.name() + "\" in loads.csv";
+    }
+    double amount = amperes.get();
+    double percent =
+        load.tolerance().map(Sourced::asDouble).orElse(0.0)
+            + (load.current().isPresent()
+                ? 0
+                : rail.flatMap(Rail::tolerance).map(Sourced::asDouble).orElse(0.0));
+    String range =
+        percent > 0
+            ? " ("
+                + shown(amount * (1 - percent / 100))
+                + " to "
+                + shown(amount * (1 + percent / 100))
+                + ")"
+            : "";
+    String inrush =
+        load.inrush().map(peak -> "; at switching on up to " + peak.quantity()).orElse("");
+    return shown(amount) + range + inrush;
+  }
+
+  private static String shown(double amperes) {
+    return Quantity.of(amperes, Dimension.CURRENT).rounded(2);
+  }
+}
