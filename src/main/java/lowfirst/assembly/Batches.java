@@ -122,7 +122,9 @@ final class Batches {
       batch.replaceAll(
           ranked ->
               ranked.position() > overtaken && ranked.rule() == Rule.LOWEST_FIRST
-                  ? ranked.saysInstead(Rule.SAVES_A_FLIP, ranked.why())
+                  ? ranked.saysInstead(
+                      Rule.SAVES_A_FLIP,
+                      ranked.why() + "; before others as tall, which saves a flip")
                   : ranked);
       lowestLeft = Math.min(lowestLeft, batch.get(0).position());
       said.add(0, batch);

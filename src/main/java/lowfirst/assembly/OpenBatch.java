@@ -1,17 +1,19 @@
 package lowfirst.assembly;
 
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a batch that is being filled holds so far, as far as it limits what may join it.
  *
- * <p>A part of unknown height joins only parts with the same package: nobody can say that two
- * unknown heights are alike.
+ * <p>A part of unknown height joins only parts with the same package or type number: nobody can say
+ * that two other unknown heights are alike.
  *
  * @param parts how many parts on one unit
  * @param low the lowest height in it; infinite with none
  * @param high the tallest height in it; minus infinite with none
- * @param unknown the package of its parts of unknown height; empty without such parts
+ * @param unknown the package or type number of its parts of unknown height; empty without such
+ *     parts
  */
 record OpenBatch(int parts, double low, double high, String unknown) {
   static final OpenBatch EMPTY =
@@ -54,9 +56,12 @@ record OpenBatch(int parts, double low, double high, String unknown) {
         && (parts == 0 || unknown.equals(other.unknown));
   }
 
-  /** Packages of equal names are equally tall; a part without a package is like no other. */
+  /** One package, or else one type number, is one height; a part with neither is like no other. */
   private static String unknownKey(Group group) {
-    String name = group.type().packageName().strip();
-    return name.isEmpty() ? "no package: " + group.first().designator() : name;
+    return Stream.of(group.type().packageName(), group.type().typeNumber())
+        .map(String::strip)
+        .filter(name -> !name.isEmpty())
+        .findFirst()
+        .orElse("neither: " + group.first().designator());
   }
 }

@@ -44,9 +44,12 @@ final class Reasons {
           words.add("after what it covers: " + Words.list(neighbours(group, under)));
       case STURDY_BEFORE_DELICATE -> words.add("after the sturdier parts of this height");
       case WIRE_LINKS_FIRST -> words.add("wire links go first");
-      case LOWEST_FIRST, SAVES_A_FLIP -> words.add("lowest first");
-      case FASTENED_FIRST, HEIGHT_NOT_KNOWN, AFTER_RAIL_CHECK -> {
-        // The height or the remark says it.
+      case LOWEST_FIRST -> words.add("lowest first");
+      case HEIGHT_NOT_KNOWN -> words.add("late, so that it can't prop the board up");
+      case FASTENED_FIRST ->
+          words.add("bolted before soldering, so that no strain stays in the leads");
+      case SAVES_A_FLIP, AFTER_RAIL_CHECK -> {
+        // Said by Batches and by the remark.
       }
     }
     remarks(group).forEach(words::add);
@@ -84,7 +87,7 @@ final class Reasons {
   static String height(Group group) {
     Seat seat = group.first();
     if (seat.height().isEmpty()) {
-      return "height not known: measure it and write it in the BOM's height column";
+      return "height not known";
     }
     String height = Words.millimetres(seat.height().getAsDouble());
     return switch (seat.statedHeight()) {

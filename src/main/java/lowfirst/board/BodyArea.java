@@ -7,9 +7,8 @@ import lowfirst.part.BodyOutline;
  * What a body covers of the board, seen from above: an upright rectangle in the placement list's
  * own coordinates. A body turned by other than a right angle is given the rectangle around it.
  *
- * <p>The placement's point is taken as the body's middle, as placement lists for assembly give it.
- * At 0° a body lies along x, but one with two rows of leads stands along y (pin 1 up left), as
- * footprints are drawn by IEC 61188-7 level A.
+ * <p>The placement's point is taken as the body's middle, and an unturned body's length as lying
+ * along x. Placement lists don't say from where their rotation starts, so a body may lie across.
  *
  * @param left smallest x, mm
  * @param bottom smallest y, mm
@@ -18,19 +17,14 @@ import lowfirst.part.BodyOutline;
  */
 public record BodyArea(double left, double bottom, double right, double top) {
 
-  /** Rows of leads this far apart make a body with two rows, whose length runs along the rows. */
-  private static final double TWO_ROWS_MILLIMETRES = 7.6;
-
   /** The area of a placed body, if the outline tells its length and width. */
   public static Optional<BodyArea> of(Placement placement, BodyOutline outline) {
-    return outline.body().map(body -> around(placement, outline, body));
+    return outline.body().map(body -> around(placement, body));
   }
 
-  private static BodyArea around(
-      Placement placement, BodyOutline outline, BodyOutline.BodySize body) {
-    boolean twoRows = outline.pins() >= 4 && outline.pitchMillimetres() >= TWO_ROWS_MILLIMETRES;
-    double alongX = twoRows ? body.widthMillimetres() : body.lengthMillimetres();
-    double alongY = twoRows ? body.lengthMillimetres() : body.widthMillimetres();
+  private static BodyArea around(Placement placement, BodyOutline.BodySize body) {
+    double alongX = body.lengthMillimetres();
+    double alongY = body.widthMillimetres();
     double angle = Math.toRadians(placement.rotationDegrees());
     double sine = Math.abs(Math.sin(angle));
     double cosine = Math.abs(Math.cos(angle));

@@ -37,6 +37,7 @@ final class Lowfirst implements Runnable {
     var line = new CommandLine(new Lowfirst());
     // One line a verb, in the order of the job.
     line.addSubcommand(new CheckCommand(surroundings));
+    line.addSubcommand(new StepsCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -244,7 +244,10 @@ class AssemblyOrderTest {
     assertEquals(Step.Stage.FASTEN_AND_SOLDER, bolted.stage());
     assertEquals(Rule.FASTENED_FIRST, bolted.rule());
     assertEquals(25.6, bolted.seatedHeightMillimetres().orElseThrow());
-    assertEquals("25.6 mm by the BOM; bolt it to HS1 first", bolted.why());
+    assertEquals(
+        "25.6 mm by the BOM; bolted before soldering, so that no strain stays in the leads;"
+            + " bolt it to HS1 first",
+        bolted.why());
     // Bolted together they are seated together: no flip between them.
     assertEquals(2, plan.batches().size());
   }
@@ -262,8 +265,7 @@ class AssemblyOrderTest {
     assertEquals(3, plan.batches().size());
     assertEquals(Rule.HEIGHT_NOT_KNOWN, plan.steps().get(1).rule());
     assertEquals(
-        "height not known: measure it and write it in the BOM's height column",
-        plan.steps().get(1).why());
+        "height not known; late, so that it can't prop the board up", plan.steps().get(1).why());
   }
 
   @Test

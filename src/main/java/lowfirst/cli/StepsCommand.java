@@ -1,0 +1,103 @@
+package lowfirst.cli;
+
+import java.util.concurrent.Callable;
+import lowfirst.assembly.AssemblyOptions;
+import lowfirst.assembly.AssemblyOrder;
+import lowfirst.assembly.AssemblyPlan;
+import lowfirst.intake.KitReading;
+import lowfirst.problem.Severity;
+import lowfirst.sheet.StepsDocument;
+import lowfirst.sheet.csv.CsvWriter;
+import lowfirst.sheet.text.TextWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The assembly order, batch by batch, each step with the rule that put it there. */
+@Command(
+    name = "steps",
+    mixinStandardHelpOptions = true,
+    description = "Shows in what order to fit the parts, lowest first, and when to flip the board.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  lowfirst steps my-kit",
+      "  lowfirst steps --parts-per-batch 12 --height-spread 1.0 my-kit",
+      "  lowfirst steps --csv --bom parts.csv --placements places.csv",
+      "Exit status: 0 every step is planned, 1 faults in the tables or in the order, 2 usage,",
+      "3 can't read."
+    })
+final class StepsCommand implements Callable<Integer> {
+  private static final int NARROWEST = 40;
+
+  private final Surroundings surroundings;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private KitArgument kit = new KitArgument();
+
+  @Option(names = "--csv", description = "as one table for machines, a row a step")
+  private boolean csv;
+
+  @Option(
+      names = "--parts-per-batch",
+      paramLabel = "<number>",
+      description = "at most so many parts on a board before it is flipped, default 24")
+  private int partsPerBatch = AssemblyOptions.USUAL.partsPerBatch();
+
+  @Option(
+      names = "--height-spread",
+      paramLabel = "<mm>",
+      description = "at most so many mm between the lowest and the tallest of them, default 1.5")
+  private double heightSpread = AssemblyOptions.USUAL.heightSpreadMillimetres();
+
+  @Option(
+      names = "--width",
+      paramLabel = "<columns>",
+      description = "how wide the text may be, default 100")
+  private int width = 100;
+
+  StepsCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    AssemblyOptions options = options();
+    KitReading reading = kit.read(surroundings);
+    AssemblyPlan plan = AssemblyOrder.of(reading.kit(), options);
+    surroundings
+        .out()
+        .print(
+            csv
+                ? CsvWriter.write(StepsDocument.table(reading.kit(), plan))
+                : TextWriter.write(StepsDocument.of(reading.kit(), plan, options), width));
+    long faults = reading.problems().stream().filter(p -> p.severity() == Severity.FAULT).count();
+    if (faults > 0) {
+      surroundings
+          .err()
+          .println("lowfirst: the tables have faults (" + faults + "): see lowfirst check");
+    }
+    boolean planned = plan.problems().isEmpty() && !plan.batches().isEmpty();
+    return faults == 0 && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
+  }
+
+  private AssemblyOptions options() {
+    if (partsPerBatch < 1) {
+      throw refused("--parts-per-batch: at least one part is seated, so write 1 or more");
+    }
+    if (!(heightSpread >= 0) || heightSpread > 100) {
+      throw refused("--height-spread: write millimetres from 0 to 100");
+    }
+    if (width < NARROWEST) {
+      throw refused("--width: write 40 or more columns");
+    }
+    return new AssemblyOptions(partsPerBatch, heightSpread);
+  }
+
+  private ParameterException refused(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}

@@ -1,0 +1,180 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lowfirst.assembly.Batch;
+import lowfirst.assembly.Step;
+import lowfirst.board.Placement;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+
+/** A step in words: what to pick, where it goes, which caution applies. */
+public final class StepWording {
+  /** With more places than this, positions in figures don't help; the board map does. */
+  private static final int MOST_POSITIONS = 4;
+
+  /** A capacitor that can hold a charge worth minding: common practice. */
+  private static final double CHARGE_WORTH_MINDING_FARADS = 100e-6;
+
+  private StepWording() {}
+
+  /** How many of what to pick, for example {@code 8 × 330 Ω ±5 % resistor, DIN0207}. */
+  public static String pick(Step step) {
+    String what = step.partsToPick() + " × " + name(step.partType());
+    return step.units() > 1
+        ? what + " (" + step.designators().size() + " for each of " + step.units() + " boards)"
+        : what;
+  }
+
+  /** A part type with what tells it from its neighbours in the bag. */
+  public static String name(PartType type) {
+    var words = new ArrayList<String>();
+    words.add(shortName(type));
+    type.tolerance().ifPresent(tolerance -> words.add(tolerance.toString()));
+    type.ratedVoltage().ifPresent(voltage -> words.add(voltage.toString()));
+    type.ratedPower().ifPresent(power -> words.add(power.toString()));
+    Stream.of(type.typeNumber(), type.packageName())
+        .map(String::strip)
+        .filter(text -> !text.isEmpty() && words.stream().noneMatch(said -> said.contains(text)))
+        .forEach(words::add);
+    return String.join(", ", words);
+  }
+
+  /** A part type in two words, for example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
+  public static String shortName(PartType type) {
+    String core = type.value().map(MarkingWords::value).orElseGet(() -> MarkingWords.number(type));
+    String kind = type.kind().words();
+    String lower = core.toLowerCase(Locale.ROOT);
+    if (core.isEmpty() || kind.toLowerCase(Locale.ROOT).contains(lower)) {
+      return kind;
+    }
+    if (type.kind() == PartKind.UNKNOWN) {
+      return core + " (kind not known)";
+    }
+    return lower.contains(kind.toLowerCase(Locale.ROOT)) ? core : core + " " + kind;
+  }
+
+  /** The marking to look for on the part; empty when it bears none. */
+  public static String marking(Step step) {
+    return MarkingWords.of(step.partType());
+  }
+
+  /** The places in the order to fill, with positions in figures where they are few. */
+  public static String where(Step step) {
+    String list = DesignatorWords.list(step.designators());
+    String side = " (" + step.side().words() + " side)";
+    if (step.placements().isEmpty()) {
+      return list + side + "; not in the placement list: find it by the print on the board";
+    }
+    if (step.designators().size() > MOST_POSITIONS) {
+      return list + side;
+    }
+    String positions =
+        step.placements().stream().map(StepWording::position).collect(Collectors.joining(", "));
+    return list + side + " at " + positions + " mm";
+  }
+
+  private static String position(Placement placement) {
+    return String.format(
+        Locale.ROOT, "%.1f/%.1f", placement.xMillimetres(), placement.yMillimetres());
+  }
+
+  /** Which way round. */
+  public static String wayRound(Step step) {
+    return OrientationWords.of(step.partType());
+  }
+
+  /** How to seat it. */
+  public static String seat(Step step) {
+    return SolderingWords.seat(step);
+  }
+
+  /** How to solder and trim it. */
+  public static String solder(Step step) {
+    return SolderingWords.solder(step);
+  }
+
+  /** What to look for then. */
+  public static String lookFor(Step step) {
+    return SolderingWords.lookFor(step);
+  }
+
+  /** Why the step stands here: its height and the rule that put it there. */
+  public static String rule(Step step) {
+    return step.why();
+  }
+
+  /** The caution that stands where the hand is, if one applies to this step. */
+  public static Optional<String> caution(Step step) {
+    PartType type = step.partType();
+    if (type.kind().isStaticSensitive()) {
+      return Optional.of(
+          "static can destroy it unnoticed: wear a wrist strap tied to earth through its resistor,"
+              + " or touch earthed metal first, and hold it by the body (ANSI/ESD S20.20).");
+    }
+    boolean large =
+        type.kind() == PartKind.ELECTROLYTIC_CAPACITOR
+            && type.value()
+                .filter(value -> value.asDouble() >= CHARGE_WORTH_MINDING_FARADS)
+                .isPresent();
+    if (large) {
+      return Optional.of(
+          "wrong way round it can burst: check + twice. Once powered it stays charged: discharge it"
+              + " through a resistor before you touch the board.");
+    }
+    if (type.kind() == PartKind.ELECTROLYTIC_CAPACITOR
+        || type.kind() == PartKind.TANTALUM_CAPACITOR) {
+      return Optional.of("wrong way round it can burst or burn: check + twice.");
+    }
+    return Optional.empty();
+  }
+
+  /** When to flip, for the end of a batch. */
+  public static String flip(Batch batch, int units) {
+    int parts = batch.partsPerUnit();
+    String each = units > 1 ? " each of the " + units + " boards" : " the board";
+    String places = parts == 1 ? "the part" : "all " + parts + " parts";
+    return "Flip now: with "
+        + places
+        + " seated, lay a stiff card or foam over them, turn"
+        + each
+        + " over and solder. Then turn back and inspect.";
+  }
+
+  /** What a batch is called, for example {@code Batch 3: 24 parts, 2.3 to 3.6 mm}. */
+  public static String batchTitle(Batch batch) {
+    int parts = batch.partsPerUnit();
+    String count = parts == 1 ? "1 part" : parts + " parts";
+    String side = batch.steps().get(0).side().words() + " side";
+    return "Batch "
+        + batch.number()
+        + ": "
+        + count
+        + (batch.isPluggedIn() ? " to plug in" : ", " + heights(batch))
+        + ", "
+        + side;
+  }
+
+  private static String heights(Batch batch) {
+    List<Double> known =
+        batch.steps().stream()
+            .flatMap(step -> step.seatedHeightMillimetres().stream().boxed())
+            .sorted()
+            .toList();
+    if (known.isEmpty()) {
+      return "height not known";
+    }
+    String low = millimetres(known.get(0));
+    String high = millimetres(known.get(known.size() - 1));
+    return low.equals(high) ? low + " mm" : low + " to " + high + " mm";
+  }
+
+  /** A height to a tenth of a millimetre. */
+  static String millimetres(double height) {
+    return String.format(Locale.ROOT, "%.1f", height);
+  }
+}
