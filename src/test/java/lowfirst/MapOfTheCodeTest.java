@@ -38,6 +38,7 @@ class MapOfTheCodeTest {
           "lowfirst.sheet.csv",
           "lowfirst.sheet.pdf",
           "lowfirst.store",
+          "lowfirst.bench.page",
           "lowfirst.bench",
           "lowfirst.cli");
 

@@ -3,6 +3,7 @@ package lowfirst.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import lowfirst.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +39,8 @@ final class Lowfirst implements Runnable {
     // One line a verb, in the order of the job.
     line.addSubcommand(new CheckCommand(surroundings));
     line.addSubcommand(new StepsCommand(surroundings));
+    line.addSubcommand(new TickCommand(surroundings));
+    line.addSubcommand(new ProgressCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(
@@ -46,7 +49,7 @@ final class Lowfirst implements Runnable {
   }
 
   private static int reported(Exception exception, Surroundings surroundings) {
-    if (exception instanceof CannotReadOrWrite) {
+    if (exception instanceof CannotReadOrWrite || exception instanceof StoreFailure) {
       surroundings.err().println("lowfirst: " + exception.getMessage());
       return ExitStatus.CANNOT_READ_OR_WRITE;
     }

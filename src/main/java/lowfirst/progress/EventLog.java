@@ -1,11 +1,12 @@
 package lowfirst.progress;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import lowfirst.progress.HistoryLine.Standing;
 
 /**
@@ -51,17 +52,38 @@ public record EventLog(List<Event> events, Set<String> undone) {
         .toList();
   }
 
-  /** The newest event that counts and that {@code undo} could take back. */
-  public Optional<Event> newest() {
-    List<Event> counting = counting();
-    return counting.isEmpty() ? Optional.empty() : Optional.of(counting.get(counting.size() - 1));
+  /**
+   * The action that an event belongs to: one press at the bench may record an event for each unit,
+   * and their ids then agree up to the first slash.
+   */
+  public static String actionOf(String id) {
+    int slash = id.indexOf('/');
+    return slash < 0 ? id : id.substring(0, slash);
   }
 
-  /** The newest event that counts and touches a spot. */
-  public Optional<Event> newest(Spot spot) {
-    List<Event> touching =
-        counting().stream().filter(event -> Touched.by(event).contains(spot)).toList();
-    return touching.isEmpty() ? Optional.empty() : Optional.of(touching.get(touching.size() - 1));
+  /** The newest action that counts: what an undo takes back. Empty when nothing is recorded. */
+  public List<Event> newestAction() {
+    return newestAction(event -> true);
+  }
+
+  /** The newest action that counts and touches one of these spots. */
+  public List<Event> newestAction(Collection<Spot> spots) {
+    return newestAction(event -> Touched.by(event).stream().anyMatch(spots::contains));
+  }
+
+  private List<Event> newestAction(Predicate<Event> wanted) {
+    List<Event> counting = counting();
+    for (int i = counting.size() - 1; i >= 0; i--) {
+      if (wanted.test(counting.get(i))) {
+        return action(actionOf(counting.get(i).id()));
+      }
+    }
+    return List.of();
+  }
+
+  /** The events of one action that count. */
+  public List<Event> action(String action) {
+    return counting().stream().filter(event -> actionOf(event.id()).equals(action)).toList();
   }
 
   /**

@@ -8,8 +8,10 @@ import java.util.stream.Stream;
 import lowfirst.assembly.Batch;
 import lowfirst.board.Unit;
 import lowfirst.progress.Event;
+import lowfirst.progress.HistoryLine;
 import lowfirst.progress.Mark;
 import lowfirst.progress.Progress;
+import lowfirst.progress.Spot;
 import lowfirst.progress.SpotRecord;
 import lowfirst.progress.State;
 import lowfirst.progress.StepRecord;
@@ -82,6 +84,43 @@ public final class ProgressDocument {
         "Progress of " + title,
         "",
         List.of(new Table("every part", columns, Stream.concat(planned, others).toList())));
+  }
+
+  /** What was just recorded or undone, and where that leads. */
+  public static Document answer(String done, List<? extends Event> events, Progress progress) {
+    var blocks = new ArrayList<Block>();
+    events.forEach(event -> blocks.add(new Block.Paragraph(ProgressWords.event(event))));
+    blocks.add(
+        new Block.Paragraph(new ProgressDocument(progress, java.time.ZoneOffset.UTC).whereNext()));
+    return new Document(done, "", blocks);
+  }
+
+  /** The life of some parts, oldest first; nothing that was undone is left out. */
+  public static Document history(List<Spot> spots, Progress progress, ZoneId zone) {
+    var document = new ProgressDocument(progress, zone);
+    List<Block> tables =
+        spots.stream()
+            .<Block>map(
+                spot ->
+                    new Table(
+                        "History of " + spot,
+                        Stream.of("When", "Who", "What", "Counts")
+                            .map(header -> new Column(header, Align.START, 1))
+                            .toList(),
+                        progress.log().history(spot).stream().map(document::historyRow).toList()))
+            .toList();
+    return new Document("History", "", tables);
+  }
+
+  private Row historyRow(HistoryLine line) {
+    return new Row(
+        Stream.of(
+                ProgressWords.time(line.event().when(), zone),
+                line.event().who(),
+                ProgressWords.event(line.event()),
+                line.standing() == HistoryLine.Standing.COUNTS ? "yes" : "undone")
+            .map(Cell::of)
+            .toList());
   }
 
   private String whereNext() {

@@ -105,7 +105,7 @@ public final class ProgressWords {
 
     @Override
     public String undo(Event.Undo undo) {
-      return "undone";
+      return "took an entry back";
     }
 
     @Override

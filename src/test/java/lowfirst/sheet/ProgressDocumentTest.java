@@ -61,7 +61,7 @@ class ProgressDocumentTest {
     assertEquals(1 + 8, lines.size());
     assertTrue(
         lines.contains(
-            ",every part,driver-2,2,D1,part 2 diode,set aside,Ben,2026-03-01T18:09:00Z,,"
+            "\"\",every part,driver-2,2,D1,part 2 diode,set aside,Ben,2026-03-01T18:09:00Z,,"
                 + "band rubbed off,,"),
         lines.toString());
   }

@@ -1,0 +1,26 @@
+package lowfirst.bench.page;
+
+/**
+ * What every page has around it.
+ *
+ * @param title the page's title
+ * @param kit the kit's title
+ * @param sequence the newest event that this page knows of
+ * @param person what this device is set to
+ * @param said what was just done, told once; empty when nothing was
+ * @param here the address of this page, to come back to
+ */
+public record Shell(
+    String title, String kit, long sequence, Person person, String said, String here) {
+
+  /**
+   * The choices of the person at this device.
+   *
+   * @param name who ticks; may be empty
+   * @param theme {@code auto}, {@code light} or {@code dark}
+   * @param keys whether single keys act: {@code on} or {@code off}
+   * @param voice whether each step is read aloud: {@code on} or {@code off}
+   * @param pedal the key that the foot switch sends; may be empty
+   */
+  public record Person(String name, String theme, String keys, String voice, String pedal) {}
+}
