@@ -10,6 +10,8 @@ import lowfirst.intake.ColumnMap;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
+import lowfirst.intake.ShippedTables;
+import lowfirst.swap.SwappedKit;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -42,8 +44,17 @@ final class KitArgument {
       })
   private Map<String, String> columns = new LinkedHashMap<>();
 
-  /** Reads the kit; remembers what {@code --column} says of it. */
+  /** Reads the kit as it will be built: with its accepted swaps in place. */
   KitReading read(Surroundings surroundings) {
+    KitReading written = readAsWritten(surroundings);
+    return new KitReading(
+        SwappedKit.of(written.kit(), ShippedTables.bodyOutlines()),
+        written.problems(),
+        written.understood());
+  }
+
+  /** Reads the kit as its BOM asks for it; remembers what {@code --column} says of it. */
+  KitReading readAsWritten(Surroundings surroundings) {
     var told = new ColumnMap(columns);
     told.problems("--column").stream()
         .findFirst()

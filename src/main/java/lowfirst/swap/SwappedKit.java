@@ -1,0 +1,167 @@
+package lowfirst.swap;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Kit;
+import lowfirst.board.Swap;
+import lowfirst.part.BodyOutline;
+import lowfirst.part.BodyOutlines;
+import lowfirst.part.DatasheetLine;
+import lowfirst.part.Datasheets;
+import lowfirst.part.PartType;
+
+/**
+ * A kit as it will really be built: with its accepted swaps in place of what the BOM asks for.
+ * Every step, sheet, sorting list and load check works on it; the fingerprint stays, since {@code
+ * swaps.csv} is part of it.
+ */
+public final class SwappedKit {
+  private final Kit kit;
+  private final BodyOutlines outlines;
+  private final List<DatasheetLine> named = new ArrayList<>();
+
+  private SwappedKit(Kit kit, BodyOutlines outlines) {
+    this.kit = kit;
+    this.outlines = outlines;
+  }
+
+  /** The kit with its accepted swaps applied; the kit itself where there are none. */
+  public static Kit of(Kit kit, BodyOutlines outlines) {
+    return kit.swaps().isEmpty() ? kit : new SwappedKit(kit, outlines).applied();
+  }
+
+  /** The kit with its accepted swaps and one more, to see what that would do. */
+  static Kit trying(Kit kit, Swap swap, BodyOutlines outlines) {
+    var swaps = new ArrayList<Swap>();
+    swaps.add(swap);
+    swaps.addAll(kit.swaps());
+    return of(with(kit, kit.boards(), kit.datasheets(), swaps), outlines);
+  }
+
+  private Kit applied() {
+    List<Board> boards = kit.boards().stream().map(this::applied).toList();
+    return with(kit, boards, Datasheets.of(named).over(kit.datasheets()), kit.swaps());
+  }
+
+  private static Kit with(Kit kit, List<Board> boards, Datasheets datasheets, List<Swap> swaps) {
+    return new Kit(
+        kit.settings(),
+        boards,
+        datasheets,
+        kit.rails(),
+        kit.channels(),
+        kit.drivers(),
+        kit.loads(),
+        kit.bag(),
+        swaps,
+        kit.fingerprint());
+  }
+
+  private Board applied(Board board) {
+    Map<Designator, Swap> here = new HashMap<>();
+    for (Swap swap : kit.swaps()) {
+      if (swap.board().isBlank() || swap.board().equals(board.name())) {
+        swap.designators().forEach(place -> here.putIfAbsent(place, swap));
+      }
+    }
+    if (here.isEmpty()) {
+      return board;
+    }
+    var bodies = new HashMap<>(board.outlines());
+    var items = new ArrayList<Item>();
+    board.items().forEach(item -> items.addAll(parted(item, here, bodies)));
+    return new Board(board.name(), board.count(), board.size(), items, board.placements(), bodies);
+  }
+
+  /** What stays of an item, and an item for each swap that takes places from it. */
+  private List<Item> parted(
+      Item item, Map<Designator, Swap> here, Map<Designator, BodyOutline> bodies) {
+    var moved = new LinkedHashMap<Swap, List<Designator>>();
+    var stay = new ArrayList<Designator>();
+    for (Designator place : item.designators()) {
+      Swap swap = here.get(place);
+      if (swap == null) {
+        stay.add(place);
+      } else {
+        moved.computeIfAbsent(swap, first -> new ArrayList<>()).add(place);
+      }
+    }
+    if (moved.isEmpty()) {
+      return List.of(item);
+    }
+    var parts = new ArrayList<Item>();
+    if (!stay.isEmpty()) {
+      int left = Math.max(stay.size(), item.quantity() - item.designators().size() + stay.size());
+      parts.add(changed(item, stay, left, item.partType(), item.description()));
+    }
+    moved.forEach((swap, places) -> parts.add(fitted(item, swap, places, bodies)));
+    return parts;
+  }
+
+  private Item fitted(
+      Item item, Swap swap, List<Designator> places, Map<Designator, BodyOutline> bodies) {
+    PartType type = FittedPart.of(swap.fitted(), item.partType(), kit.datasheets());
+    nameLines(type);
+    boolean sameBody = type.packageName().equals(item.partType().packageName());
+    if (!sameBody) {
+      Optional<BodyOutline> body = outlines.find(type).value();
+      for (Designator place : places) {
+        body.ifPresentOrElse(found -> bodies.put(place, found), () -> bodies.remove(place));
+      }
+    }
+    String why = swap.reason().isBlank() ? "" : ": " + swap.reason();
+    String words = "fitted in place of " + item.partType().words() + why;
+    Item fitted = changed(item, places, places.size(), type, words);
+    return sameBody ? fitted : withoutHeight(fitted);
+  }
+
+  /** A maker's lines get the name with the maker, so that every later look-up finds just them. */
+  private void nameLines(PartType type) {
+    if (kit.datasheets().know(type.typeNumber())) {
+      return;
+    }
+    for (DatasheetLine line : FittedPart.linesAbout(type.typeNumber(), kit.datasheets())) {
+      named.add(
+          new DatasheetLine(
+              type.typeNumber(),
+              line.maker(),
+              line.symbol(),
+              line.condition(),
+              line.min(),
+              line.typ(),
+              line.max(),
+              line.source()));
+    }
+  }
+
+  private static Item changed(
+      Item item, List<Designator> places, int quantity, PartType type, String description) {
+    return new Item(
+        places,
+        quantity,
+        type,
+        description,
+        item.heightMillimetres(),
+        item.fitting(),
+        item.place());
+  }
+
+  private static Item withoutHeight(Item item) {
+    return new Item(
+        item.designators(),
+        item.quantity(),
+        item.partType(),
+        item.description(),
+        OptionalDouble.empty(),
+        item.fitting(),
+        item.place());
+  }
+}
