@@ -143,16 +143,29 @@ public final class PartData {
     data.add(ratings.limit(Term.AVALANCHE_RATING, DatasheetSymbol.EAS));
     data.add(avalancheCurrent(ratings, name));
     data.add(ratings.limit(Term.REPETITIVE_RATING, DatasheetSymbol.EAR));
+    OnResistance onResistance = onResistance(ratings);
+    data.add(resistanceSpread(onResistance));
     return new PartData(
         role,
         name,
         kind,
         data,
-        onResistance(ratings),
+        onResistance,
         hotFactor(ratings),
         impedance(ratings),
         safeArea(ratings),
         FuseFamily.UNSTATED);
+  }
+
+  /** Builds lie between the typical resistance and the maximum; checks take the maximum. */
+  private static Datum resistanceSpread(OnResistance onResistance) {
+    double least =
+        onResistance.lines().stream()
+            .mapToDouble(line -> line.typicalOhms() / line.maxOhms())
+            .min()
+            .orElse(1);
+    return Datum.of(
+        Term.ON_RESISTANCE_FACTOR, least, 1, 1, Source.computed("typical to maximum RDSon"));
   }
 
   /** Without QGS the whole QG counts as Miller charge, which is the slower. */

@@ -161,8 +161,17 @@ final class RailInputs {
     return high(Term.RAIL_SUM) * (wire + CONTACT_OHMS / low(Term.RETURN_CONTACTS));
   }
 
-  /** The lift as a number for the gates. */
+  /**
+   * The lift as a number for the gates. Where a load's current isn't known, the most that the
+   * supply can deliver bounds what the return can carry.
+   */
   Datum lift() {
+    if (!datum(Term.RAIL_SUM).isKnown() && datum(Term.RAIL_LIMIT).isKnown()) {
+      Datum limit = datum(Term.RAIL_LIMIT);
+      return with(Datum.of(
+              Term.RAIL_SUM, limit.low(), limit.nominal(), limit.high(), limit.source()))
+          .lift();
+    }
     for (Term term :
         List.of(Term.RAIL_SUM, Term.RETURN_AREA, Term.RETURN_LENGTH, Term.RETURN_CONTACTS)) {
       if (!datum(term).isKnown()) {
@@ -183,8 +192,13 @@ final class RailInputs {
 
   /** The same rail with a term at one value. */
   RailInputs with(Term term, double value) {
+    return with(datum(term).at(value));
+  }
+
+  /** The same rail with a number changed. */
+  RailInputs with(Datum datum) {
     var changed = new EnumMap<>(data);
-    changed.put(term, data.get(term).at(value));
+    changed.put(datum.term(), datum);
     return new RailInputs(rail, channels, changed);
   }
 

@@ -41,6 +41,7 @@ final class Lowfirst implements Runnable {
     line.addSubcommand(new StepsCommand(surroundings));
     line.addSubcommand(new TickCommand(surroundings));
     line.addSubcommand(new ProgressCommand(surroundings));
+    line.addSubcommand(new LoadsCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

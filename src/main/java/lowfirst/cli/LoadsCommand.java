@@ -1,0 +1,117 @@
+package lowfirst.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import lowfirst.board.Kit;
+import lowfirst.channel.BuildSpread;
+import lowfirst.channel.ChannelStudy;
+import lowfirst.channel.KitInputs;
+import lowfirst.channel.LoadFindings;
+import lowfirst.channel.RailFinding;
+import lowfirst.intake.KitReading;
+import lowfirst.sheet.Document;
+import lowfirst.sheet.LoadsDocument;
+import lowfirst.sheet.csv.CsvWriter;
+import lowfirst.sheet.pdf.Paper;
+import lowfirst.sheet.pdf.PdfWriter;
+import lowfirst.sheet.text.TextWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Whether every channel, rail and return carries its load. */
+@Command(
+    name = "loads",
+    mixinStandardHelpOptions = true,
+    description = "Shows whether every channel, its wiring, its supply and return carry the load.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  lowfirst loads my-kit",
+      "  lowfirst loads my-kit --csv",
+      "  lowfirst loads my-kit --pdf loads.pdf",
+      "  lowfirst loads my-kit --monte-carlo 10000 --seed 1",
+      "Exit status: 0 everything carries, 1 something is overloaded or undecided, 2 usage,",
+      "3 can't read or write."
+    })
+final class LoadsCommand implements Callable<Integer> {
+  private static final int WIDTH = 120;
+
+  private final Surroundings surroundings;
+
+  @Mixin private KitArgument kit = new KitArgument();
+
+  @Option(names = "--csv", description = "every check as one table for machines")
+  private boolean csv;
+
+  @Option(names = "--pdf", paramLabel = "<file>", description = "write it as PDF, with drawings")
+  private Path pdf;
+
+  @Option(
+      names = "--monte-carlo",
+      paramLabel = "<builds>",
+      description = "also try so many builds, each part somewhere within its tolerance")
+  private int builds;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "<number>",
+      description = "which builds; the same seed gives the same (default: ${DEFAULT-VALUE})")
+  private long seed = 1;
+
+  LoadsCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    KitReading reading = kit.read(surroundings);
+    Kit read = reading.kit();
+    String title = read.settings().title();
+    KitInputs inputs = KitInputs.of(read);
+    List<ChannelStudy> studies = ChannelStudy.of(inputs);
+    List<RailFinding> rails = LoadFindings.of(inputs).rails();
+    if (reading.needsALook()) {
+      surroundings.err().println("lowfirst: the tables have faults; see lowfirst check");
+    }
+    if (csv) {
+      surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, rails)));
+    } else {
+      Document document = LoadsDocument.of(title, read.fingerprint(), studies, rails);
+      surroundings.out().print(TextWriter.write(document, WIDTH));
+      writePdf(document);
+    }
+    if (builds > 0) {
+      Document spread = LoadsDocument.builds(title, spreads(inputs), seed);
+      surroundings.out().print(csv ? CsvWriter.write(spread) : TextWriter.write(spread, WIDTH));
+    }
+    return LoadsDocument.findsSomething(studies, rails) ? ExitStatus.FINDINGS : ExitStatus.OK;
+  }
+
+  private Map<String, BuildSpread> spreads(KitInputs inputs) {
+    var spreads = new LinkedHashMap<String, BuildSpread>();
+    inputs
+        .channels()
+        .forEach(in -> spreads.put(in.channel().name(), BuildSpread.of(in, builds, seed)));
+    return spreads;
+  }
+
+  private void writePdf(Document document) throws IOException {
+    if (pdf == null) {
+      return;
+    }
+    Path file = surroundings.directory().resolve(pdf);
+    Path part = file.resolveSibling(file.getFileName() + ".part");
+    try {
+      Files.write(part, new PdfWriter().write(document, Paper.A4));
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw new CannotReadOrWrite("can't write " + pdf + ": " + e.getMessage(), e);
+    }
+  }
+}

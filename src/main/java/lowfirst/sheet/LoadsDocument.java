@@ -1,0 +1,381 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lowfirst.channel.BuildSpread;
+import lowfirst.channel.ChannelStudy;
+import lowfirst.channel.Check;
+import lowfirst.channel.Check.Input;
+import lowfirst.channel.RailFinding;
+import lowfirst.channel.Remedy;
+import lowfirst.channel.Sensitivity;
+import lowfirst.channel.Verdict;
+import lowfirst.sheet.Block.Caution;
+import lowfirst.sheet.Block.Cell;
+import lowfirst.sheet.Block.Facts;
+import lowfirst.sheet.Block.Figure;
+import lowfirst.sheet.Block.Heading;
+import lowfirst.sheet.Block.Paragraph;
+import lowfirst.sheet.Block.Table;
+
+/**
+ * What {@code loads} found: one line a channel for everybody, then every check with its numbers,
+ * equation and sources for whoever wants to work it out again. Channels whose numbers are all alike
+ * are shown once.
+ */
+public final class LoadsDocument {
+  private static final int SENSITIVITIES_SHOWN = 3;
+  private static final int REMEDIES_SHOWN = 6;
+
+  private LoadsDocument() {}
+
+  /** The findings of a kit. */
+  public static Document of(
+      String title, String fingerprint, List<ChannelStudy> studies, List<RailFinding> rails) {
+    var blocks = new ArrayList<Block>();
+    blocks.add(new Paragraph(summary(studies, rails)));
+    blocks.add(channels(studies));
+    if (!rails.isEmpty()) {
+      blocks.add(rails(rails));
+    }
+    blocks.addAll(cautions());
+    for (List<ChannelStudy> alike : alike(studies)) {
+      addChannel(alike, blocks);
+    }
+    rails.forEach(rail -> addRail(rail, blocks));
+    return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
+  }
+
+  /** Every check of every channel and rail as one table, for machines. */
+  public static Document table(String title, List<ChannelStudy> studies, List<RailFinding> rails) {
+    var rows = new ArrayList<Table.Row>();
+    for (ChannelStudy study : studies) {
+      for (Check check : study.finding().checks()) {
+        rows.add(row("channel", study.inputs().channel().name(), check));
+      }
+    }
+    for (RailFinding rail : rails) {
+      rail.checks().forEach(check -> rows.add(row("rail", rail.rail().name(), check)));
+    }
+    List<Table.Column> columns =
+        List.of(
+                "of", "name", "check", "verdict", "actual", "allowed", "margin", "formula",
+                "inputs", "missing")
+            .stream()
+            .map(header -> new Table.Column(header, Table.Align.START, 1))
+            .toList();
+    return new Document("Loads of " + title, "", List.of(new Table("checks", columns, rows)));
+  }
+
+  private static Table.Row row(String of, String name, Check check) {
+    return cells(
+        of,
+        name,
+        check.kind().words(),
+        check.verdict().words(),
+        LoadsWords.actual(check),
+        LoadsWords.amount(check.allowed()),
+        LoadsWords.margin(check),
+        check.formula(),
+        inputs(check),
+        String.join("; ", check.missing()));
+  }
+
+  /** How many of many builds would be overloaded. */
+  public static Document builds(String title, Map<String, BuildSpread> spreads, long seed) {
+    var rows =
+        spreads.entrySet().stream()
+            .map(
+                entry ->
+                    cells(
+                        entry.getKey(),
+                        "" + entry.getValue().builds(),
+                        "" + entry.getValue().overloaded(),
+                        String.format(
+                            Locale.ROOT, "%.2f %%", 100 * entry.getValue().overloadedShare()),
+                        "" + entry.getValue().undecided()))
+            .toList();
+    return new Document(
+        "Builds of " + title,
+        "",
+        List.of(
+            new Paragraph(
+                "Every number evenly between its corners, seed "
+                    + seed
+                    + ". The corners above decide; this only shows how near they are."),
+            new Table(
+                "builds",
+                List.of(
+                    new Table.Column("channel", Table.Align.START, 30),
+                    new Table.Column("builds", Table.Align.END, 10),
+                    new Table.Column("overloaded", Table.Align.END, 12),
+                    new Table.Column("share", Table.Align.END, 10),
+                    new Table.Column("undecided", Table.Align.END, 12)),
+                rows)));
+  }
+
+  private static String shortened(String fingerprint) {
+    return fingerprint.length() <= 12 ? fingerprint : fingerprint.substring(0, 12);
+  }
+
+  private static String summary(List<ChannelStudy> studies, List<RailFinding> rails) {
+    if (studies.isEmpty()) {
+      return "This kit has no channels: channels.csv names what each MOSFET switches.";
+    }
+    return count(studies.stream().map(study -> study.finding().verdict()).toList(), "channel")
+        + ". "
+        + count(rails.stream().map(RailFinding::verdict).toList(), "rail")
+        + ". Every number is the worst case: hottest air, highest rail, largest load and"
+        + " resistance, weakest drive. This does not replace measuring.";
+  }
+
+  private static String count(List<Verdict> verdicts, String noun) {
+    String parts =
+        List.of(Verdict.CARRIES, Verdict.OVERLOADED, Verdict.UNDECIDED).stream()
+            .map(
+                verdict ->
+                    verdicts.stream().filter(v -> v == verdict).count() + " " + word(verdict))
+            .collect(Collectors.joining(", "));
+    return verdicts.size() + " " + noun + (verdicts.size() == 1 ? "" : "s") + ": " + parts;
+  }
+
+  private static String word(Verdict verdict) {
+    return verdict == Verdict.CARRIES ? "carry" : verdict.words();
+  }
+
+  private static Table channels(List<ChannelStudy> studies) {
+    return new Table(
+        "Channels",
+        List.of(
+            new Table.Column("channel", Table.Align.START, 18),
+            new Table.Column("load", Table.Align.START, 16),
+            new Table.Column("finding", Table.Align.START, 56)),
+        studies.stream()
+            .map(
+                study ->
+                    cells(
+                        study.inputs().channel().name(),
+                        study.inputs().channel().load(),
+                        LoadsWords.line(study)))
+            .toList());
+  }
+
+  private static Table rails(List<RailFinding> rails) {
+    return new Table(
+        "Rails and returns",
+        List.of(
+            new Table.Column("rail", Table.Align.START, 18),
+            new Table.Column("check", Table.Align.START, 34),
+            new Table.Column("actual", Table.Align.END, 14),
+            new Table.Column("allowed", Table.Align.END, 14),
+            new Table.Column("finding", Table.Align.START, 14)),
+        rails.stream()
+            .flatMap(
+                rail ->
+                    rail.checks().stream()
+                        .map(
+                            check ->
+                                cells(
+                                    rail.rail().name(),
+                                    check.kind().words(),
+                                    LoadsWords.actual(check),
+                                    LoadsWords.amount(check.allowed()),
+                                    check.verdict().words())))
+            .toList());
+  }
+
+  private static List<Block> cautions() {
+    return List.of(
+        new Caution(
+            "A controller that hangs can hold a coil on. A coil made for short strokes then"
+                + " burns: let the program switch off by itself, and fuse each channel."),
+        new Caution(
+            "Parts run hot: above about 60 °C they burn skin. Let them cool before you touch."),
+        new Caution(
+            "Mains wiring, protective earth and anything above 60 V DC follow local code and"
+                + " belong to a person licensed for them."));
+  }
+
+  private static List<List<ChannelStudy>> alike(List<ChannelStudy> studies) {
+    Map<List<Object>, List<ChannelStudy>> groups = new LinkedHashMap<>();
+    for (ChannelStudy study : studies) {
+      groups.computeIfAbsent(likeness(study), none -> new ArrayList<>()).add(study);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private static List<Object> likeness(ChannelStudy study) {
+    return study.finding().checks().stream()
+        .<Object>map(
+            check ->
+                List.of(
+                    check.kind(),
+                    check.actualAmount(),
+                    check.allowedAmount(),
+                    check.verdict(),
+                    check.missing().size()))
+        .toList();
+  }
+
+  private static void addChannel(List<ChannelStudy> alike, List<Block> blocks) {
+    ChannelStudy study = alike.get(0);
+    blocks.add(new Heading(2, names(alike)));
+    blocks.add(new Paragraph(capital(LoadsWords.line(study)) + "."));
+    if (alike.size() > 1) {
+      blocks.add(
+          new Paragraph(
+              "The sources below are those of "
+                  + study.inputs().channel().name()
+                  + "; the others have the same numbers in their own rows."));
+    }
+    if (!study.remedies().isEmpty()) {
+      blocks.add(remedies(study));
+    }
+    blocks.add(new Facts(measured(study)));
+    study
+        .curve()
+        .map(ChannelPlot::of)
+        .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
+    blocks.add(checks(study.finding().checks()));
+  }
+
+  private static String names(List<ChannelStudy> alike) {
+    String first = alike.get(0).inputs().channel().name();
+    if (alike.size() == 1) {
+      return first;
+    }
+    return alike.size() == 2
+        ? first + " and " + alike.get(1).inputs().channel().name()
+        : first
+            + " and "
+            + (alike.size() - 1)
+            + " alike, to "
+            + alike.get(alike.size() - 1).inputs().channel().name();
+  }
+
+  private static Table remedies(ChannelStudy study) {
+    Map<String, String> changes = new LinkedHashMap<>();
+    for (Remedy remedy : study.remedies()) {
+      changes.putIfAbsent(LoadsWords.words(remedy), LoadsWords.part(remedy.check()));
+    }
+    return new Table(
+        "What to change: any one line of each part",
+        List.of(
+            new Table.Column("for", Table.Align.START, 25),
+            new Table.Column("change", Table.Align.START, 75)),
+        changes.entrySet().stream()
+            .limit(2L * REMEDIES_SHOWN)
+            .map(entry -> cells(entry.getValue(), entry.getKey()))
+            .toList());
+  }
+
+  private static List<Facts.Fact> measured(ChannelStudy study) {
+    var facts = new ArrayList<Facts.Fact>();
+    double gate = study.inputs().gateVolts();
+    if (Double.isFinite(gate) && !study.curve().isEmpty()) {
+      facts.add(
+          new Facts.Fact(
+              "measure",
+              String.format(
+                  Locale.ROOT,
+                  "gate to source at least %.2f V when on, %s in the load at most",
+                  gate,
+                  LoadsWords.amps(study.inputs().loadAmps()))));
+    }
+    String matters =
+        study.sensitivities().stream()
+            .limit(SENSITIVITIES_SHOWN)
+            .map(LoadsDocument::sensitivity)
+            .collect(Collectors.joining("; "));
+    facts.add(
+        new Facts.Fact("matters most, a tenth worse", matters.isEmpty() ? "nothing" : matters));
+    return facts;
+  }
+
+  private static String sensitivity(Sensitivity sensitivity) {
+    String part = LoadsWords.part(sensitivity.check());
+    return sensitivity.used() < 1
+        ? String.format(
+            Locale.ROOT,
+            "%s (%.0f %% of what %s has left)",
+            sensitivity.term().symbol(),
+            100 * sensitivity.used(),
+            part)
+        : sensitivity.term().symbol() + " (then " + part + " fails)";
+  }
+
+  private static void addRail(RailFinding rail, List<Block> blocks) {
+    blocks.add(new Heading(2, "Rail " + rail.rail().name()));
+    blocks.add(
+        new Paragraph("Counted as on together: " + String.join(", ", rail.channels()) + "."));
+    blocks.add(checks(rail.checks()));
+  }
+
+  private static Table checks(List<Check> checks) {
+    return new Table(
+        "Every check",
+        List.of(
+            new Table.Column("check", Table.Align.START, 17),
+            new Table.Column("finding", Table.Align.START, 10),
+            new Table.Column("actual", Table.Align.END, 9),
+            new Table.Column("allowed", Table.Align.END, 9),
+            new Table.Column("margin", Table.Align.END, 8),
+            new Table.Column("formula, numbers and their sources", Table.Align.START, 47)),
+        checks.stream()
+            .map(
+                check ->
+                    cells(
+                        check.kind().words(),
+                        check.verdict().words(),
+                        LoadsWords.actual(check),
+                        LoadsWords.amount(check.allowed()),
+                        LoadsWords.margin(check),
+                        expert(check)))
+            .toList());
+  }
+
+  private static String expert(Check check) {
+    String missing =
+        check.missing().isEmpty() ? "" : ". MISSING: " + String.join("; ", check.missing());
+    return check.formula() + ". " + inputs(check) + missing + ". " + check.remark();
+  }
+
+  private static String inputs(Check check) {
+    return check.inputs().stream()
+        .map(LoadsDocument::input)
+        .distinct()
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String input(Input input) {
+    return input.symbol()
+        + " = "
+        + input.value().quantity().rounded(4)
+        + " ["
+        + input.value().source()
+        + "]";
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static Table.Row cells(String... texts) {
+    return new Table.Row(java.util.Arrays.stream(texts).map(Cell::of).toList());
+  }
+
+  /** Whether anything is not as it should be. */
+  public static boolean findsSomething(List<ChannelStudy> studies, List<RailFinding> rails) {
+    Optional<Verdict> worst =
+        java.util.stream.Stream.concat(
+                studies.stream().map(study -> study.finding().verdict()),
+                rails.stream().map(RailFinding::verdict))
+            .max(Verdict::compareTo);
+    return worst.filter(verdict -> verdict != Verdict.CARRIES).isPresent();
+  }
+}

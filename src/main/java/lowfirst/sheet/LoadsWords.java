@@ -1,0 +1,208 @@
+package lowfirst.sheet;
+
+import java.util.Locale;
+import java.util.Optional;
+import lowfirst.channel.CarryLimit;
+import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.ChannelStudy;
+import lowfirst.channel.Check;
+import lowfirst.channel.CheckKind;
+import lowfirst.channel.Remedy;
+import lowfirst.channel.Term;
+import lowfirst.channel.Verdict;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+
+/** How the findings of channels and rails are worded. */
+final class LoadsWords {
+  private LoadsWords() {}
+
+  /** The one line that a beginner reads. */
+  static String line(ChannelStudy study) {
+    Check limiting = study.finding().limitedBy();
+    return switch (study.finding().verdict()) {
+      case CARRIES -> carries(study);
+      case OVERLOADED -> overloaded(study, limiting);
+      case UNDECIDED ->
+          "undecided: "
+              + (limiting.missing().isEmpty()
+                  ? why(limiting)
+                  : missing(study) + " missing, first " + limiting.missing().get(0));
+    };
+  }
+
+  private static String carries(ChannelStudy study) {
+    String now = "carries " + amps(study.inputs().loadAmps());
+    Optional<CarryLimit> limit = study.limit();
+    if (limit.isEmpty()) {
+      return now;
+    }
+    return now
+        + ", up to "
+        + ampsDown(limit.get().amperes())
+        + limit.get().limitedBy().map(kind -> "; limited by " + part(kind)).orElse("");
+  }
+
+  private static String overloaded(ChannelStudy study, Check limiting) {
+    String would =
+        study.limit().map(limit -> "; would carry " + ampsDown(limit.amperes())).orElse("");
+    return "overloaded at "
+        + amps(study.inputs().loadAmps())
+        + ": "
+        + part(limiting.kind())
+        + ", "
+        + why(limiting)
+        + would;
+  }
+
+  private static String missing(ChannelStudy study) {
+    long count =
+        study.finding().checks().stream()
+            .flatMap(check -> check.missing().stream())
+            .distinct()
+            .count();
+    return count == 1 ? "1 number is" : count + " numbers are";
+  }
+
+  private static String why(Check check) {
+    if (check.kind() == CheckKind.VOLTAGE_SCOPE) {
+      return "above 60 V DC; ask a person licensed to work on it";
+    }
+    if (Double.isInfinite(check.actualAmount())) {
+      return check.kind() == CheckKind.STAGE_VOLTAGE
+          ? "a coil without a flyback diode"
+          : "no steady value: it runs away";
+    }
+    if (check.verdict() == Verdict.UNDECIDED) {
+      return "it would pass only on a value from memory, in " + check.kind().words();
+    }
+    boolean least = check.kind().sense() == CheckKind.Sense.AT_LEAST;
+    return amount(check.actual())
+        + (least ? " of at least " : " of at most ")
+        + amount(check.allowed());
+  }
+
+  /** What a person calls the part that a check is about. */
+  static String part(CheckKind kind) {
+    return switch (kind) {
+      case VOLTAGE_SCOPE -> "the rail's voltage";
+      case GATE_LEVEL, GATE_LIMIT, GATE_OFF -> "the gate voltage";
+      case GATE_DRIVE_CURRENT -> "the driver's current";
+      case SWITCHING_TIME -> "the switching time";
+      case DRAIN_CURRENT, INRUSH_CURRENT, SAFE_AREA -> "the MOSFET's current";
+      case JUNCTION_TEMPERATURE, INRUSH_JUNCTION -> "the MOSFET's heat";
+      case DRAIN_VOLTAGE -> "the MOSFET's voltage";
+      case AVALANCHE_CURRENT, AVALANCHE_ENERGY, REPETITIVE_AVALANCHE -> "the missing diode";
+      case ON_TIME, LOAD_DUTY -> "the load's on time";
+      case PULL_IN -> "the coil's pull-in";
+      case DIODE_VOLTAGE, DIODE_PEAK, DIODE_CURRENT, DIODE_TEMPERATURE, DIODE_RECOVERY ->
+          "the flyback diode";
+      case RELEASE_TIME -> "the coil's release";
+      case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE -> "the fuse";
+      case FUSE_PROTECTS_TRACK, FUSE_PROTECTS_WIRE -> "what the fuse protects";
+      case TRACE_CURRENT -> "the copper track";
+      case CONTACT_CURRENT -> "the contact";
+      case WIRE_CURRENT, WIRE_DROP -> "the wire";
+      case STAGE_CURRENT, STAGE_TOTAL, STAGE_VOLTAGE, STAGE_TEMPERATURE -> "the driver";
+      case FORCED_GAIN -> "the base current";
+      case OPTO_CURRENT -> "the optocoupler";
+      case RAIL_CURRENT, RAIL_INRUSH -> "the supply";
+      case RETURN_CURRENT, RETURN_CONTACTS, RETURN_DROP -> "the return";
+    };
+  }
+
+  /** One change, as an instruction. */
+  static String words(Remedy remedy) {
+    String alone = remedy.carriesAlone() ? "; then it carries" : "";
+    return switch (remedy.action()) {
+      case LOOK_UP -> "look up " + remedy.missing();
+      case FIT -> "fit " + part(remedy) + alone;
+      case RAISE -> raise(remedy) + alone;
+      case LOWER -> lower(remedy) + alone;
+    };
+  }
+
+  private static String part(Remedy remedy) {
+    Fitted fit = remedy.fit().orElseThrow();
+    String value = remedy.value().map(v -> " of " + v.rounded(3)).orElse("");
+    return switch (fit) {
+      case HEATSINK -> "a heatsink" + value + " or less, its contact included";
+      case PULL_DOWN -> "a pull-down" + value + " at the gate";
+      case FLYBACK_DIODE -> "a flyback diode across the load";
+      case GATE_RESISTOR -> "a gate resistor";
+      case FUSE, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
+          fit.name().toLowerCase(Locale.ROOT);
+    };
+  }
+
+  private static String raise(Remedy remedy) {
+    return name(remedy.term().orElseThrow()) + " of at least " + value(remedy);
+  }
+
+  private static String lower(Remedy remedy) {
+    return name(remedy.term().orElseThrow()) + " of at most " + value(remedy);
+  }
+
+  private static String value(Remedy remedy) {
+    return remedy.value().orElseThrow().rounded(3);
+  }
+
+  /** What a person calls a number that is to change. */
+  static String name(Term term) {
+    return switch (term) {
+      case ON_RESISTANCE -> "another MOSFET: RDS(on) at this gate voltage, 25 °C,";
+      case DRIVE_LEVEL -> "a driver with a high level";
+      case LOAD_CURRENT -> "a load";
+      case HEATSINK -> "a heatsink";
+      case ON_TIME -> "an on time";
+      case PERIOD -> "a time from one stroke to the next";
+      case PULL_DOWN -> "a pull-down";
+      case GATE_RESISTOR -> "a gate resistor";
+      case WIRE_AREA -> "a wire";
+      case TRACE_WIDTH -> "a track width";
+      case TRACE_COPPER -> "copper";
+      case FUSE_RATING -> "a fuse";
+      case DRAIN_RATING -> "a voltage rating";
+      case CONTACT_RATING -> "a contact rating";
+      case WIRE_LENGTH -> "a wire length, one way,";
+      case AMBIENT -> "air at the board";
+      case INRUSH -> "an inrush";
+      case INPUT_CURRENT -> "an input current";
+      case OTHERS_ON_STAGE -> "other loads on this driver together";
+      case RETURN_LIFT -> "a drop in the return";
+      case DIODE_FORWARD -> "a clamp (diode with a zener in series)";
+      default -> "a part with " + term.symbol();
+    };
+  }
+
+  static String amps(double amperes) {
+    return Double.isFinite(amperes)
+        ? Quantity.of(amperes, Dimension.CURRENT).rounded(3)
+        : "an unknown current";
+  }
+
+  /** A limit is never rounded up. */
+  static String ampsDown(double amperes) {
+    var digits =
+        new java.math.BigDecimal(amperes)
+            .round(new java.math.MathContext(2, java.math.RoundingMode.DOWN));
+    return new Quantity(digits, Dimension.CURRENT).toString();
+  }
+
+  static String celsius(double celsius) {
+    return String.format(Locale.ROOT, "%.0f °C", celsius);
+  }
+
+  static String amount(Optional<Quantity> quantity) {
+    return quantity.map(q -> q.rounded(3)).orElse("?");
+  }
+
+  static String actual(Check check) {
+    return Double.isInfinite(check.actualAmount()) ? "no limit" : amount(check.actual());
+  }
+
+  static String margin(Check check) {
+    double margin = check.margin();
+    return Double.isFinite(margin) ? String.format(Locale.ROOT, "%+.0f %%", 100 * margin) : "";
+  }
+}
