@@ -1,0 +1,216 @@
+package lowfirst.sorting;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.marking.BandEncoding;
+import lowfirst.marking.BandSequence;
+import lowfirst.marking.Colour;
+import lowfirst.marking.DigitCode;
+import lowfirst.marking.Layout;
+import lowfirst.marking.RkmCode;
+import lowfirst.marking.ToleranceLetter;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+
+/**
+ * What to expect on a part of some type: colour bands, or printed text. A maker may print less, or
+ * otherwise; so there may be several, the likeliest first.
+ *
+ * @param bands rows of bands it may carry; empty when it carries text
+ * @param texts prints it may carry; empty when it carries bands or nothing
+ * @param toleranceAssumed whether a tolerance band or letter stands on an assumption
+ */
+public record PartMarking(List<BandSequence> bands, List<String> texts, boolean toleranceAssumed) {
+
+  /** From this power on, resistors are cement or wirewound and carry text (common practice). */
+  private static final Quantity PRINTED_FROM = Quantity.of("3", Dimension.POWER);
+
+  public PartMarking {
+    bands = List.copyOf(bands);
+    texts = List.copyOf(texts);
+  }
+
+  /** What to expect on a part of this type. */
+  public static PartMarking of(PartType type) {
+    return switch (type.kind()) {
+      case WIRE_LINK -> new PartMarking(List.of(), List.of(), false);
+      case RESISTOR -> resistor(type);
+      case INDUCTOR -> inductor(type);
+      case TRIMMER, POTENTIOMETER -> printed(coded(type, Dimension.RESISTANCE));
+      case RESISTOR_NETWORK -> network(type);
+      case CERAMIC_CAPACITOR, CAPACITOR -> ceramic(type);
+      case FILM_CAPACITOR -> film(type);
+      case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
+      case LED -> new PartMarking(List.of(), List.of(), false);
+      default -> printed(typeTexts(type));
+    };
+  }
+
+  /** Whether it carries colour bands. */
+  public boolean isBanded() {
+    return !bands.isEmpty();
+  }
+
+  /** Whether nothing readable is expected on it. */
+  public boolean isUnmarked() {
+    return bands.isEmpty() && texts.isEmpty();
+  }
+
+  private static PartMarking printed(List<String> texts) {
+    return new PartMarking(List.of(), texts, false);
+  }
+
+  private static PartMarking resistor(PartType type) {
+    Optional<Quantity> ohms = valued(type, Dimension.RESISTANCE);
+    if (ohms.isEmpty()) {
+      return printed(List.of());
+    }
+    boolean large = type.ratedPower().filter(w -> w.compareTo(PRINTED_FROM) >= 0).isPresent();
+    if (large) {
+      String watts = type.ratedPower().orElseThrow().amount().toPlainString() + "W";
+      String code = RkmCode.write(ohms.get()).value().orElse(ohms.get().toString());
+      return printed(List.of(watts + code + letter(type).orElse("")));
+    }
+    var bands = new ArrayList<BandSequence>();
+    List<Tolerance> tolerances =
+        type.tolerance()
+            .map(List::of)
+            .orElse(List.of(Tolerance.percent("5"), Tolerance.percent("1")));
+    for (Tolerance tolerance : tolerances) {
+      BandEncoding.encode(ohms.get(), tolerance).value().ifPresent(bands::add);
+      boolean narrow = tolerance.plus().compareTo(BigDecimal.valueOf(5)) < 0;
+      if (!narrow || type.tolerance().isEmpty()) {
+        continue;
+      }
+      // Older ±1 % and ±2 % parts with an E24 value carry four bands.
+      if (tolerance.plus().compareTo(BigDecimal.ONE) >= 0) {
+        BandEncoding.encode(ohms.get(), tolerance, Layout.FOUR, OptionalInt.empty())
+            .value()
+            .ifPresent(bands::add);
+      }
+    }
+    return new PartMarking(
+        bands.stream().distinct().toList(), List.of(), type.tolerance().isEmpty());
+  }
+
+  /** Moulded axial chokes carry bands in µH, others a digit code; the package tells. */
+  private static PartMarking inductor(PartType type) {
+    Optional<Quantity> henries = valued(type, Dimension.INDUCTANCE);
+    if (henries.isEmpty()) {
+      return printed(typeTexts(type));
+    }
+    var texts = new ArrayList<String>();
+    DigitCode.write(henries.get()).ifPresent(texts::add);
+    String place = type.packageName().toUpperCase(Locale.ROOT);
+    boolean axial = place.contains("AXIAL") || place.contains("DIN0") || place.startsWith("0");
+    if (!axial) {
+      if (texts.isEmpty()) {
+        texts.add(henries.get().toString());
+      }
+      return printed(texts);
+    }
+    // The colours of µH are those of as many ohms.
+    var micro = new Quantity(henries.get().amount().scaleByPowerOfTen(6), Dimension.RESISTANCE);
+    Tolerance tolerance = type.tolerance().orElse(Tolerance.percent("10"));
+    var bands = new ArrayList<BandSequence>();
+    BandEncoding.encode(micro, tolerance, Layout.FOUR, OptionalInt.empty())
+        .value()
+        .ifPresent(bands::add);
+    return new PartMarking(bands, bands.isEmpty() ? texts : List.of(), type.tolerance().isEmpty());
+  }
+
+  private static PartMarking network(PartType type) {
+    var texts = new ArrayList<String>();
+    valued(type, Dimension.RESISTANCE).flatMap(DigitCode::write).ifPresent(texts::add);
+    if (!type.typeNumber().isBlank()) {
+      texts.add(0, type.typeNumber());
+    }
+    return printed(texts.isEmpty() ? typeTexts(type) : texts);
+  }
+
+  private static List<String> coded(PartType type, Dimension dimension) {
+    var texts = new ArrayList<String>();
+    Optional<Quantity> value = valued(type, dimension);
+    value.flatMap(DigitCode::write).ifPresent(texts::add);
+    value.flatMap(amount -> RkmCode.write(amount).value()).ifPresent(texts::add);
+    return texts.isEmpty() ? typeTexts(type) : texts;
+  }
+
+  private static PartMarking ceramic(PartType type) {
+    Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
+    var texts = new ArrayList<String>();
+    String letter = letter(type).orElse("");
+    farads.flatMap(DigitCode::write).ifPresent(code -> texts.add(code + letter));
+    farads.flatMap(amount -> RkmCode.write(amount).value()).ifPresent(texts::add);
+    if (farads.isPresent() && farads.get().compareTo(HUNDRED_PICO) < 0) {
+      // Small discs print bare picofarads.
+      texts.add(farads.get().amount().scaleByPowerOfTen(12).stripTrailingZeros().toPlainString());
+    }
+    return printed(texts.isEmpty() ? typeTexts(type) : texts.stream().distinct().toList());
+  }
+
+  private static final Quantity HUNDRED_PICO = Quantity.of("100E-12", Dimension.CAPACITANCE);
+
+  private static PartMarking film(PartType type) {
+    Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
+    var texts = new ArrayList<String>();
+    String letter = letter(type).orElse("");
+    String volts = type.ratedVoltage().map(v -> v.amount().toPlainString()).orElse("");
+    farads
+        .flatMap(amount -> RkmCode.write(amount).value())
+        .ifPresent(code -> texts.add(code + letter + (letter.isEmpty() ? "" : volts)));
+    farads.flatMap(DigitCode::write).ifPresent(code -> texts.add(code + letter));
+    farads
+        .map(amount -> amount.amount().scaleByPowerOfTen(6).stripTrailingZeros().toPlainString())
+        .filter(micro -> micro.contains(".") && micro.length() <= 6)
+        .ifPresent(micro -> texts.add(micro.replaceFirst("^0", "") + letter));
+    return printed(texts.isEmpty() ? typeTexts(type) : texts);
+  }
+
+  private static PartMarking electrolytic(PartType type) {
+    Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
+    if (farads.isEmpty()) {
+      return printed(typeTexts(type));
+    }
+    // Makers print 1500 µF, never 1.5 mF.
+    String micro =
+        farads.get().amount().scaleByPowerOfTen(6).stripTrailingZeros().toPlainString() + " µF";
+    return printed(List.of(micro + type.ratedVoltage().map(volts -> " " + volts).orElse("")));
+  }
+
+  /** Type numbers as bodies carry them: small glass diodes leave out 1N, 2SC parts the 2S. */
+  private static List<String> typeTexts(PartType type) {
+    String number = type.typeNumber().isBlank() ? type.text().strip() : type.typeNumber().strip();
+    if (number.isEmpty()) {
+      return List.of();
+    }
+    var texts = new ArrayList<String>(List.of(number));
+    if (number.matches("1N\\d{3,4}[A-Z]?")) {
+      texts.add(number.substring(2));
+    } else if (number.matches("2S[ABCDJK]\\d{2,4}[A-Z]?")) {
+      texts.add(number.substring(2));
+    }
+    return texts;
+  }
+
+  private static Optional<Quantity> valued(PartType type, Dimension dimension) {
+    return type.value().filter(amount -> amount.dimension() == dimension);
+  }
+
+  private static Optional<String> letter(PartType type) {
+    return type.tolerance()
+        .flatMap(tolerance -> type.value().flatMap(v -> ToleranceLetter.of(tolerance, v)))
+        .map(ToleranceLetter::name);
+  }
+
+  /** The colours of the likeliest row of bands; empty when it carries none. */
+  public List<Colour> colours() {
+    return bands.isEmpty() ? List.of() : bands.get(0).bands();
+  }
+}
