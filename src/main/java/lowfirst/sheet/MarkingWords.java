@@ -16,6 +16,8 @@ final class MarkingWords {
   private static final Tolerance FIVE_PERCENT = Tolerance.percent("5");
   private static final Tolerance ONE_PERCENT = Tolerance.percent("1");
 
+  private static final double LARGEST_CODED_FARADS = 1e-6;
+
   private MarkingWords() {}
 
   /** The marking to look for; empty when the kind bears none. */
@@ -66,13 +68,15 @@ final class MarkingWords {
   }
 
   private static String code(PartType type) {
-    return type.value()
-        .map(
-            value ->
-                DigitCode.write(value)
-                    .map(code -> "printed " + code + " or " + value)
-                    .orElse("printed " + value))
-        .orElse("");
+    return type.value().map(value -> "printed " + code(type.kind(), value)).orElse("");
+  }
+
+  /** Small values bear a digit code; of kinds that are large when they are large, only those. */
+  private static String code(PartKind kind, Quantity value) {
+    boolean plain = kind == PartKind.CAPACITOR || kind == PartKind.TANTALUM_CAPACITOR;
+    double largest = plain ? LARGEST_CODED_FARADS : 10 * LARGEST_CODED_FARADS;
+    Optional<String> code = value.asDouble() <= largest ? DigitCode.write(value) : Optional.empty();
+    return code.map(digits -> digits + " or ").orElse("") + value(value);
   }
 
   private static String printedValue(PartType type) {
@@ -98,7 +102,8 @@ final class MarkingWords {
     String[] kind = type.kind().words().split(" ");
     boolean prose =
         text.isEmpty()
-            || text.matches("(?s).*[,;].*|(?:\\S+\\s+){3,}\\S+")
+            || (text.contains(" ") && !text.matches(".*\\d.*"))
+            || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
             || text.toLowerCase(Locale.ROOT)
                 .contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
     return prose && !type.typeNumber().isBlank() ? type.typeNumber().strip() : text;

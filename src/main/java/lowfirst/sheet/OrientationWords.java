@@ -49,9 +49,9 @@ final class OrientationWords {
       case SCREW_TERMINAL -> "the wire openings outwards, to the edge of the board";
       case CONNECTOR, FUSE_HOLDER, PIN_HEADER ->
           "as the outline on the board shows; a keyed one with its key on the key's side";
-      case TRIMMER, POTENTIOMETER, RELAY, SWITCH, RESONATOR, MOTOR, HEATSINK ->
+      case TRIMMER, POTENTIOMETER, RELAY, SWITCH, RESONATOR, MOTOR ->
           "its pins fit only one way, or either; compare with the outline on the board";
-      case BOARD_FEATURE, HARDWARE, UNKNOWN -> "as the outline on the board shows";
+      case HEATSINK, BOARD_FEATURE, HARDWARE, UNKNOWN -> "as the outline on the board shows";
     };
   }
 

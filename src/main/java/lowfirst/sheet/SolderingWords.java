@@ -57,9 +57,9 @@ final class SolderingWords {
           FUSE,
           BRIDGE_RECTIFIER,
           MICROPHONE,
-          HEATSINK,
           UNKNOWN ->
           "down on the board and square to it";
+      case HEATSINK -> "bolt what it carries to it first, then seat all together";
       case BOARD_FEATURE, HARDWARE -> "as its drawing shows";
     };
   }
@@ -108,6 +108,7 @@ final class SolderingWords {
               TRIMMER,
               POTENTIOMETER ->
               "one pin first, check that it sits flat, then the rest; don't trim";
+          case HEATSINK -> "its pins, if it has any; a hotter or larger tip helps; don't trim";
           default -> "2 to 3 s a joint; " + TRIM;
         };
     String limits = heat(step.partType());

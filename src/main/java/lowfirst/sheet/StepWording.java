@@ -11,6 +11,7 @@ import lowfirst.assembly.Step;
 import lowfirst.board.Placement;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.sorting.Meter;
 
 /** A step in words: what to pick, where it goes, which caution applies. */
 public final class StepWording {
@@ -37,11 +38,16 @@ public final class StepWording {
     type.tolerance().ifPresent(tolerance -> words.add(tolerance.toString()));
     type.ratedVoltage().ifPresent(voltage -> words.add(voltage.toString()));
     type.ratedPower().ifPresent(power -> words.add(power.toString()));
-    Stream.of(type.typeNumber(), type.packageName())
+    Stream.of(type.typeNumber(), packageName(type))
         .map(String::strip)
         .filter(text -> !text.isEmpty() && words.stream().noneMatch(said -> said.contains(text)))
         .forEach(words::add);
     return String.join(", ", words);
+  }
+
+  /** The package without the name of a design tool's library. */
+  private static String packageName(PartType type) {
+    return type.packageName().substring(type.packageName().lastIndexOf(':') + 1);
   }
 
   /** A part type in two words, for example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
@@ -86,6 +92,11 @@ public final class StepWording {
   /** Which way round. */
   public static String wayRound(Step step) {
     return OrientationWords.of(step.partType());
+  }
+
+  /** The meter reading to accept; empty where a multimeter tells nothing. */
+  public static String reading(Step step, Meter meter) {
+    return ReadingWords.of(step.partType(), meter);
   }
 
   /** How to seat it. */
@@ -136,11 +147,12 @@ public final class StepWording {
   /** When to flip, for the end of a batch. */
   public static String flip(Batch batch, int units) {
     int parts = batch.partsPerUnit();
-    String each = units > 1 ? " each of the " + units + " boards" : " the board";
-    String places = parts == 1 ? "the part" : "all " + parts + " parts";
+    String each = units > 1 ? "each of the " + units + " boards" : "the board";
     return "Flip now: with "
-        + places
-        + " seated, lay a stiff card or foam over them, turn"
+        + (parts == 1 ? "the part" : "all " + parts + " parts")
+        + " seated, lay a stiff card or foam over "
+        + (parts == 1 ? "it" : "them")
+        + ", turn "
         + each
         + " over and solder. Then turn back and inspect.";
   }

@@ -28,6 +28,7 @@ import lowfirst.sheet.Block.Table;
 import lowfirst.sheet.Block.Table.Align;
 import lowfirst.sheet.Block.Table.Column;
 import lowfirst.sheet.Block.Table.Row;
+import lowfirst.sorting.Meter;
 
 /** The assembly, step by step, as {@code steps} shows it. */
 public final class StepsDocument {
@@ -44,6 +45,7 @@ public final class StepsDocument {
 
   private final Kit kit;
   private final AssemblyPlan plan;
+  private final Meter meter;
   private final Pictures pictures;
   private final List<Block> blocks = new ArrayList<>();
 
@@ -56,6 +58,7 @@ public final class StepsDocument {
   private StepsDocument(Kit kit, AssemblyPlan plan, Pictures pictures) {
     this.kit = kit;
     this.plan = plan;
+    this.meter = Meter.of(kit.settings());
     this.pictures = pictures;
   }
 
@@ -160,6 +163,7 @@ public final class StepsDocument {
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("pick", StepWording.pick(step)));
     add(facts, "marked", StepWording.marking(step));
+    add(facts, "measure", StepWording.reading(step, meter));
     facts.add(new Fact("where", StepWording.where(step)));
     facts.add(new Fact("way round", StepWording.wayRound(step)));
     String work = StepWording.seat(step) + StepWording.solder(step) + StepWording.lookFor(step);
@@ -247,13 +251,14 @@ public final class StepsDocument {
 
   /** For machines: a row a step, nothing wrapped or left out. */
   public static Document table(Kit kit, AssemblyPlan plan) {
+    Meter meter = Meter.of(kit.settings());
     var rows = new ArrayList<Row>();
     for (Batch batch : plan.batches()) {
       for (Step step : batch.steps()) {
         rows.add(
             new Row(
                 CELLS.values().stream()
-                    .map(cell -> Cell.of(cell.apply(new At(batch, step))))
+                    .map(cell -> Cell.of(cell.apply(new At(batch, step, meter))))
                     .toList()));
       }
     }
@@ -263,7 +268,7 @@ public final class StepsDocument {
         "Assembly steps of " + kit.settings().title(), "", List.of(new Table("", columns, rows)));
   }
 
-  private record At(Batch batch, Step step) {}
+  private record At(Batch batch, Step step, Meter meter) {}
 
   private static final Map<String, Function<At, String>> CELLS = cells();
 
@@ -279,6 +284,7 @@ public final class StepsDocument {
     cells.put("kind", at -> at.step().partType().kind().words());
     cells.put("pieces", at -> at.step().partsToPick() + "");
     cells.put("marking", at -> StepWording.marking(at.step()));
+    cells.put("measure", at -> StepWording.reading(at.step(), at.meter()));
     cells.put("designators", at -> plain(at.step()));
     cells.put("height mm", at -> height(at.step()));
     cells.put("way round", at -> StepWording.wayRound(at.step()));

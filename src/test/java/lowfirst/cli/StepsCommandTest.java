@@ -1,0 +1,162 @@
+package lowfirst.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The verb steps, in-process: whole outputs. Each folder of golden/steps is a case: a kit, what the
+ * terminal shows and what machines get, checked by hand against the tables of the kit.
+ */
+class StepsCommandTest {
+  private static final Path CASES = Path.of("src/test/resources/golden/steps");
+
+  @TempDir private Path folder;
+
+  private record Outcome(int status, String out, String err) {}
+
+  @TestFactory
+  Stream<DynamicTest> whole_outputs_are_as_expected_however_the_tables_are_written()
+      throws IOException {
+    Map<String, UnaryOperator<String>> writings =
+        Map.of(
+            "as it stands", text -> text,
+            "with CRLF", text -> text.replace("\n", "\r\n"),
+            "with a byte order mark", text -> "\uFEFF" + text,
+            "with its rows the other way round", StepsCommandTest::reversed);
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path each : cases()) {
+      writings.forEach(
+          (how, writing) ->
+              tests.add(
+                  DynamicTest.dynamicTest(
+                      each.getFileName() + " " + how, () -> check(each, writing))));
+    }
+    return tests.stream();
+  }
+
+  private void check(Path each, UnaryOperator<String> writing) throws IOException {
+    Path kit = Files.createTempDirectory(folder, "kit");
+    copy(each.resolve("kit"), kit, writing);
+    Outcome text = run("steps", kit.toString());
+    assertEquals("", text.err());
+    assertEquals(read(each.resolve("expected.txt")), text.out());
+    assertEquals(ExitStatus.OK, text.status());
+    assertEquals(text, run("steps", kit.toString()));
+    Outcome csv = run("steps", "--csv", kit.toString());
+    assertEquals(read(each.resolve("expected.csv")), csv.out().replace("\r\n", "\n"));
+  }
+
+  @Test
+  void every_line_fits_the_width_that_is_asked_for() throws IOException {
+    for (Path each : cases()) {
+      String narrow = run("steps", "--width", "60", each.resolve("kit").toString()).out();
+      for (String line : narrow.split("\n")) {
+        assertTrue(line.codePointCount(0, line.length()) <= 60, line);
+      }
+    }
+  }
+
+  @Test
+  void fewer_parts_a_batch_make_more_batches() throws IOException {
+    String kit = cases().get(0).resolve("kit").toString();
+    String usual = run("steps", kit).out();
+    String single = run("steps", "--parts-per-batch", "1", kit).out();
+    assertFalse(usual.contains("Batch 9"));
+    assertTrue(single.contains("Batch 9"), single);
+  }
+
+  @Test
+  void options_out_of_range_are_refused_with_what_to_write() throws IOException {
+    String kit = cases().get(0).resolve("kit").toString();
+    for (String[] arguments :
+        new String[][] {
+          {"steps", "--parts-per-batch", "0", kit},
+          {"steps", "--height-spread", "-1", kit},
+          {"steps", "--height-spread", "NaN", kit},
+          {"steps", "--width", "10", kit},
+        }) {
+      Outcome outcome = run(arguments);
+      assertEquals(ExitStatus.USAGE, outcome.status(), arguments[1]);
+      assertEquals("", outcome.out());
+      assertTrue(outcome.err().contains("write"), outcome.err());
+    }
+  }
+
+  @Test
+  void a_kit_with_nothing_to_fit_says_so_and_is_a_finding() throws IOException {
+    Files.writeString(folder.resolve("bom.csv"), "designators,quantity,value\n");
+    Outcome outcome = run("steps", folder.toString());
+    assertEquals(ExitStatus.FINDINGS, outcome.status());
+    assertTrue(outcome.out().contains("Nothing in this kit is to be fitted."), outcome.out());
+  }
+
+  private static List<Path> cases() throws IOException {
+    try (Stream<Path> folders = Files.list(CASES)) {
+      List<Path> found = folders.sorted().toList();
+      assertFalse(found.isEmpty());
+      return found;
+    }
+  }
+
+  private static String reversed(String text) {
+    List<String> lines = new ArrayList<>(List.of(text.split("\n")));
+    if (!lines.get(0).contains(",")) {
+      return text;
+    }
+    List<String> rows = lines.subList(1, lines.size());
+    Collections.reverse(rows);
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static void copy(Path from, Path to, UnaryOperator<String> writing) throws IOException {
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path copied = to.resolve(from.relativize(file).toString());
+        Files.createDirectories(copied.getParent());
+        Files.writeString(copied, writing.apply(read(file)));
+      }
+    }
+  }
+
+  private static String read(Path file) throws IOException {
+    return Files.readString(file, StandardCharsets.UTF_8);
+  }
+
+  private static Outcome run(String... arguments) {
+    var out = new ByteArrayOutputStream();
+    var err = new ByteArrayOutputStream();
+    int status =
+        Lowfirst.run(
+            arguments,
+            new Surroundings(
+                new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, false, StandardCharsets.UTF_8),
+                new ByteArrayInputStream(new byte[0]),
+                Path.of("").toAbsolutePath(),
+                Clock.systemUTC(),
+                Map.of(),
+                Surroundings.Terminal.FILE));
+    return new Outcome(
+        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+}
