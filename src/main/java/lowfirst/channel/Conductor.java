@@ -103,7 +103,7 @@ final class Conductor {
   /** Continuous current at 30 °C in amperes, alone. */
   static double amperes(double squareMillimetres) {
     double byMils = squareMillimetres / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL / 700;
-    if (squareMillimetres < CORD_AREAS[0]) {
+    if (!(squareMillimetres >= CORD_AREAS[0])) {
       return byMils;
     }
     int i = Arrays.binarySearch(CORD_AREAS, squareMillimetres);

@@ -1,6 +1,7 @@
 package lowfirst.channel;
 
 import lowfirst.channel.Check.Input;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
@@ -11,6 +12,8 @@ import lowfirst.quantity.Sourced;
  * be computed from it by accident.
  *
  * @param term what it is
+ * @param name what a report calls it: the term's symbol, or a constant's own name
+ * @param dimension what it measures
  * @param low the least it may be, in the term's unit
  * @param nominal what it is said to be
  * @param high the most it may be
@@ -18,18 +21,25 @@ import lowfirst.quantity.Sourced;
  * @param missing what to write and where, when it is missing; empty when it is known
  */
 public record Datum(
-    Term term, double low, double nominal, double high, Source source, String missing) {
+    Term term,
+    String name,
+    Dimension dimension,
+    double low,
+    double nominal,
+    double high,
+    Source source,
+    String missing) {
 
   private static final Source NO_SOURCE = Source.computed("missing");
 
   /** A number without spread. */
   public static Datum of(Term term, double value, Source source) {
-    return new Datum(term, value, value, value, source, "");
+    return of(term, value, value, value, source);
   }
 
   /** A number between two corners. */
   public static Datum of(Term term, double low, double nominal, double high, Source source) {
-    return new Datum(term, low, nominal, high, source, "");
+    return new Datum(term, term.symbol(), term.dimension(), low, nominal, high, source, "");
   }
 
   /** A number from the kit. */
@@ -37,9 +47,9 @@ public record Datum(
     return of(term, sourced.asDouble(), sourced.source());
   }
 
-  /** A number that a formula takes from practice or a standard. */
-  public static Datum constant(double value, Source source) {
-    return of(Term.CONSTANT, value, source);
+  /** A number that a formula takes from practice or a standard, by the name a report gives it. */
+  static Datum constant(String name, double value, Dimension dimension, Source source) {
+    return new Datum(Term.CONSTANT, name, dimension, value, value, value, source, "");
   }
 
   /** A number that nobody has written down. */
@@ -49,7 +59,8 @@ public record Datum(
 
   /** A number that nobody has written down, and what to do about it. */
   public static Datum missing(Term term, String remedy) {
-    return new Datum(term, Double.NaN, Double.NaN, Double.NaN, NO_SOURCE, remedy);
+    double none = Double.NaN;
+    return new Datum(term, term.symbol(), term.dimension(), none, none, none, NO_SOURCE, remedy);
   }
 
   /** Whether the number is there. */
@@ -69,12 +80,13 @@ public record Datum(
 
   /** The same source with all corners at {@code value}. */
   public Datum at(double value) {
-    return new Datum(term, value, value, value, source, missing);
+    return new Datum(term, name, dimension, value, value, value, source, missing);
   }
 
   /** The same source with all corners multiplied by {@code factor}. */
   public Datum times(double factor) {
-    return new Datum(term, low * factor, nominal * factor, high * factor, source, missing);
+    return new Datum(
+        term, name, dimension, low * factor, nominal * factor, high * factor, source, missing);
   }
 
   /** How a check shows it: the corner farthest in the term's bad direction. */
@@ -82,14 +94,14 @@ public record Datum(
     double shown = term.worse() == Term.Worse.LOWER ? low : high;
     String spread = low == high ? "" : spread();
     Source cited = spread.isEmpty() ? source : new Source(source.origin(), source + spread);
-    return new Input(term.symbol(), Sourced.of(Quantity.of(shown, term.dimension()), cited));
+    return new Input(name, Sourced.of(Quantity.of(shown, dimension), cited));
   }
 
   private String spread() {
     return " ("
-        + Quantity.of(low, term.dimension()).rounded(4)
+        + Quantity.of(low, dimension).rounded(4)
         + " to "
-        + Quantity.of(high, term.dimension()).rounded(4)
+        + Quantity.of(high, dimension).rounded(4)
         + ")";
   }
 }

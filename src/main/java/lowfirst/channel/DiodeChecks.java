@@ -2,21 +2,30 @@ package lowfirst.channel;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether the flyback diode takes over the coil's current. */
 final class DiodeChecks {
   private static final Datum VOLTAGE_MARGIN =
       Datum.constant(
+          "share of VRRM",
           SwitchChecks.VOLTAGE_SHARE,
+          Dimension.RATIO,
           Source.standard("common practice: a fifth of the rating kept"));
   private static final Datum HEAT_MARGIN =
       Datum.constant(
-          SwitchChecks.MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+          "margin below TJmax",
+          SwitchChecks.MARGIN_KELVIN,
+          Dimension.TEMPERATURE,
+          Source.standard("common practice: 25 K below the rating"));
   private static final double RECOVERY_SHARE = 0.01;
   private static final Datum RECOVERY_LIMIT =
       Datum.constant(
-          RECOVERY_SHARE, Source.standard("common practice: recovery in 1 % of the period"));
+          "share of the period",
+          RECOVERY_SHARE,
+          Dimension.RATIO,
+          Source.standard("common practice: recovery in 1 % of the period"));
 
   private DiodeChecks() {}
 

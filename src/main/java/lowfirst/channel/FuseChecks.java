@@ -2,13 +2,16 @@ package lowfirst.channel;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether the fuse carries the load, survives the inrush, and protects what follows it. */
 final class FuseChecks {
   private static final Datum ENDURANCE =
       Datum.constant(
+          "share of I2t",
           FuseFamily.ENDURANCE,
+          Dimension.RATIO,
           Source.standard("Littelfuse catalogue, Chart 2: 22 % for 100 000 pulses"));
 
   private FuseChecks() {}
@@ -19,7 +22,7 @@ final class FuseChecks {
       return;
     }
     FuseFamily family = in.fuseFamily();
-    Datum rules = Datum.constant(family.openingAmperes(1), FuseFamily.SOURCE);
+    Datum rules = Datum.constant("g", family.openingAmperes(1), Dimension.RATIO, family.source());
     checks.add(
         Check.of(
             CheckKind.FUSE_CURRENT,
@@ -68,6 +71,10 @@ final class FuseChecks {
             in.datum(Term.FUSE_RATING),
             rules,
             in.datum(Term.WIRE_AREA),
-            Datum.constant(1, Conductor.OPEN_AIR)));
+            Datum.constant(
+                "I(open air)",
+                Conductor.openAirAmperes(in.low(Term.WIRE_AREA)),
+                Dimension.CURRENT,
+                Conductor.OPEN_AIR)));
   }
 }

@@ -20,17 +20,22 @@ public enum FuseFamily {
   /** Share of the melting I²t that 100 000 pulses may use (Littelfuse catalogue, Chart 2). */
   static final double ENDURANCE = 0.22;
 
-  static final Source SOURCE =
-      Source.standard("UL 248-14 / IEC 60127 overload gates; ambient 0.5 %/K above 25 °C");
-
   private final String words;
   private final double continuousShare;
   private final double openingFactor;
+  private final Source source;
 
   FuseFamily(String words, double continuousShare, double openingFactor) {
     this.words = words;
     this.continuousShare = continuousShare;
     this.openingFactor = openingFactor;
+    this.source =
+        Source.standard(words + ": overload gates, schmelzleiter.de and Littelfuse Fuseology");
+  }
+
+  /** Where its two numbers come from. */
+  Source source() {
+    return source;
   }
 
   /** What a report calls it. */

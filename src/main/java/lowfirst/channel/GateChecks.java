@@ -3,6 +3,7 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether the driver turns the MOSFET fully on, safely off, and within its own strength. */
@@ -12,10 +13,15 @@ final class GateChecks {
 
   private static final Datum LEAKAGE =
       Datum.constant(
-          10e-6, Source.assumed("an undriven pin leaks at most 10 µA", "drivers.csv at reset"));
+          "Ileak",
+          10e-6,
+          Dimension.CURRENT,
+          Source.assumed("an undriven pin leaks at most 10 µA", "drivers.csv at reset"));
   private static final Datum SUPPLY_RISE =
       Datum.constant(
+          "trise",
           1e-3,
+          Dimension.TIME,
           Source.assumed(
               "the rail rises in 1 ms or slower, by its own switch, not plugged in live",
               "how you power up"));
@@ -56,7 +62,7 @@ final class GateChecks {
                     + " V and ID ≥ "
                     + rounded(amps)
                     + " A: write it in datasheets.csv, with its maker named in the BOM")
-            : Datum.constant(allowed, source(in, earned));
+            : Datum.constant("VGS of the line", allowed, Dimension.VOLTAGE, source(in, earned));
     return Check.of(
         CheckKind.GATE_LEVEL,
         gate,
@@ -77,7 +83,7 @@ final class GateChecks {
   }
 
   private static final Datum NOT_FITTED =
-      Datum.constant(0, Source.kit("channels.csv: none fitted"));
+      Datum.constant("not fitted", 0, Dimension.RATIO, Source.kit("channels.csv: none fitted"));
 
   private static String rounded(double value) {
     return Double.isNaN(value)
@@ -133,7 +139,9 @@ final class GateChecks {
 
   private static final Datum FLOATING =
       Datum.constant(
+          "no pull-down",
           0,
+          Dimension.RATIO,
           Source.kit(
               "channels.csv: no pull-down, and the driver leaves the gate undriven at reset: it"
                   + " may drift to the rail"));

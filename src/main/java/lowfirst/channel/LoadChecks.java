@@ -1,13 +1,16 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether the load itself bears how it is switched. */
 final class LoadChecks {
   private static final Datum SCOPE =
       Datum.constant(
+          "scope",
           60,
+          Dimension.VOLTAGE,
           Source.standard(
               "IEC 60335-1 clause 3.4.2, safety extra-low voltage: 60 V DC; above it local code"
                   + " and licensed practice decide"));

@@ -244,12 +244,13 @@ public final class PartData {
 
   private static OnResistance onResistance(Ratings ratings) {
     var lines = new ArrayList<OnResistance.Line>();
-    var makers = ratings.lines().stream().map(DatasheetLine::maker).distinct().toList();
+    var used = new ArrayList<DatasheetLine>();
     for (DatasheetLine line : ratings.about(DatasheetSymbol.RDSON)) {
       TestCondition condition = TestCondition.parse(line.condition());
       OptionalDouble gate = condition.value("VGS");
       boolean cold = condition.value("TJ").orElse(25) <= 25;
       if (gate.isPresent() && cold && line.max().isPresent()) {
+        used.add(line);
         double max = line.max().get().asDouble();
         double typical = line.typ().map(Quantity::asDouble).orElse(max);
         lines.add(
@@ -262,9 +263,7 @@ public final class PartData {
                 line.source()));
       }
     }
-    boolean allMakers =
-        makers.stream()
-            .allMatch(maker -> lines.stream().anyMatch(line -> line.maker().equals(maker)));
+    boolean allMakers = ratings.silentMaker(used).isEmpty();
     return allMakers ? OnResistance.of(lines) : OnResistance.unknown();
   }
 

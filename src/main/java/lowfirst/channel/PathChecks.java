@@ -1,20 +1,23 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether track, contact and wire carry the load, and what they lose. */
 final class PathChecks {
-  static final Datum TRACK_RULE = Datum.constant(PrintedTrack.RISE_KELVIN, PrintedTrack.IPC_2221);
-  private static final Datum WIRE_RULE = Datum.constant(1, Conductor.AMPACITY);
-  private static final Datum BUNDLE_RULE = Datum.constant(1, Conductor.BUNDLE);
-  private static final Datum WIRE_RESISTANCE = Datum.constant(1, Conductor.RESISTANCE);
+  static final Datum TRACK_RULE =
+      Datum.constant("dT", PrintedTrack.RISE_KELVIN, Dimension.TEMPERATURE, PrintedTrack.IPC_2221);
 
   /** Share of the rail that the way to the load may lose. */
   private static final double DROP_SHARE = 0.05;
 
   private static final Datum DROP_RULE =
-      Datum.constant(DROP_SHARE, Source.standard("common practice: 5 % of the rail"));
+      Datum.constant(
+          "share of Vnom",
+          DROP_SHARE,
+          Dimension.RATIO,
+          Source.standard("common practice: 5 % of the rail"));
 
   private PathChecks() {}
 
@@ -48,8 +51,16 @@ final class PathChecks {
             in.datum(Term.WIRE_AREA),
             in.datum(Term.WIRES_TOGETHER),
             in.datum(Term.AMBIENT),
-            WIRE_RULE,
-            BUNDLE_RULE));
+            Datum.constant(
+                "I(area)",
+                Conductor.amperes(in.low(Term.WIRE_AREA)),
+                Dimension.CURRENT,
+                Conductor.AMPACITY),
+            Datum.constant(
+                "bundle factor",
+                Conductor.bundleFactor(in.high(Term.WIRES_TOGETHER)),
+                Dimension.RATIO,
+                Conductor.BUNDLE)));
     checks.add(
         Check.of(
             CheckKind.WIRE_DROP,
@@ -62,7 +73,11 @@ final class PathChecks {
             in.datum(Term.TRACE_WIDTH),
             in.datum(Term.TRACE_LENGTH),
             in.datum(Term.TRACE_COPPER),
-            WIRE_RESISTANCE,
+            Datum.constant(
+                "R of 1 km",
+                Conductor.ohmsPerKilometre(in.low(Term.WIRE_AREA)),
+                Dimension.RESISTANCE,
+                Conductor.RESISTANCE),
             DROP_RULE));
   }
 

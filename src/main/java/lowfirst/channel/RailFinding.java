@@ -3,6 +3,7 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.List;
 import lowfirst.board.Rail;
+import lowfirst.quantity.Dimension;
 
 /**
  * What the tool says of a rail and its return: the worst set of loads that may be on at once.
@@ -46,7 +47,11 @@ public record RailFinding(Rail rail, List<String> channels, List<Check> checks) 
             in.datum(Term.RAIL_SUM),
             in.datum(Term.RETURN_AREA),
             in.datum(Term.AMBIENT),
-            Datum.constant(1, Conductor.AMPACITY)));
+            Datum.constant(
+                "I(area)",
+                Conductor.amperes(in.low(Term.RETURN_AREA)),
+                Dimension.CURRENT,
+                Conductor.AMPACITY)));
     checks.add(
         Check.of(
             CheckKind.RETURN_CONTACTS,

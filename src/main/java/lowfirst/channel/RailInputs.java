@@ -19,11 +19,23 @@ final class RailInputs {
   private static final double CONTACT_OHMS = 0.010;
 
   static final Datum SHARING_RULE =
-      Datum.constant(SHARING, Source.standard("common practice: parallel contacts share unevenly"));
+      Datum.constant(
+          "sharing",
+          SHARING,
+          Dimension.RATIO,
+          Source.standard("common practice: parallel contacts share unevenly"));
   static final Datum DROP_RULE =
-      Datum.constant(DROP_SHARE, Source.standard("common practice: 3 % of the rail"));
+      Datum.constant(
+          "share of Vnom",
+          DROP_SHARE,
+          Dimension.RATIO,
+          Source.standard("common practice: 3 % of the rail"));
   static final Datum CONTACT_RULE =
-      Datum.constant(CONTACT_OHMS, Source.assumed("10 mΩ a contact", "rails.csv return contacts"));
+      Datum.constant(
+          "Rcontact",
+          CONTACT_OHMS,
+          Dimension.RESISTANCE,
+          Source.assumed("10 mΩ a contact", "rails.csv return contacts"));
 
   private final Rail rail;
   private final List<String> channels;

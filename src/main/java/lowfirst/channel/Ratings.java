@@ -22,7 +22,12 @@ final class Ratings {
   private Ratings(String typeNumber, List<DatasheetLine> lines) {
     this.typeNumber = typeNumber;
     this.lines = lines;
-    this.makers = lines.stream().map(DatasheetLine::maker).distinct().toList();
+    this.makers =
+        lines.stream()
+            .map(DatasheetLine::maker)
+            .filter(maker -> !maker.isBlank())
+            .distinct()
+            .toList();
   }
 
   /**
@@ -129,15 +134,18 @@ final class Ratings {
     boolean typicalOnly = about(symbol).stream().anyMatch(line -> line.typ().isPresent());
     String why = "";
     if (silent.isPresent()) {
-      String name = silent.get().isBlank() ? "another" : silent.get();
-      why = " (" + name + "'s part doesn't state it: name the maker in the BOM)";
+      why = " (" + silent.get() + "'s part doesn't state it: name the maker in the BOM)";
     } else if (typicalOnly) {
       why = ", column " + symbol.column() + " (only a typical value is there, and it can't pass)";
     }
     return Datum.missing(term, where + why);
   }
 
-  private Optional<String> silentMaker(List<DatasheetLine> stated) {
+  /** A maker who doesn't state it; a line without a maker speaks for all of them. */
+  Optional<String> silentMaker(List<DatasheetLine> stated) {
+    if (stated.stream().anyMatch(line -> line.maker().isBlank())) {
+      return Optional.empty();
+    }
     return makers.stream()
         .filter(maker -> stated.stream().noneMatch(line -> line.maker().equals(maker)))
         .findFirst();

@@ -3,6 +3,7 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /**
@@ -12,10 +13,15 @@ import lowfirst.quantity.Source;
 final class StageChecks {
   private static final Datum HEAT_MARGIN =
       Datum.constant(
-          SwitchChecks.MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+          "margin below TJmax",
+          SwitchChecks.MARGIN_KELVIN,
+          Dimension.TEMPERATURE,
+          Source.standard("common practice: 25 K below the rating"));
   private static final Datum VOLTAGE_MARGIN =
       Datum.constant(
+          "share of VCE",
           SwitchChecks.VOLTAGE_SHARE,
+          Dimension.RATIO,
           Source.standard("common practice: a fifth of the rating kept"));
 
   private StageChecks() {}

@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Whether the MOSFET bears current, voltage and heat. */
@@ -14,10 +15,16 @@ final class SwitchChecks {
 
   private static final Datum VOLTAGE_MARGIN =
       Datum.constant(
+          "share of VDS",
           VOLTAGE_SHARE,
+          Dimension.RATIO,
           Source.standard("common practice: a fifth of the rating kept for wiring inductance"));
   private static final Datum HEAT_MARGIN =
-      Datum.constant(MARGIN_KELVIN, Source.standard("common practice: 25 K below the rating"));
+      Datum.constant(
+          "margin below TJmax",
+          MARGIN_KELVIN,
+          Dimension.TEMPERATURE,
+          Source.standard("common practice: 25 K below the rating"));
 
   private SwitchChecks() {}
 
@@ -136,7 +143,11 @@ final class SwitchChecks {
         in.datum(Term.LOAD_CURRENT),
         in.datum(Term.SUPPLY),
         resistance(in, line),
-        Datum.constant(in.hotFactor().at(Math.min(junction, 1000)), in.hotFactor().source()),
+        Datum.constant(
+            "k(TJ)",
+            in.hotFactor().at(Math.min(junction, 1000)),
+            Dimension.RATIO,
+            in.hotFactor().source()),
         in.has(Fitted.HEATSINK) ? in.datum(Term.HEATSINK) : in.datum(Term.RTH_AIR),
         in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : HEAT_MARGIN,
         in.has(Fitted.PWM) ? in.datum(Term.MILLER_CHARGE) : HEAT_MARGIN,

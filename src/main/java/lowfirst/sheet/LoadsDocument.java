@@ -242,6 +242,7 @@ public final class LoadsDocument {
         .map(ChannelPlot::of)
         .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
     blocks.add(checks(study.finding().checks()));
+    blocks.add(sources(study.finding().checks()));
   }
 
   private static String names(List<ChannelStudy> alike) {
@@ -314,6 +315,7 @@ public final class LoadsDocument {
     blocks.add(
         new Paragraph("Counted as on together: " + String.join(", ", rail.channels()) + "."));
     blocks.add(checks(rail.checks()));
+    blocks.add(sources(rail.checks()));
   }
 
   private static Table checks(List<Check> checks) {
@@ -342,7 +344,37 @@ public final class LoadsDocument {
   private static String expert(Check check) {
     String missing =
         check.missing().isEmpty() ? "" : ". MISSING: " + String.join("; ", check.missing());
-    return check.formula() + ". " + inputs(check) + missing + ". " + check.remark();
+    String numbers =
+        check.inputs().stream()
+            .map(LoadsDocument::number)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return check.formula() + ". With " + numbers + missing + ". " + check.remark();
+  }
+
+  private static String number(Input input) {
+    return input.symbol() + " " + input.value().quantity().rounded(4);
+  }
+
+  /** Every number that the checks above used, once, with where it came from. */
+  private static Table sources(List<Check> checks) {
+    return new Table(
+        "Where the numbers come from",
+        List.of(
+            new Table.Column("number", Table.Align.START, 18),
+            new Table.Column("value", Table.Align.END, 12),
+            new Table.Column("source", Table.Align.START, 70)),
+        checks.stream()
+            .flatMap(check -> check.inputs().stream())
+            .distinct()
+            .map(
+                input ->
+                    cells(
+                        input.symbol(),
+                        input.value().quantity().rounded(4),
+                        input.value().source().text()))
+            .distinct()
+            .toList());
   }
 
   private static String inputs(Check check) {

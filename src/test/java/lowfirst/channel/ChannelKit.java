@@ -1,0 +1,252 @@
+package lowfirst.channel;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import lowfirst.board.Kit;
+import lowfirst.intake.KitFiles;
+import lowfirst.intake.KitReader;
+
+/**
+ * A kit of one channel, written as tables and read as a user's would be; a test changes single
+ * cells. What it starts from is a plain solenoid channel that carries.
+ */
+final class ChannelKit {
+  private static final String SOURCE = "test part, invented";
+
+  private final Map<String, Map<String, String>> rows;
+  private final List<String> datasheets;
+  private final Map<String, String> settings;
+
+  private ChannelKit(
+      Map<String, Map<String, String>> rows,
+      List<String> datasheets,
+      Map<String, String> settings) {
+    this.rows = rows;
+    this.datasheets = datasheets;
+    this.settings = settings;
+  }
+
+  /** A 24 V solenoid of 1 A on a logic-level MOSFET; everything stated, everything carries. */
+  static ChannelKit typical() {
+    var rows = new LinkedHashMap<String, Map<String, String>>();
+    rows.put("bom.Q1", bom("Q1", "", "T-FET", "MOSFET, N-channel"));
+    rows.put("bom.R1", bom("R1", "220R 1%", "", "resistor"));
+    rows.put("bom.R2", bom("R2", "10k 1%", "", "resistor"));
+    rows.put("bom.D1", bom("D1", "", "T-DIODE", "diode, rectifier"));
+    rows.put("bom.F1", bom("F1", "", "T-FUSE", "fuse UL 248-14"));
+    rows.put(
+        "rails",
+        cells(
+            "rail=power; voltage=24 V; tolerance=5 %; current limit=5 A; return wire=2.5 mm2;"
+                + " return length=1 m; return contacts=1; contact rating=15 A"));
+    rows.put("rails.logic", cells("rail=logic; voltage=5 V; tolerance=5 %"));
+    rows.put(
+        "drivers",
+        cells(
+            "driver=pin; kind=logic pin; supply=logic; high level min=4.7 V; low level max=0.3 V;"
+                + " source resistance=30 Ohm; current limit=40 mA; at reset=high impedance"));
+    rows.put(
+        "loads",
+        cells(
+            "load=striker; kind=solenoid; rail=power; resistance=24 Ohm; tolerance=5 %;"
+                + " inductance=50 mH; on time=100 ms; period=1 s"));
+    rows.put(
+        "channels",
+        cells(
+            "channel=out 1; board=main; MOSFET=Q1; gate resistor=R1; pull-down=R2; pull-down"
+                + " side=gate; flyback diode=D1; fuse=F1; driver=pin; trace width=2 mm; trace"
+                + " length=50 mm; trace copper=35 um; trace layer=external; contact rating=10 A;"
+                + " wire=1 mm2; wire length=2 m; load=striker"));
+    var kit = new ChannelKit(rows, new ArrayList<>(), new HashMap<>(Map.of("ambient", "40 C")));
+    return kit.typicalMosfet().typicalDiode().typicalFuse();
+  }
+
+  private ChannelKit typicalMosfet() {
+    return datasheet("T-FET", "VDS", "", "", "100", "V")
+        .datasheet("T-FET", "VGS", "", "", "16", "V")
+        .datasheet("T-FET", "VGSth", "ID=250uA", "1.2", "2.2", "V")
+        .datasheet("T-FET", "RDSon", "VGS=10V, ID=10A, TJ=25C", "", "35", "mOhm")
+        .datasheet("T-FET", "RDSon", "VGS=4V, ID=8A, TJ=25C", "", "50", "mOhm")
+        .datasheet("T-FET", "RDSonRatio", "TJ=100C", "", "1.6", "")
+        .datasheet("T-FET", "RDSonRatio", "TJ=175C", "", "2.4", "")
+        .datasheet("T-FET", "ID", "TC=100C", "", "14", "A")
+        .datasheet("T-FET", "IDM", "", "", "60", "A")
+        .datasheet("T-FET", "QG", "VGS=5V", "", "30", "nC")
+        .datasheet("T-FET", "QGS", "VGS=5V", "", "8", "nC")
+        .datasheet("T-FET", "QGD", "VGS=5V", "", "14", "nC")
+        .datasheet("T-FET", "VGSpl", "", "2.4", "3.2", "V")
+        .datasheet("T-FET", "RthJA", "", "", "62", "K/W")
+        .datasheet("T-FET", "RthJC", "", "", "1.5", "K/W")
+        .datasheet("T-FET", "TJ", "", "", "175", "C")
+        .datasheet("T-FET", "EAS", "IAS=10A", "", "200", "mJ")
+        .datasheet("T-FET", "EAR", "", "", "10", "mJ");
+  }
+
+  private ChannelKit typicalDiode() {
+    return datasheet("T-DIODE", "VRRM", "", "", "200", "V")
+        .datasheet("T-DIODE", "IFav", "TA=75C", "", "3", "A")
+        .datasheet("T-DIODE", "VF", "IF=3A", "", "1.1", "V")
+        .datasheet("T-DIODE", "RthJA", "", "", "40", "K/W")
+        .datasheet("T-DIODE", "TJ", "", "", "150", "C")
+        .datasheet("T-DIODE", "trr", "", "", "50", "ns");
+  }
+
+  private ChannelKit typicalFuse() {
+    return datasheet("T-FUSE", "IN", "", "", "2.5", "A")
+        .datasheet("T-FUSE", "VN", "DC", "", "125", "V")
+        .datasheet("T-FUSE", "I2t", "", "6", "", "A2s");
+  }
+
+  private static Map<String, String> bom(
+      String designator, String value, String partType, String description) {
+    var cells = new LinkedHashMap<String, String>();
+    cells.put("designators", designator);
+    cells.put("quantity", "1");
+    cells.put("value", value);
+    cells.put("part type", partType);
+    cells.put("description", description);
+    return cells;
+  }
+
+  private static Map<String, String> cells(String namesAndValues) {
+    var cells = new LinkedHashMap<String, String>();
+    for (String pair : namesAndValues.split("; *")) {
+      int sign = pair.indexOf('=');
+      cells.put(pair.substring(0, sign).strip(), pair.substring(sign + 1).strip());
+    }
+    return cells;
+  }
+
+  private ChannelKit copy() {
+    var copied = new LinkedHashMap<String, Map<String, String>>();
+    rows.forEach((name, cells) -> copied.put(name, new LinkedHashMap<>(cells)));
+    return new ChannelKit(copied, new ArrayList<>(datasheets), new HashMap<>(settings));
+  }
+
+  /** The same kit with cells of one row changed, {@code name=value; name=value}. */
+  ChannelKit with(String row, String namesAndValues) {
+    ChannelKit changed = copy();
+    changed.rows.computeIfAbsent(row, none -> new LinkedHashMap<>()).putAll(cells(namesAndValues));
+    return changed;
+  }
+
+  /** The same kit with a second channel that differs in these cells. */
+  ChannelKit withSecondChannel(String namesAndValues) {
+    ChannelKit changed = copy();
+    var second = new LinkedHashMap<>(changed.rows.get("channels"));
+    second.putAll(cells(namesAndValues));
+    changed.rows.put("channels.2", second);
+    return changed;
+  }
+
+  /** The same kit with a setting of {@code kit.properties}. */
+  ChannelKit setting(String name, String value) {
+    ChannelKit changed = copy();
+    changed.settings.put(name, value);
+    return changed;
+  }
+
+  /** The same kit with one more datasheet line. */
+  ChannelKit datasheet(
+      String part, String symbol, String condition, String min, String max, String unit) {
+    return line(part, symbol, condition, min, "", max, unit, SOURCE);
+  }
+
+  /** The same kit with one more datasheet line, every cell given. */
+  ChannelKit line(
+      String part,
+      String symbol,
+      String condition,
+      String min,
+      String typ,
+      String max,
+      String unit,
+      String source) {
+    ChannelKit changed = copy();
+    changed.datasheets.add(
+        String.join(
+            ",", part, symbol, "\"" + condition + "\"", min, typ, max, unit, "\"" + source + "\""));
+    return changed;
+  }
+
+  /** The same kit without the lines of one symbol of one part. */
+  ChannelKit withoutDatasheet(String part, String symbol) {
+    ChannelKit changed = copy();
+    changed.datasheets.removeIf(line -> line.startsWith(part + "," + symbol + ","));
+    return changed;
+  }
+
+  /** The same kit with a part of the shipped catalogue as MOSFET, its maker named. */
+  ChannelKit mosfet(String partType, String maker) {
+    return with("bom.Q1", "part type=" + partType + "; description=MOSFET " + maker);
+  }
+
+  Kit kit() {
+    var files = new HashMap<String, byte[]>();
+    files.put("boards.csv", bytes("board,count,bom,placements\nmain,1,bom.csv,placements.csv\n"));
+    files.put("bom.csv", table("bom."));
+    for (String name : List.of("rails", "drivers", "loads", "channels")) {
+      files.put(name + ".csv", table(name));
+    }
+    files.put(
+        "datasheets.csv",
+        bytes(
+            "part type,symbol,condition,min,typ,max,unit,source\n"
+                + String.join("\n", datasheets)
+                + "\n"));
+    files.put(
+        "kit.properties",
+        bytes(
+            settings.entrySet().stream()
+                .map(entry -> entry.getKey() + " = " + entry.getValue())
+                .collect(Collectors.joining("\n"))));
+    return KitReader.read(new KitFiles("test", files, List.of())).kit();
+  }
+
+  private byte[] table(String prefix) {
+    List<Map<String, String>> own =
+        rows.entrySet().stream()
+            .filter(entry -> entry.getKey().startsWith(prefix))
+            .map(Map.Entry::getValue)
+            .toList();
+    List<String> headers =
+        own.stream().flatMap(cells -> cells.keySet().stream()).distinct().toList();
+    return bytes(
+        String.join(",", headers)
+            + "\n"
+            + own.stream()
+                .map(
+                    cells ->
+                        headers.stream()
+                            .map(header -> "\"" + cells.getOrDefault(header, "") + "\"")
+                            .collect(Collectors.joining(",")))
+                .collect(Collectors.joining("\n"))
+            + "\n");
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The resolved numbers of its first channel. */
+  ChannelInputs inputs() {
+    return KitInputs.of(kit()).channels().get(0);
+  }
+
+  /** The finding of its first channel. */
+  ChannelFinding finding() {
+    return ChannelFinding.of(inputs());
+  }
+
+  /** One check of its first channel. */
+  Check check(CheckKind kind) {
+    return finding()
+        .check(kind)
+        .orElseThrow(() -> new AssertionError("no check " + kind + " was made"));
+  }
+}
