@@ -7,16 +7,19 @@ import java.util.List;
 
 /** Rows of a text whose cells stand in columns with blanks between them. */
 final class BlankRows {
+  /** Lines looked at to find the header. */
+  private static final int SEARCHED = 60;
+
   private BlankRows() {}
 
   /** The rows of {@code text}, cut as {@code separator} says. */
-  static List<Row> of(String text, Separator separator) {
+  static List<Row> of(TableKind kind, String text, Separator separator) {
     String[] lines = text.split("\r\n|\r|\n", -1);
-    BitSet gutters = separator == Separator.FIXED_WIDTH ? gutters(lines) : new BitSet();
+    List<Integer> columns = separator == Separator.FIXED_WIDTH ? columns(kind, lines) : List.of();
     var rows = new ArrayList<Row>();
     for (int i = 0; i < lines.length; i++) {
       if (!lines[i].isBlank()) {
-        rows.add(new Row(i + 1, cells(withoutCommentSign(lines[i]), separator, gutters)));
+        rows.add(new Row(i + 1, cells(withoutCommentSign(lines[i]), separator, columns)));
       }
     }
     return rows;
@@ -27,10 +30,10 @@ final class BlankRows {
     return line.startsWith("# ") ? " " + line.substring(1) : line;
   }
 
-  private static List<String> cells(String line, Separator separator, BitSet gutters) {
+  private static List<String> cells(String line, Separator separator, List<Integer> columns) {
     return switch (separator) {
       case WIDE_BLANKS -> Arrays.asList(line.strip().split("\\s{2,}|\t"));
-      case FIXED_WIDTH -> cut(line, gutters);
+      case FIXED_WIDTH -> cut(line, columns);
       case COMMA, SEMICOLON, TAB, BAR, BLANKS -> Arrays.asList(line.strip().split("\\s+"));
     };
   }
@@ -57,17 +60,49 @@ final class BlankRows {
     return blank;
   }
 
-  private static List<String> cut(String line, BitSet gutters) {
-    var cells = new ArrayList<String>();
+  /** Where columns start: after a gutter, if the header has a word there. */
+  private static List<Integer> columns(TableKind kind, String[] lines) {
+    BitSet gutters = gutters(lines);
+    String header = header(kind, lines);
+    var starts = new ArrayList<Integer>();
     int start = gutters.nextClearBit(0);
-    while (start < Math.max(line.length(), gutters.length() - 1)) {
+    while (start < gutters.length() - 1) {
       int end = gutters.nextSetBit(start);
-      int stop = end < 0 ? line.length() : Math.min(end, line.length());
-      cells.add(start < stop ? line.substring(start, stop).strip() : "");
-      if (end < 0) {
-        break;
+      String word =
+          header.substring(Math.min(start, header.length()), Math.min(end, header.length()));
+      if (starts.isEmpty() || !word.isBlank()) {
+        starts.add(start);
       }
       start = gutters.nextClearBit(end);
+    }
+    return starts;
+  }
+
+  /** The line with the most header words. */
+  private static String header(TableKind kind, String[] lines) {
+    String best = "";
+    long most = 0;
+    for (int i = 0; i < Math.min(lines.length, SEARCHED); i++) {
+      String line = withoutCommentSign(lines[i]);
+      long words =
+          Arrays.stream(line.strip().split("\\s+"))
+              .filter(word -> !HeaderWords.matches(kind, word).isEmpty())
+              .count();
+      if (words > most) {
+        best = line;
+        most = words;
+      }
+    }
+    return best;
+  }
+
+  private static List<String> cut(String line, List<Integer> columns) {
+    var cells = new ArrayList<String>();
+    for (int i = 0; i < columns.size(); i++) {
+      int start = Math.min(columns.get(i), line.length());
+      int end =
+          i + 1 < columns.size() ? Math.min(columns.get(i + 1), line.length()) : line.length();
+      cells.add(line.substring(start, end).strip());
     }
     return cells;
   }

@@ -66,7 +66,8 @@ final class BomReader {
           "nee");
   private static final Pattern NOT_FITTED =
       Pattern.compile(
-          "(?iU)(^|[\\s(\\[/,;])(dnf|dnp|dni|dns|n\\.?\\s?f\\.?|n\\.?\\s?m\\.?|n\\.b\\.|nb|do not"
+          "(?iU)^(nf|nm|nb|np|n/[fmp])$"
+              + "|(^|[\\s(\\[/,;])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
               + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
               + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
               + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.])");

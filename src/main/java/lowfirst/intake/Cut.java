@@ -36,14 +36,17 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
   private static Separator likeliest(TableKind kind, String file, String text, ColumnMap map) {
     Separator best = Separator.COMMA;
     double most = 0;
+    // Columns of blanks are tried only where no character parts the cells.
+    boolean found = false;
     for (Separator separator : Separator.values()) {
-      if (!separator.isOneCharacter() && (most > 0 || !kind.isExported())) {
+      if (!separator.isOneCharacter() && (found || !kind.isExported())) {
         break;
       }
       if (separator.isOneCharacter() && text.indexOf(separator.character()) < 0) {
         continue;
       }
       double worth = by(separator, kind, file, text, map).worth(kind);
+      found |= separator.isOneCharacter() && worth > 0;
       if (worth > most) {
         best = separator;
         most = worth;
@@ -71,7 +74,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     Rows rows =
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)
-            : new Rows(BlankRows.of(text, separator), List.of());
+            : new Rows(BlankRows.of(kind, text, separator), List.of());
     return new Cut(separator, rows.rows(), header(kind, file, rows.rows(), map), rows.problems());
   }
 
@@ -110,8 +113,10 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       return header.index() < 0 && header.isComplete(kind) ? 0.1 * evenness() : 0;
     }
     int length = rows.get(header.index()).cells().size();
-    long fitting = rows.stream().filter(row -> row.cells().size() == length).count();
-    return score * (0.5 + 0.5 * fitting / rows.size());
+    List<Row> below =
+        rows.stream().skip(header.index()).filter(row -> !row.cell(0).startsWith("#")).toList();
+    long fitting = below.stream().filter(row -> row.cells().size() == length).count();
+    return score * (0.5 + 0.5 * fitting / Math.max(1, below.size()));
   }
 
   /** The share of rows that have the usual number of cells; 0 when that is one. */

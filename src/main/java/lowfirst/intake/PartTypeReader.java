@@ -71,7 +71,7 @@ final class PartTypeReader {
     var key = new ArrayList<String>();
     TELLING.forEach(column -> key.add(cell(row, column)));
     borrow(key, list);
-    key.add(list.designators().isEmpty() ? "" : list.designators().get(0).prefix());
+    key.add(letters(row, list));
     key.add(list.otherText());
     Read read = known.computeIfAbsent(key, PartTypeReader::read);
     if (!read.notUnderstood().isEmpty()) {
@@ -83,6 +83,15 @@ final class PartTypeReader {
               "write the value here, such as 4k7, 100n or 10 µH"));
     }
     return read.type();
+  }
+
+  /** The letters of the first designator, of one that could not be read, too. */
+  private static String letters(TableRow row, DesignatorList list) {
+    if (!list.designators().isEmpty()) {
+      return list.designators().get(0).prefix();
+    }
+    String text = row.text(Column.DESIGNATORS);
+    return CellShapes.isDesignators(text) ? Designator.of(text).prefix() : "";
   }
 
   private void borrow(List<String> cells, DesignatorList list) {

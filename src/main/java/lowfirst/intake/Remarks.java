@@ -40,7 +40,9 @@ final class Remarks {
       return row.filled() <= 3;
     }
     int quantity = header.cellOf(Column.QUANTITY);
-    if (quantity < 0 || row.filled() != 1 || row.cell(quantity).isEmpty()) {
+    boolean onlyNumbers =
+        row.cells().stream().allMatch(cell -> cell.isEmpty() || cell.matches("[\\d.,\\s€$£%]+"));
+    if (quantity < 0 || !onlyNumbers || row.cell(quantity).isEmpty() || before.isEmpty()) {
       return false;
     }
     int sum = 0;

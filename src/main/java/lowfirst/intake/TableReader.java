@@ -14,7 +14,8 @@ import lowfirst.problem.Problem;
 final class TableReader {
   private static final Pattern PREAMBLE_UNIT =
       Pattern.compile(
-          "(?i)\\bunits?\\b[^a-zµμ]{0,20}(?:in\\s+|are\\s+|is\\s+)?"
+          "(?i)\\b(?:units?|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
+              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|coordinates?))*\\s*[:=,(-]?\\s*"
               + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
   private static final Pattern PREAMBLE_SIDE =
       Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
@@ -64,14 +65,14 @@ final class TableReader {
       if (again.isPresent()) {
         header = again.get();
       } else {
+        Header here = header;
         Optional<Problem> remark = Remarks.in(kind, file, header, rows, row);
-        remark.ifPresentOrElse(problems::add, () -> addRow(row));
+        remark.ifPresentOrElse(problems::add, () -> addRow(here, row));
       }
     }
   }
 
-  private void addRow(Row row) {
-    Header header = cut.header();
+  private void addRow(Header header, Row row) {
     rows.add(new TableRow(file, header, row));
     int width = header.index() < 0 ? usualWidth() : header.names().size();
     boolean tooLong =
@@ -96,9 +97,12 @@ final class TableReader {
         .orElse(0);
   }
 
+  /** A comment; a lone # may also be the name of the column that numbers the rows. */
   private static boolean isComment(Row row) {
     String first = row.cell(0);
-    return first.startsWith("##") || first.startsWith("# ") || first.equals("#");
+    return first.startsWith("##")
+        || first.startsWith("# ")
+        || (first.equals("#") && row.filled() == 1);
   }
 
   /** A header that stands again among the data, as where exports were joined. */

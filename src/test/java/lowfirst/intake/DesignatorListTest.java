@@ -1,0 +1,113 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lowfirst.board.Designator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DesignatorListTest {
+
+  @ParameterizedTest(name = "{0} lists {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          R1                          | R1
+          R1,R2                       | R1 R2
+          R1, R2 ,R3                  | R1 R2 R3
+          R4;R5;R6                    | R4 R5 R6
+          C4 C5 C6 C8                 | C4 C5 C6 C8
+          R1-R4, R7                   | R1 R2 R3 R4 R7
+          R1 - R3                     | R1 R2 R3
+          R9–R11                      | R9 R10 R11
+          R1..R3                      | R1 R2 R3
+          R1 to R3                    | R1 R2 R3
+          R1-3                        | R1 R2 R3
+          R1-R3 R7                    | R1 R2 R3 R7
+          R1 - R3 R7                  | R1 R2 R3 R7
+          'C6, '                      | C6
+          L1-In                       | L1-In
+          L1-In, L2-Out               | L1-In L2-Out
+          In                          | In
+          Tuner_2                     | Tuner_2
+          EPROM-SOCKEL                | EPROM-SOCKEL
+          C27C28                      | C27 C28
+          C1-                         | C1-
+          U?                          | U?
+          REF**                       | REF**
+          C  2,C  3                   | C2 C3
+          1N1                         | 1N1
+          TP1 (test)                  | TP1
+          SW1_COUNTER,SW2_RESET       | SW1_COUNTER SW2_RESET
+          J3,D1                       | J3 D1
+          Q1A                         | Q1A
+          """)
+  void a_cell_lists_its_designators_however_they_are_written(String cell, String expected) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(
+        expected, String.join(" ", list.designators().stream().map(Designator::text).toList()));
+    assertEquals("", list.otherText());
+    assertEquals(List.of(), list.faults());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Pot Knobs",
+    "Push Button Cap",
+    "MIC HEADER (for enclosure MIC mounting)",
+    "MIC_PLUG (for enclosure MIC mounting)"
+  })
+  void words_in_a_row_are_the_name_of_an_accessory_not_designators(String cell) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(List.of(), list.designators());
+    assertEquals(cell, list.otherText());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"''", "-", "n/a", "none"})
+  void a_cell_may_say_that_there_is_none(String cell) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(List.of(), list.designators());
+    assertEquals("", list.otherText());
+  }
+
+  @Test
+  void a_range_that_runs_backwards_is_a_fault_and_the_rest_still_counts() {
+    DesignatorList list = DesignatorList.parse("R9-R4, R7");
+    assertEquals(List.of(Designator.of("R7")), list.designators());
+    assertEquals(List.of("the range \"R9-R4\" runs from 9 to 4"), list.faults());
+  }
+
+  @Test
+  void a_range_of_millions_is_a_fault_and_takes_no_memory() {
+    DesignatorList list = DesignatorList.parse("R1-R999999");
+    assertEquals(List.of(), list.designators());
+    assertEquals(1, list.faults().size());
+  }
+
+  @Test
+  void places_that_hold_nothing_are_counted() {
+    assertEquals(2, DesignatorList.parse(",,").empties());
+    assertEquals(0, DesignatorList.parse("R1,").empties());
+  }
+
+  @Test
+  void what_was_taken_for_granted_is_said() {
+    assertEquals(
+        List.of("\"C27C28\" was read as several designators run together"),
+        DesignatorList.parse("C27C28").remarks());
+    assertEquals(List.of("\"C  2\" was read as C2"), DesignatorList.parse("C  2").remarks());
+    assertTrue(DesignatorList.parse("R1-R4").remarks().isEmpty());
+  }
+
+  @Test
+  void a_placement_is_spelt_as_the_bom_spells_it() {
+    assertEquals("C2", DesignatorList.spelt("C  2"));
+    assertEquals("Rotery Encoder", DesignatorList.spelt("Rotery Encoder"));
+    assertEquals("47uf 35v", DesignatorList.spelt("47uf 35v"));
+  }
+}
