@@ -113,7 +113,7 @@ public final class FirstPowerDocument {
                     Tables.row(
                         Cell.of(names(item.designators())),
                         Cell.of(item.partType().words()),
-                        Cell.of(WayRound.words(item.partType().kind())),
+                        Cell.of(OrientationWords.of(item.partType())),
                         Cell.box(false)))
             .toList();
     if (rows.isEmpty()) {
@@ -131,8 +131,9 @@ public final class FirstPowerDocument {
             rows));
   }
 
+  /** Designators sorted, runs joined. */
   static String names(List<Designator> designators) {
-    return String.join(", ", designators.stream().sorted().map(Designator::text).toList());
+    return DesignatorWords.list(designators.stream().sorted().toList());
   }
 
   /** Each channel with the meter alone. */

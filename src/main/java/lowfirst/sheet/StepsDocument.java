@@ -32,13 +32,13 @@ import lowfirst.sorting.Meter;
 
 /** The assembly, step by step, as {@code steps} shows it. */
 public final class StepsDocument {
-  private static final String BENCH =
+  static final String BENCH =
       "the iron is hot enough to burn and its fumes harm lungs: keep your head out of the plume and"
           + " the air moving, park the iron in its stand, wash your hands after tin-lead solder and"
           + " don't eat at the bench (HSE INDG248).";
-  private static final String LEAD_ENDS =
+  static final String LEAD_ENDS =
       "cut lead ends fly: wear eye protection, and hold each end while you cut it.";
-  private static final String RAIL_CHECK =
+  static final String RAIL_CHECK =
       "First the rail check: with every socket empty, power the board with limited current and"
           + " measure each supply at the sockets' pins. Switch off and wait until the supply reads"
           + " 0 V. Only then plug in.";

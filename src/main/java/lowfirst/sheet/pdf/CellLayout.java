@@ -40,7 +40,7 @@ final class CellLayout {
   /** What the column can't do without. */
   double leastWidth(double most) {
     double drawing = cell.drawing().map(d -> d.widthMillimetres() * Paper.POINTS).orElse(0.0);
-    double entry = isBox() ? Style.BOX : isField() ? 2.5 * Style.BOX : 0;
+    double entry = isBox() ? Style.BOX : isField() ? 3.6 * Style.BOX : 0;
     double content = Math.max(entry, Math.max(lines.widestWord(), drawing));
     return Math.min(most, content) + 2 * Style.CELL_SIDE;
   }
