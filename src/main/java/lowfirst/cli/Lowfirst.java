@@ -39,6 +39,7 @@ final class Lowfirst implements Runnable {
     // One line a verb, in the order of the job.
     line.addSubcommand(new CheckCommand(surroundings));
     line.addSubcommand(new StepsCommand(surroundings));
+    line.addSubcommand(new SheetsCommand(surroundings));
     line.addSubcommand(new TickCommand(surroundings));
     line.addSubcommand(new ProgressCommand(surroundings));
     line.addSubcommand(new LoadsCommand(surroundings));

@@ -42,7 +42,7 @@ final class StoreOption {
   }
 
   /** What the store calls a kit: its folder's name. */
-  private static String name(Path kit) {
+  static String name(Path kit) {
     Path name = kit.toAbsolutePath().normalize().getFileName();
     return name == null ? "kit" : name.toString();
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lowfirst.assembly.Batch;
 import lowfirst.assembly.Step;
@@ -13,6 +14,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.board.Side;
 import lowfirst.board.Unit;
+import lowfirst.part.BodyOutline;
 import lowfirst.progress.Progress;
 import lowfirst.progress.State;
 import lowfirst.progress.StepRecord;
@@ -241,7 +243,9 @@ public final class AssemblyBook {
   }
 
   private Cell pick(Step step) {
-    return Cell.of(StepWording.pick(step));
+    Optional<BodyOutline> outline =
+        Optional.ofNullable(board.outlines().get(step.designators().get(0)));
+    return Cell.of(StepWording.pick(step), PartPicture.of(step.partType(), outline));
   }
 
   private static String where(Step step) {

@@ -41,6 +41,9 @@ public final class BoardMap {
 
   private static final double NUMBER = 2.1;
 
+  /** Room for the map's own words. */
+  private static final double LEAST_WIDTH = 40;
+
   private final Board board;
   private final BoardView view;
   private final Side seenFrom;
@@ -77,8 +80,13 @@ public final class BoardMap {
     return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom).drawing();
   }
 
+  /** How wide a board's map is at real size, its margin included. */
+  public static double widthMillimetres(Board board) {
+    return Math.max(BoardView.of(board, Side.TOP).width() + 2 * SIDE, LEAST_WIDTH);
+  }
+
   private Drawing drawing() {
-    double width = Math.max(view.width() + 2 * SIDE, 40);
+    double width = Math.max(view.width() + 2 * SIDE, LEAST_WIDTH);
     shapes.add(label(SIDE, 3.4, 2.6, heading()));
     shapes.add(
         new Shape.Box(SIDE, HEAD, view.width(), view.height(), 0.5, Paint.stroke(Ink.BLACK, 0.35)));

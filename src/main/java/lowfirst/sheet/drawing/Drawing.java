@@ -28,14 +28,23 @@ public record Drawing(
         words);
   }
 
+  /** The same picture with its upper left corner at x, y: to be put onto a larger one. */
+  public Drawing movedTo(double x, double y) {
+    var moved = new Moved(1, x, y);
+    return new Drawing(
+        x + widthMillimetres,
+        y + heightMillimetres,
+        shapes.stream().map(shape -> shape.fold(moved)).toList(),
+        words);
+  }
+
   /** This picture with another to its right, their upper edges level. */
   public Drawing beside(Drawing other, double gapMillimetres) {
-    var moved = new Moved(1, widthMillimetres + gapMillimetres, 0);
+    Drawing moved = other.movedTo(widthMillimetres + gapMillimetres, 0);
     return new Drawing(
-        widthMillimetres + gapMillimetres + other.widthMillimetres,
-        Math.max(heightMillimetres, other.heightMillimetres),
-        Stream.concat(shapes.stream(), other.shapes.stream().map(shape -> shape.fold(moved)))
-            .toList(),
+        moved.widthMillimetres,
+        Math.max(heightMillimetres, moved.heightMillimetres),
+        Stream.concat(shapes.stream(), moved.shapes.stream()).toList(),
         words + "; beside it: " + other.words);
   }
 }

@@ -1,0 +1,7 @@
+package lowfirst.sheet;
+
+/** How a sheet of paper lies. */
+public enum Orientation {
+  PORTRAIT,
+  LANDSCAPE
+}
