@@ -38,6 +38,8 @@ final class Lowfirst implements Runnable {
     var line = new CommandLine(new Lowfirst());
     // One line a verb, in the order of the job.
     line.addSubcommand(new CheckCommand(surroundings));
+    line.addSubcommand(new SortCommand(surroundings));
+    line.addSubcommand(new CodeCommand(surroundings));
     line.addSubcommand(new StepsCommand(surroundings));
     line.addSubcommand(new SheetsCommand(surroundings));
     line.addSubcommand(new TickCommand(surroundings));

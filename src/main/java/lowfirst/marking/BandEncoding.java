@@ -24,11 +24,20 @@ public final class BandEncoding {
    * otherwise.
    */
   public static Reading<BandSequence> encode(Quantity value, Tolerance tolerance) {
-    boolean wide = tolerance.plus().compareTo(BigDecimal.valueOf(5)) >= 0;
-    boolean twoFigures = wide && value.amount().precision() <= 2;
-    Layout layout =
-        !twoFigures ? Layout.FIVE : tolerance.equals(TWENTY_PERCENT) ? Layout.THREE : Layout.FOUR;
+    Layout layout = usualLayout(value, tolerance);
     return encode(value, tolerance, layout, OptionalInt.empty());
+  }
+
+  /** How a resistor of this value and tolerance is usually banded. */
+  static Layout usualLayout(Quantity value, Tolerance tolerance) {
+    if (value.isZero()) {
+      return Layout.LINK;
+    }
+    boolean wide = tolerance.plus().compareTo(BigDecimal.valueOf(5)) >= 0;
+    if (!wide || value.amount().precision() > 2) {
+      return Layout.FIVE;
+    }
+    return tolerance.equals(TWENTY_PERCENT) ? Layout.THREE : Layout.FOUR;
   }
 
   /**

@@ -30,7 +30,9 @@ public final class PrintedCode {
     readings.addAll(CapacitorPrint.readings(print));
     readings.addAll(InductorPrint.readings(print));
     readings.addAll(others(print));
-    readings.sort(Comparator.comparing(PrintedReading::likelihood));
+    readings.sort(
+        Comparator.comparing(PrintedReading::likelihood)
+            .thenComparing(reading -> !reading.isEverydayValue()));
     return List.copyOf(readings);
   }
 

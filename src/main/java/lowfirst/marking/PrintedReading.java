@@ -52,6 +52,11 @@ public record PrintedReading(
     NOT_THROUGH_HOLE
   }
 
+  /** Whether it says a value that every shop has, a number of E24; or no value at all. */
+  boolean isEverydayValue() {
+    return value.isEmpty() || value.get().isZero() || Series.E24.contains(value.get());
+  }
+
   static PrintedReading value(
       Carrier on, Quantity value, Optional<Tolerance> tolerance, String rule) {
     return new PrintedReading(

@@ -120,13 +120,16 @@ final class ValueForms {
       forms.takeAll(KILO, forms::kilo);
     }
     if (expected.isPresent() && forms.mayBe(Dimension.RESISTANCE)) {
-      forms.takeAll(RKM_OHMS_LEADING, forms::rkmOhmsLeading);
+      if (forms.found.isEmpty()) {
+        // Only then: in prose, R27 is the name of a part.
+        forms.takeAll(RKM_OHMS_LEADING, forms::rkmOhmsLeading);
+      }
       forms.takeAll(KILO_WITH_TAPER, forms::kiloWithTaper);
     }
     if (forms.mayBe(Dimension.CAPACITANCE) || forms.mayBe(Dimension.INDUCTANCE)) {
       forms.takeAll(RKM_SMALL, forms::rkmSmall);
       forms.takeAll(SMALL, forms::small);
-      if (expected.isPresent()) {
+      if (expected.isPresent() && forms.found.isEmpty()) {
         forms.takeAll(R_AS_POINT, forms::rAsPoint);
       }
     }

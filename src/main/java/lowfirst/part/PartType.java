@@ -30,7 +30,7 @@ public record PartType(
 
   /** For example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
   public String words() {
-    String name = value.map(Quantity::toString).orElse(text.isBlank() ? typeNumber : text);
+    String name = value.map(Quantity::toString).orElse(typeNumber.isBlank() ? text : typeNumber);
     return name.isBlank() ? kind.words() : name + " " + kind.words();
   }
 }

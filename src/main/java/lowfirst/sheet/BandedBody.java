@@ -70,12 +70,12 @@ final class BandedBody {
     if (count == 1) {
       return 0.5;
     }
-    double first = 0.14;
+    double first = 0.12;
     if (count == 3) {
       return first + 0.2 * band;
     }
     boolean last = band == count - 1;
-    return last ? 0.87 : first + band * 0.54 / (count - 2);
+    return last ? 0.87 : first + band * 0.48 / (count - 2);
   }
 
   /** Usual body colours (common practice): tan for carbon film, blue for metal film. */

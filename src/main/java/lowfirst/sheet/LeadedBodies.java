@@ -54,7 +54,7 @@ final class LeadedBodies {
             .box(LEAD + length * 0.78, top, length * 0.13, diameter, 0, glass ? Ink.BLACK : BAND)
             .label(LEAD + length + 1.6, middle - 0.8, TYPE, Ink.BLACK, "K");
     if (glass || Strokes.width(text, 1.4) > length * 0.75) {
-      strokes.label(width / 2 - 1, TYPE, TYPE, Ink.BLACK, text);
+      strokes.label(LEAD + length - 1 - Strokes.width(text, TYPE) / 2, TYPE, TYPE, Ink.BLACK, text);
     } else {
       strokes.fitted(LEAD + length * 0.39, middle, length * 0.72, diameter * 0.7, Ink.WHITE, text);
     }

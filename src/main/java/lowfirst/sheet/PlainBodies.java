@@ -60,25 +60,27 @@ final class PlainBodies {
     double height =
         outline.map(BodyOutline::seatedHeightMillimetres).filter(mm -> mm > 3).orElse(11.0);
     double width = Math.max(diameter, 5);
+    double left = 1.5;
     double bottom = height + 0.5;
-    double stripe = 0.5 + width * 0.76;
+    double stripe = left + width * 0.76;
+    double middle = left + width * 0.38;
     var strokes =
         new Strokes()
-            .lead(0.5 + width * 0.25, bottom, 0.5 + width * 0.25, bottom + LEADS + 1.5)
-            .lead(0.5 + width * 0.86, bottom, 0.5 + width * 0.86, bottom + LEADS)
-            .box(0.5, 0.5, width, height, 0.5, CAN)
+            .lead(left + width * 0.25, bottom, left + width * 0.25, bottom + LEADS + 1.5)
+            .lead(left + width * 0.86, bottom, left + width * 0.86, bottom + LEADS)
+            .box(left, 0.5, width, height, 0.5, CAN)
             .box(stripe, 0.5, width * 0.2, height, 0, STRIPE);
     for (double y = height * 0.25; y < height * 0.95; y += height * 0.25) {
       strokes.label(stripe + width * 0.1, y + 1, TYPE, Ink.BLACK, "−");
     }
     String[] parts = text.split(" (?=\\d)", 2);
-    strokes.fitted(0.5 + width * 0.37, height * 0.38, width * 0.66, TYPE, Ink.WHITE, parts[0]);
+    strokes.fitted(middle, height * 0.38, width * 0.72, TYPE, Ink.WHITE, parts[0]);
     if (parts.length > 1) {
-      strokes.fitted(0.5 + width * 0.37, height * 0.6, width * 0.66, TYPE, Ink.WHITE, parts[1]);
+      strokes.fitted(middle, height * 0.6, width * 0.72, TYPE, Ink.WHITE, parts[1]);
     }
-    strokes.label(0.5 + width * 0.25 - 1.3, bottom + LEADS, TYPE, Ink.BLACK, "+");
+    strokes.label(left + width * 0.25 - 1.4, bottom + LEADS, TYPE, Ink.BLACK, "+");
     return strokes.drawing(
-        width + 1,
+        left + width + 0.5,
         bottom + LEADS + 2,
         "electrolytic capacitor" + print(text) + "; the stripe is at the negative, shorter lead");
   }

@@ -47,7 +47,7 @@ final class ReadingWords {
         + leads;
   }
 
-  private static String shown(Quantity reading) {
+  static String shown(Quantity reading) {
     MathContext digits = new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN);
     return MarkingWords.value(new Quantity(reading.amount().round(digits), reading.dimension()));
   }

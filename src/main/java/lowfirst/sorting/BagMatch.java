@@ -79,8 +79,8 @@ final class BagMatch {
     if (byText && type.value().isEmpty()) {
       return VALUED + WORD * shared;
     }
-    // Without a value every word has to fit, or the label means something else.
-    return shared > 0 && shared == words.size() ? WORD * shared : 0;
+    // Without a value most of the words have to fit, or the label means something else.
+    return shared > 0 && 3 * shared >= 2 * words.size() ? WORD * shared : 0;
   }
 
   /** Positive when the label states this value, negative when it states another one. */

@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.marking.BandSequence;
@@ -19,6 +21,9 @@ public final class LookAlikes {
 
   /** More misread bands than this are not taken for a mistake of the eye. */
   private static final int MOST_MISREAD = 2;
+
+  /** The number of pins in the name of a dual in-line package. */
+  private static final Pattern DUAL = Pattern.compile("(?i)DIP[-_ ]?(\\d{1,2})");
 
   private LookAlikes() {}
 
@@ -153,9 +158,12 @@ public final class LookAlikes {
 
   /** The body's name, whether it stands or lies. */
   private static Optional<String> body(Compartment compartment) {
+    Matcher dual = DUAL.matcher(compartment.type().packageName());
+    String pins = dual.find() ? ", " + dual.group(1) + " pins" : "";
     return compartment
         .outline()
-        .map(outline -> outline.name().replaceAll("(?i),?\\s+(standing|lying|flat)\\b.*", ""));
+        .map(outline -> outline.name().replaceAll("(?i),?\\s+(standing|lying|flat)\\b.*", ""))
+        .map(name -> name + pins);
   }
 
   private static boolean isToldByNumber(PartKind kind) {

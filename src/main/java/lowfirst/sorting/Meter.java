@@ -1,5 +1,6 @@
 package lowfirst.sorting;
 
+import java.math.BigDecimal;
 import lowfirst.board.Settings;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
@@ -22,10 +23,12 @@ public record Meter(
   private static final MeterAccuracy ASSUMED_OHMS = new MeterAccuracy(1, 5, 2000);
   private static final MeterAccuracy ASSUMED_FARADS = new MeterAccuracy(4, 5, 2000);
 
-  /** Range with the finest resolution: one tenth of an ohm a count, ten picofarads a count. */
-  private static final double FINEST_OHM = 0.1;
+  private static final int MOST_DECADES = 30;
 
-  private static final double FINEST_FARAD = 10e-12;
+  /** Range with the finest resolution: one tenth of an ohm a count, ten picofarads a count. */
+  private static final BigDecimal FINEST_OHM = new BigDecimal("0.1");
+
+  private static final BigDecimal FINEST_FARAD = new BigDecimal("10E-12");
 
   /** The meter that a kit states, or a plain handheld one, and which is said in the sources. */
   public static Meter of(Settings settings) {
@@ -64,13 +67,14 @@ public record Meter(
    * The resolution of the range that an autoranging meter shows a reading on: the finest range
    * whose end isn't passed.
    */
-  public double resolution(double reading, Dimension dimension) {
-    double resolution = dimension == Dimension.CAPACITANCE ? FINEST_FARAD : FINEST_OHM;
+  public BigDecimal resolution(double reading, Dimension dimension) {
+    BigDecimal finest = dimension == Dimension.CAPACITANCE ? FINEST_FARAD : FINEST_OHM;
     int counts = accuracy(dimension).displayCounts();
     int decades = 0;
-    while (Math.abs(reading) > resolution * counts && decades++ < 30) {
-      resolution *= 10;
+    while (decades < MOST_DECADES
+        && Math.abs(reading) > finest.scaleByPowerOfTen(decades).doubleValue() * counts) {
+      decades++;
     }
-    return resolution;
+    return finest.scaleByPowerOfTen(decades);
   }
 }

@@ -104,12 +104,12 @@ public record MeterLimits(
     double solved(double limit, int side) {
       MeterAccuracy accuracy = meter.accuracy(dimension);
       double reading = limit;
-      double resolution = meter.resolution(limit, dimension);
+      double resolution = meter.resolution(limit, dimension).doubleValue();
       for (int again = 0; again < 3; again++) {
         double constant = GUARD * accuracy.counts() * resolution;
         double share = GUARD * accuracy.percent() / 100;
         reading = (limit + side * constant) / (1 - side * share);
-        double there = meter.resolution(reading, dimension);
+        double there = meter.resolution(reading, dimension).doubleValue();
         if (there <= resolution) {
           break;
         }
@@ -120,7 +120,7 @@ public record MeterLimits(
 
     /** As the display shows it: a whole number of counts. */
     Quantity shown(double reading, RoundingMode rounding) {
-      BigDecimal resolution = BigDecimal.valueOf(meter.resolution(reading, dimension));
+      BigDecimal resolution = meter.resolution(reading, dimension);
       // A double's last bits must not push an exact count to the next one.
       BigDecimal counts =
           new BigDecimal(reading / resolution.doubleValue())

@@ -21,6 +21,8 @@ public record Separation(Test test, Optional<MeterLimits> one, Optional<MeterLim
     FARADS,
     /** Measure the resistance: a capacitor reads open, an inductor a few ohms. */
     KIND_BY_OHMS,
+    /** Count the leads: the bodies differ. */
+    COUNT_THE_LEADS,
     /** Read the type number under a lens. */
     READ_THE_NUMBER,
     /** Read the voltage or power that is printed, or compare the size of the body. */
@@ -55,6 +57,9 @@ public record Separation(Test test, Optional<MeterLimits> one, Optional<MeterLim
           !one.type().ratedVoltage().equals(other.type().ratedVoltage())
               || !one.type().ratedPower().equals(other.type().ratedPower());
       return ratings ? Test.READ_THE_RATING : Test.KEEP_IN_ITS_BAG;
+    }
+    if (family(one) == Family.RESISTANCE && one.type().kind() != other.type().kind()) {
+      return Test.COUNT_THE_LEADS;
     }
     if (one.type().kind() == PartKind.LED && other.type().kind() == PartKind.LED) {
       return Test.LIGHT_IT;

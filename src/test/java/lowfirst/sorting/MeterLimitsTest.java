@@ -48,7 +48,7 @@ class MeterLimitsTest {
   void the_worked_example_is_decided_as_published(Map<String, String> row) {
     Meter meter = meter("0.5 % + 2 of 6000");
     double reading = number(row, "reading");
-    double resolution = meter.resolution(reading, Dimension.RESISTANCE);
+    double resolution = meter.resolution(reading, Dimension.RESISTANCE).doubleValue();
     assertEquals(1, resolution);
     double a = meter.ohms().limit(reading, resolution);
     assertEquals(number(row, "a"), a, 0.0005);
@@ -89,9 +89,9 @@ class MeterLimitsTest {
     double value = Double.parseDouble(nominal);
     double lowest = value * (1 - Double.parseDouble(percent) / 100);
     double highest = value * (1 + Double.parseDouble(percent) / 100);
-    double step = meter.resolution(value, Dimension.RESISTANCE);
+    double step = meter.resolution(value, Dimension.RESISTANCE).doubleValue();
     for (double reading = value * 0.7; reading < value * 1.3; reading += step) {
-      double resolution = meter.resolution(reading, Dimension.RESISTANCE);
+      double resolution = meter.resolution(reading, Dimension.RESISTANCE).doubleValue();
       double shown = Math.rint(reading / resolution) * resolution;
       double w = 2 * meter.ohms().limit(shown, resolution) / Math.sqrt(3);
       Judgement expected =

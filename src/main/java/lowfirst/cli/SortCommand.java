@@ -1,0 +1,75 @@
+package lowfirst.cli;
+
+import java.util.concurrent.Callable;
+import lowfirst.intake.KitReading;
+import lowfirst.problem.Severity;
+import lowfirst.sheet.Document;
+import lowfirst.sheet.SortDocument;
+import lowfirst.sheet.csv.CsvWriter;
+import lowfirst.sheet.text.TextWriter;
+import lowfirst.sorting.SortPlan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** How to sort the bag: part by part, with meter limits, shortages and look-alikes. */
+@Command(
+    name = "sort",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows how to sort the bag: each part type with its marking, the quantity for all boards,",
+      "the meter reading to accept, what is short or over, and what could be mistaken for what."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  lowfirst sort my-kit",
+      "  lowfirst sort my-kit --csv > sorting.csv",
+      "Exit status: 0 nothing is short, 1 something is short or unknown, 2 usage, 3 can't read."
+    })
+final class SortCommand implements Callable<Integer> {
+  private static final int NARROWEST = 40;
+
+  private final Surroundings surroundings;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private KitArgument kit = new KitArgument();
+
+  @Option(names = "--csv", description = "as one table for machines")
+  private boolean csv;
+
+  @Option(names = "--labels", description = "labels for the tray's compartments instead")
+  private boolean labels;
+
+  @Option(
+      names = "--width",
+      paramLabel = "<columns>",
+      description = "how wide the text may be, default 100")
+  private int width = 100;
+
+  SortCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    if (width < NARROWEST) {
+      throw new ParameterException(spec.commandLine(), "--width: write 40 or more columns");
+    }
+    KitReading reading = kit.read(surroundings);
+    SortPlan plan = SortPlan.of(reading.kit());
+    String title = reading.kit().settings().title();
+    Document document = labels ? SortDocument.labels(plan, title) : SortDocument.of(plan, title);
+    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, width));
+    long faults = reading.problems().stream().filter(p -> p.severity() == Severity.FAULT).count();
+    if (faults > 0) {
+      surroundings
+          .err()
+          .println("lowfirst: the tables have faults (" + faults + "): see lowfirst check");
+    }
+    return faults > 0 || plan.needsALook() ? ExitStatus.FINDINGS : ExitStatus.OK;
+  }
+}

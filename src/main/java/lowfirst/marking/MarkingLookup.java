@@ -1,0 +1,144 @@
+package lowfirst.marking;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.marking.ColourCode.Body;
+import lowfirst.marking.PrintedReading.Carrier;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+
+/**
+ * Everything that is known about one marking: a row of bands, a print, or a value as people write
+ * it.
+ *
+ * @param text the marking as given
+ * @param resistor the bands read as a resistor's, if they are bands and may be on one
+ * @param inductor the bands read as an inductor's, if they are bands and may be on one
+ * @param prints what the text means as a print
+ * @param written the text as people write values
+ * @param codes how the value that was found is written on parts
+ */
+public record MarkingLookup(
+    String text,
+    Optional<BandDecoding> resistor,
+    Optional<BandDecoding> inductor,
+    List<PrintedReading> prints,
+    Reading<WrittenValue> written,
+    Optional<ValueCodes> codes) {
+
+  /**
+   * What is asked.
+   *
+   * @param on what carries the marking, where known
+   * @param edition the table of colours
+   * @param start whether the first band is known
+   * @param tolerance a tolerance to write the value with
+   * @param ppmPerKelvin a temperature coefficient to write the value with
+   */
+  public record Question(
+      Optional<Carrier> on,
+      Edition edition,
+      Start start,
+      Optional<Tolerance> tolerance,
+      OptionalInt ppmPerKelvin) {
+
+    /** A plain question about a marking. */
+    public static Question plain() {
+      return new Question(
+          Optional.empty(),
+          Edition.IEC_60062_2016,
+          Start.UNKNOWN,
+          Optional.empty(),
+          OptionalInt.empty());
+    }
+  }
+
+  /** Whether the person knows which band is the first. */
+  public enum Start {
+    UNKNOWN,
+    KNOWN
+  }
+
+  public MarkingLookup {
+    prints = List.copyOf(prints);
+  }
+
+  /** Looks a marking up; never throws on a person's text. */
+  public static MarkingLookup of(String text, Question question) {
+    Optional<BandSequence> bands = BandSequence.parse(text).value();
+    if (bands.isPresent()) {
+      return ofBands(text, bands.get(), question);
+    }
+    List<PrintedReading> prints =
+        PrintedCode.readings(text).stream()
+            .filter(
+                reading ->
+                    question.on().isEmpty()
+                        || reading.on() == Carrier.ANY
+                        || reading.on() == question.on().get())
+            .toList();
+    Reading<WrittenValue> written =
+        WrittenValue.parse(text, question.on().flatMap(MarkingLookup::dimension));
+    Optional<Quantity> value = value(prints, written);
+    Optional<Tolerance> tolerance =
+        question.tolerance().or(() -> written.value().flatMap(WrittenValue::tolerance));
+    return new MarkingLookup(
+        text.strip(),
+        Optional.empty(),
+        Optional.empty(),
+        prints,
+        written,
+        value.map(found -> ValueCodes.of(found, tolerance, question.ppmPerKelvin())));
+  }
+
+  private static MarkingLookup ofBands(String text, BandSequence bands, Question question) {
+    boolean maybeResistor = question.on().filter(on -> on != Carrier.RESISTOR).isEmpty();
+    boolean maybeInductor = question.on().filter(on -> on != Carrier.INDUCTOR).isEmpty();
+    return new MarkingLookup(
+        text.strip(),
+        maybeResistor ? Optional.of(decoded(bands, Body.RESISTOR, question)) : Optional.empty(),
+        maybeInductor ? Optional.of(decoded(bands, Body.INDUCTOR, question)) : Optional.empty(),
+        List.of(),
+        Reading.fault("these are colours", "read them as bands"),
+        Optional.empty());
+  }
+
+  private static BandDecoding decoded(BandSequence bands, Body body, Question question) {
+    return question.start() == Start.KNOWN
+        ? ColourCode.decodeFromStart(bands, body, question.edition())
+        : ColourCode.decode(bands, body, question.edition());
+  }
+
+  private static Optional<Dimension> dimension(Carrier carrier) {
+    return switch (carrier) {
+      case RESISTOR, RESISTOR_NETWORK -> Optional.of(Dimension.RESISTANCE);
+      case CAPACITOR -> Optional.of(Dimension.CAPACITANCE);
+      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
+      case ANY -> Optional.empty();
+    };
+  }
+
+  /** What people write wins over the print of the same text, where both say something. */
+  private static Optional<Quantity> value(
+      List<PrintedReading> prints, Reading<WrittenValue> written) {
+    Optional<Quantity> printed =
+        prints.stream().map(PrintedReading::value).flatMap(Optional::stream).findFirst();
+    return prints.isEmpty() ? written.value().map(WrittenValue::value) : printed;
+  }
+
+  /** The bands' readings that the marking most likely means. */
+  public Optional<BandDecoding> bands() {
+    return resistor.isPresent() ? resistor : inductor;
+  }
+
+  /** Whether nothing at all was understood. */
+  public boolean isUnknown() {
+    boolean noBands =
+        resistor.filter(found -> !found.readings().isEmpty()).isEmpty()
+            && inductor.filter(found -> !found.readings().isEmpty()).isEmpty();
+    return noBands && prints.isEmpty() && !written.isRead();
+  }
+}

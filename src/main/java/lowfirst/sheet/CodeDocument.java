@@ -1,0 +1,149 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lowfirst.marking.BandDecoding;
+import lowfirst.marking.MarkingLookup;
+import lowfirst.marking.PrintedReading;
+import lowfirst.marking.PrintedReading.Likelihood;
+import lowfirst.marking.ValueCodes;
+import lowfirst.marking.WrittenValue;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Tolerance;
+import lowfirst.sheet.Block.Facts.Fact;
+import lowfirst.sheet.Block.Table;
+import lowfirst.sheet.Block.Table.Align;
+import lowfirst.sheet.Block.Table.Column;
+import lowfirst.sheet.Block.Table.Row;
+
+/** One marking: what it is, how it was read, what else it could be. */
+public final class CodeDocument {
+  private CodeDocument() {}
+
+  /** What is known of one marking. */
+  public static Document of(MarkingLookup lookup) {
+    var blocks = new ArrayList<Block>();
+    Optional<BandDecoding> bands = lookup.bands();
+    if (lookup.isUnknown()) {
+      blocks.add(new Block.Heading(2, "What it is"));
+      blocks.add(new Block.Paragraph(unknown(lookup)));
+    } else if (bands.isPresent()) {
+      BandBlocks.add(lookup, blocks);
+    } else {
+      addPrints(lookup, blocks);
+      if (lookup.prints().stream().map(PrintedReading::on).distinct().count() <= 1) {
+        lookup.codes().ifPresent(codes -> addCodes(codes, blocks));
+      }
+    }
+    String subtitle = bands.map(found -> found.bands().toString()).orElse("");
+    return new Document(lookup.text(), subtitle, blocks);
+  }
+
+  private static String unknown(MarkingLookup lookup) {
+    if (lookup.bands().isPresent()) {
+      return "These bands are no code, from neither end. A code's first band is never black, gold,"
+          + " silver or pink. Look again in daylight, or measure the part.";
+    }
+    return "No code of a value: "
+        + lookup.written().fault()
+        + ". It may be a type number: look it up in its datasheet. Colours are written as words or"
+        + " two-letter codes, such as \"yellow violet red gold\" or \"YE VT RD GD\".";
+  }
+
+  private static void addPrints(MarkingLookup lookup, List<Block> blocks) {
+    blocks.add(new Block.Heading(2, "What it is"));
+    if (lookup.prints().isEmpty()) {
+      WrittenValue written = lookup.written().orThrow();
+      blocks.add(
+          new Block.Facts(
+              List.of(
+                  new Fact("value", said(written)), new Fact("read as", lookup.written().rule()))));
+      return;
+    }
+    List<Row> rows = lookup.prints().stream().map(CodeDocument::printRow).toList();
+    List<Column> columns =
+        List.of(
+            new Column("on a", Align.START, 2),
+            new Column("it means", Align.START, 4),
+            new Column("read as", Align.START, 5));
+    blocks.add(new Table("meanings", columns, rows));
+    long kinds = lookup.prints().stream().map(PrintedReading::on).distinct().count();
+    if (kinds > 1) {
+      blocks.add(
+          new Block.Paragraph(
+              "The print alone can't tell: the kind of part decides. A resistor reads its value on"
+                  + " a meter, a capacitor goes to open, an inductor reads a few ohms."));
+    }
+  }
+
+  private static String said(WrittenValue written) {
+    var words = new ArrayList<String>(List.of(MarkingWords.value(written.value())));
+    written.tolerance().map(tolerance -> shown(tolerance, written.value())).ifPresent(words::add);
+    written.voltage().map(Quantity::toString).ifPresent(words::add);
+    written.power().map(Quantity::toString).ifPresent(words::add);
+    String leftover = written.leftover().isEmpty() ? "" : "; not read: " + written.leftover();
+    return String.join(", ", words) + leftover;
+  }
+
+  private static Row printRow(PrintedReading reading) {
+    var words = new ArrayList<String>();
+    reading.value().map(MarkingWords::value).ifPresent(words::add);
+    reading
+        .tolerance()
+        .map(
+            tolerance -> reading.value().map(v -> shown(tolerance, v)).orElse(tolerance.toString()))
+        .ifPresent(words::add);
+    reading.voltage().map(volts -> "rated " + volts).ifPresent(words::add);
+    if (!reading.words().isEmpty()) {
+      words.add(reading.words());
+    }
+    return Texts.row(
+        reading.on().words(), String.join(", ", words), reading.rule() + rarity(reading));
+  }
+
+  private static String rarity(PrintedReading reading) {
+    if (reading.likelihood() == Likelihood.USUAL) {
+      return "";
+    }
+    return reading.likelihood() == Likelihood.RARE
+        ? "; rare"
+        : "; surface-mount parts only, not on a through-hole part";
+  }
+
+  /** A tolerance with its unit, also where it is an absolute amount. */
+  static String shown(Tolerance tolerance, Quantity value) {
+    return tolerance.basis() == Tolerance.Basis.PERCENT
+        ? tolerance.toString()
+        : "±" + new Quantity(tolerance.plus(), value.dimension());
+  }
+
+  private static void addCodes(ValueCodes codes, List<Block> blocks) {
+    blocks.add(
+        new Block.Heading(2, "How " + MarkingWords.value(codes.value()) + " is written on parts"));
+    var rows = new ArrayList<Row>();
+    for (ValueCodes.Banded banded : codes.bands()) {
+      String tolerance = codes.value().isZero() ? "" : " at " + banded.tolerance();
+      rows.add(
+          Texts.row(
+              "bands" + tolerance,
+              banded.bands() + " " + banded.bands().words(),
+              banded.layout().words()));
+    }
+    for (String refusal : codes.refusals()) {
+      rows.add(Texts.row("bands", "none", refusal));
+    }
+    for (String print : codes.prints()) {
+      boolean digits = print.matches("\\d{3,4}[A-Z]?");
+      rows.add(
+          Texts.row(
+              "print", print, digits ? "figures and the number of zeros" : "RKM code (IEC 60062)"));
+    }
+    List<Column> columns =
+        List.of(
+            new Column("form", Align.START, 2),
+            new Column("marking", Align.START, 4),
+            new Column("read as", Align.START, 5));
+    blocks.add(new Table("codes", columns, rows));
+  }
+}
