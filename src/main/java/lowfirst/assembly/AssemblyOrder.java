@@ -19,8 +19,6 @@ import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
-import lowfirst.problem.Kind;
-import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
@@ -65,9 +63,9 @@ public final class AssemblyOrder {
     Set<Seat> covering = covers.stream().map(Covers.Pair::other).collect(Collectors.toSet());
     for (List<Group> side : sides(seats, covering)) {
       Precedence precedence = Precedence.of(side, demands);
-      precedence.rings().forEach(ring -> problems.add(ring(board, ring)));
+      precedence.rings().forEach(ring -> problems.add(OrderProblems.ring(board, ring)));
       List<Ranked> ordered = PreferredOrder.of(side, precedence);
-      linksThatWait(board, ordered, covers);
+      problems.addAll(OrderProblems.linksThatWait(board, ordered, covers));
       Batches.of(Reasons.given(ordered, covers), options).forEach(batch -> add(board, batch));
     }
     plugIn(board, seats);
@@ -167,56 +165,5 @@ public final class AssemblyOrder {
         ranked.rule(),
         ranked.why(),
         group.first().stage());
-  }
-
-  private static Place place(Board board) {
-    return board.items().stream()
-        .findFirst()
-        .map(item -> Place.ofFile(item.place().file()))
-        .orElse(Place.ofFile(board.name()));
-  }
-
-  private static Problem ring(Board board, List<Designator> ring) {
-    var chain = new StringBuilder();
-    ring.forEach(name -> chain.append(name).append(" before "));
-    chain.append(ring.get(0));
-    return new Problem(
-        Kind.ORDER_CYCLE,
-        place(board),
-        "on board " + board.name() + " no order is possible: " + chain,
-        "correct the heights, positions or heatsink descriptions of "
-            + Words.list(ring)
-            + "; the plan starts with "
-            + ring.get(0)
-            + " meanwhile");
-  }
-
-  /** Wire links go first, unless one lies over another part: that is a ring of two rules. */
-  private void linksThatWait(Board board, List<Ranked> ordered, List<Covers.Pair> covers) {
-    for (Ranked ranked : ordered) {
-      if (ranked.group().isWireLink() && ranked.rank() > 0) {
-        List<Designator> links = ranked.group().designators();
-        List<Designator> below =
-            covers.stream()
-                .filter(pair -> links.contains(pair.other().designator()))
-                .map(pair -> pair.one().designator())
-                .distinct()
-                .toList();
-        problems.add(
-            new Problem(
-                Kind.ORDER_CYCLE,
-                place(board),
-                "on board "
-                    + board.name()
-                    + " wire link "
-                    + Words.list(links)
-                    + " should go first, but lies over "
-                    + Words.list(below)
-                    + ", which must be there before it",
-                "lead the link around, or fit it after "
-                    + Words.list(below)
-                    + " as the plan has it"));
-      }
-    }
   }
 }

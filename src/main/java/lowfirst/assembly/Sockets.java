@@ -71,10 +71,12 @@ final class Sockets {
   /** The same seats with socketed circuits plugged in, and with the sockets that had no seat. */
   static Map<Designator, Seat> applied(Board board, Map<Designator, Seat> seats) {
     var sockets = new Sockets(board, seats);
-    sockets.byDesignator();
-    sockets.bySharedLine();
-    sockets.byDescription();
-    sockets.bySpot();
+    if (!Seats.items(board, PartKind.SOCKET).isEmpty()) {
+      sockets.byDesignator();
+      sockets.bySharedLine();
+      sockets.byDescription();
+      sockets.bySpot();
+    }
     sockets.byOwnWords();
     sockets.byCount();
     var all = new LinkedHashMap<Designator, Seat>();
@@ -190,6 +192,9 @@ final class Sockets {
 
   private void byCount() {
     for (Item item : Seats.items(board, PartKind.SOCKET)) {
+      if (!item.designators().isEmpty()) {
+        continue;
+      }
       int pins =
           pins(
               item.partType().text()
@@ -202,7 +207,7 @@ final class Sockets {
               .filter(seat -> open(seat) && seat.type().kind() != PartKind.UNKNOWN)
               .filter(seat -> pins > 0 && pinsOf(seat) == pins)
               .toList();
-      if (item.designators().isEmpty() && circuits.size() == item.quantity()) {
+      if (circuits.size() == item.quantity()) {
         circuits.forEach(
             seat -> add(seat, item.partType(), item.heightMillimetres(), Optional.empty()));
       }
