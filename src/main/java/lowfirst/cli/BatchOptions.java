@@ -12,27 +12,29 @@ final class BatchOptions {
   private CommandSpec spec;
 
   @Option(
-      names = "--batch-parts",
-      paramLabel = "<n>",
-      defaultValue = "24",
-      description = "at most so many parts seated before a flip (default ${DEFAULT-VALUE})")
-  private int parts;
+      names = "--parts-per-batch",
+      paramLabel = "<number>",
+      description = "at most so many parts on a board before it is flipped, default 24")
+  private int parts = AssemblyOptions.USUAL.partsPerBatch();
 
   @Option(
-      names = "--batch-spread",
+      names = "--height-spread",
       paramLabel = "<mm>",
-      defaultValue = "1.5",
-      description = "at most so many millimetres between the lowest and the tallest of a batch")
-  private double spreadMillimetres;
+      description = "at most so many mm between the lowest and the tallest of them, default 1.5")
+  private double spreadMillimetres = AssemblyOptions.USUAL.heightSpreadMillimetres();
 
   /** The options, checked. */
   AssemblyOptions options() {
-    if (parts < 1 || !(spreadMillimetres >= 0)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "a batch has at least 1 part and a spread of 0 mm or more; say --batch-parts 24"
-              + " --batch-spread 1.5");
+    if (parts < 1) {
+      throw refused("--parts-per-batch: at least one part is seated, so write 1 or more");
+    }
+    if (!(spreadMillimetres >= 0) || spreadMillimetres > 100) {
+      throw refused("--height-spread: write millimetres from 0 to 100");
     }
     return new AssemblyOptions(parts, spreadMillimetres);
+  }
+
+  private ParameterException refused(String message) {
+    return new ParameterException(spec.commandLine(), message);
   }
 }

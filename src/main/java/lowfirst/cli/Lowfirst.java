@@ -46,6 +46,7 @@ final class Lowfirst implements Runnable {
     line.addSubcommand(new ProgressCommand(surroundings));
     line.addSubcommand(new LoadsCommand(surroundings));
     line.addSubcommand(new DemoCommand(surroundings));
+    line.addSubcommand(new BenchCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -41,17 +41,7 @@ final class StepsCommand implements Callable<Integer> {
   @Option(names = "--csv", description = "as one table for machines, a row a step")
   private boolean csv;
 
-  @Option(
-      names = "--parts-per-batch",
-      paramLabel = "<number>",
-      description = "at most so many parts on a board before it is flipped, default 24")
-  private int partsPerBatch = AssemblyOptions.USUAL.partsPerBatch();
-
-  @Option(
-      names = "--height-spread",
-      paramLabel = "<mm>",
-      description = "at most so many mm between the lowest and the tallest of them, default 1.5")
-  private double heightSpread = AssemblyOptions.USUAL.heightSpreadMillimetres();
+  @Mixin private BatchOptions batches = new BatchOptions();
 
   @Option(
       names = "--width",
@@ -85,16 +75,10 @@ final class StepsCommand implements Callable<Integer> {
   }
 
   private AssemblyOptions options() {
-    if (partsPerBatch < 1) {
-      throw refused("--parts-per-batch: at least one part is seated, so write 1 or more");
-    }
-    if (!(heightSpread >= 0) || heightSpread > 100) {
-      throw refused("--height-spread: write millimetres from 0 to 100");
-    }
     if (width < NARROWEST) {
       throw refused("--width: write 40 or more columns");
     }
-    return new AssemblyOptions(partsPerBatch, heightSpread);
+    return batches.options();
   }
 
   private ParameterException refused(String message) {

@@ -33,11 +33,11 @@ public final class BoardMap {
   private static final Ink DONE = new Ink(0xB4B4B4);
   private static final Ink DONE_EDGE = new Ink(0x777777);
   private static final Ink FAINT = new Ink(0xA8A8A8);
-  private static final double HEAD = 5.5;
+  static final double HEAD = 5.5;
   private static final double FOOT = 8;
 
   /** Free space at the sides: half the outline's stroke, and room for numbers at the edge. */
-  private static final double SIDE = 2;
+  static final double SIDE = 2;
 
   private static final double NUMBER = 2.1;
 

@@ -171,7 +171,7 @@ public final class ProgressDocument {
                             + " step "
                             + next.step().number()
                             + ", "
-                            + next.step().partType().words())
+                            + StepWording.shortName(next.step().partType()))
                 .orElse("nothing left")));
     return new Row(cells);
   }
@@ -239,7 +239,7 @@ public final class ProgressDocument {
                 record.spot().unit().serial(),
                 step.map(row -> Integer.toString(row.step().number())).orElse(""),
                 record.spot().designator().text(),
-                step.map(row -> row.step().partType().words()).orElse(""),
+                step.map(row -> StepWording.shortName(row.step().partType())).orElse(""),
                 record.state().words(),
                 mark.map(Mark::who).orElse(""),
                 mark.map(done -> done.when().toString()).orElse(""),

@@ -73,7 +73,7 @@ public final class ProgressWords {
         + "): "
         + verb(next.state())
         + " "
-        + next.step().partType().words()
+        + StepWording.shortName(next.step().partType())
         + ", "
         + spots(next.spots());
   }

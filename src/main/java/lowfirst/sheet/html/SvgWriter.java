@@ -6,6 +6,7 @@ import java.util.Optional;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Ink;
 import lowfirst.sheet.drawing.Shape;
+import lowfirst.sheet.drawing.Window;
 
 /**
  * Drawings as SVG 1.1, in millimetres, to stand alone or inside a page. The drawing's words are its
@@ -23,14 +24,23 @@ public final class SvgWriter implements Shape.Pen<String> {
 
   /** The drawing at real size, under a short title; its words describe it. */
   public static String write(Drawing drawing, String title) {
-    String width = number(drawing.widthMillimetres());
-    String height = number(drawing.heightMillimetres());
+    return write(drawing, title, Window.whole(drawing));
+  }
+
+  /** The part of the drawing that a window shows, at real size. */
+  public static String write(Drawing drawing, String title, Window window) {
+    String width = number(window.widthMillimetres());
+    String height = number(window.heightMillimetres());
     var svg = new StringBuilder();
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"")
         .append(width)
         .append("mm\" height=\"")
         .append(height)
-        .append("mm\" viewBox=\"0 0 ")
+        .append("mm\" viewBox=\"")
+        .append(number(window.x()))
+        .append(' ')
+        .append(number(window.y()))
+        .append(' ')
         .append(width)
         .append(' ')
         .append(height)

@@ -1,0 +1,94 @@
+package lowfirst.bench;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import lowfirst.bench.page.FoundScreen.Hit;
+import lowfirst.bench.page.PowerScreen;
+import lowfirst.bench.page.PowerScreen.Stage;
+import lowfirst.board.Kit;
+import lowfirst.board.Unit;
+import lowfirst.progress.Event.PowerReading;
+import lowfirst.progress.Event.PowerReading.Outcome;
+import lowfirst.progress.Progress;
+import lowfirst.progress.State;
+import lowfirst.progress.Tally;
+import lowfirst.sheet.FirstPowerChecks;
+import lowfirst.sheet.PowerCheck;
+import lowfirst.sheet.ProgressWords;
+
+/** Puts first power of a unit on the screen. */
+final class PowerScreens {
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Mains wiring, protective earth and anything above 60 V DC are for local code and a"
+              + " licensed electrician. Use a finished supply with a current limit.",
+          "Large capacitors stay charged after power is off: wait, and measure before you touch."
+              + " A coil held on too long overheats.");
+
+  private PowerScreens() {}
+
+  static PowerScreen of(Kit kit, Progress progress, Unit unit, ZoneId zone) {
+    Map<String, PowerReading> readings = progress.powerReadings(unit);
+    var stages = new ArrayList<Stage>();
+    boolean turnGiven = false;
+    for (PowerCheck check : FirstPowerChecks.of(kit, unit)) {
+      Optional<PowerReading> reading = Optional.ofNullable(readings.get(check.name()));
+      boolean passed = reading.filter(one -> one.outcome() == Outcome.PASSED).isPresent();
+      boolean turn = !turnGiven && !passed;
+      turnGiven |= turn;
+      stages.add(stage(stages.size() + 1, check, reading, turn ? "now" : "", zone));
+    }
+    return new PowerScreen(
+        unit.serial(),
+        readiness(progress.tally(unit)),
+        CAUTIONS,
+        stages,
+        progress.units().stream()
+            .filter(other -> !other.equals(unit))
+            .map(
+                other ->
+                    new Hit(
+                        "/power/" + View.encoded(other.serial()),
+                        "First power of " + other.serial(),
+                        JobScreens.counts(progress.tally(other))))
+            .toList());
+  }
+
+  /** Parts that are plugged in come after the rail check, so they may still be to do. */
+  private static String readiness(Tally tally) {
+    int open = tally.total() - tally.in(State.INSPECTED);
+    return open == 0
+        ? ""
+        : open
+            + " of "
+            + tally.total()
+            + " parts are not inspected yet. Parts that are plugged in come after the rail check;"
+            + " everything else comes first.";
+  }
+
+  private static Stage stage(
+      int number, PowerCheck check, Optional<PowerReading> reading, String turn, ZoneId zone) {
+    return new Stage(
+        number,
+        check.name(),
+        check.stage().words() + ". " + check.how(),
+        "Expect: " + check.expect() + ". Stop: " + check.stop(),
+        UUID.randomUUID().toString(),
+        reading.map(one -> one.outcome().words()).orElse(""),
+        reading.map(one -> recorded(one, zone)).orElse(""),
+        turn);
+  }
+
+  private static String recorded(PowerReading reading, ZoneId zone) {
+    return (reading.outcome() == Outcome.PASSED ? "✓ " : "✗ ")
+        + StepScreens.capital(reading.outcome().words())
+        + reading.measured().map(value -> ", measured " + value).orElse("")
+        + ", "
+        + ProgressWords.time(reading.when(), zone)
+        + (reading.who().isBlank() ? "" : ", " + reading.who());
+  }
+}

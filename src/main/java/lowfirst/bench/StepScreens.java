@@ -1,0 +1,318 @@
+package lowfirst.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.assembly.Batch;
+import lowfirst.assembly.Step;
+import lowfirst.bench.page.StepScreen;
+import lowfirst.bench.page.StepScreen.Advice;
+import lowfirst.bench.page.StepScreen.BatchLine;
+import lowfirst.bench.page.StepScreen.BoardPicture;
+import lowfirst.bench.page.StepScreen.Hand;
+import lowfirst.bench.page.StepScreen.Meter;
+import lowfirst.bench.page.StepScreen.PlaceChip;
+import lowfirst.bench.page.StepScreen.UnitChip;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Kit;
+import lowfirst.board.Side;
+import lowfirst.board.Unit;
+import lowfirst.part.PartType;
+import lowfirst.progress.Progress;
+import lowfirst.progress.Spot;
+import lowfirst.progress.SpotRecord;
+import lowfirst.progress.State;
+import lowfirst.progress.Tally;
+import lowfirst.progress.WorkingTime;
+import lowfirst.sheet.BoardCloseUp;
+import lowfirst.sheet.BoardMap;
+import lowfirst.sheet.HandAdvice;
+import lowfirst.sheet.ProgressWords;
+import lowfirst.sheet.Skyline;
+import lowfirst.sheet.Spoken;
+import lowfirst.sheet.StepWording;
+import lowfirst.sheet.drawing.Drawing;
+import lowfirst.sheet.drawing.Window;
+import lowfirst.sheet.html.SvgWriter;
+import lowfirst.sorting.MeterLimits;
+
+/** Puts one step on the screen. */
+final class StepScreens {
+  private final Kit kit;
+  private final Progress progress;
+  private final Step step;
+  private final View view;
+  private final List<Unit> units;
+  private final List<Spot> spots;
+  private final Optional<State> due;
+
+  /** What the round of work is called when everything is done: looking at it. */
+  private final State round;
+
+  private StepScreens(Kit kit, Progress progress, Step step, View view) {
+    this.kit = kit;
+    this.progress = progress;
+    this.step = step;
+    this.view = view;
+    this.units = view.units(step);
+    this.spots =
+        Progress.spotsOf(step).stream().filter(spot -> units.contains(spot.unit())).toList();
+    this.due = Rounds.due(progress, step, spots);
+    this.round = due.orElse(State.INSPECTED);
+  }
+
+  /** A step as it stands, seen in some way. */
+  static StepScreen of(Kit kit, Progress progress, Step step, View view) {
+    return new StepScreens(kit, progress, step, view).screen();
+  }
+
+  private StepScreen screen() {
+    int last = progress.plan().steps().size();
+    Hand hand = hand();
+    List<Advice> advice = advice();
+    return new StepScreen(
+        step.number(),
+        last,
+        task(),
+        ProgressWords.verb(round),
+        step.why(),
+        hand,
+        board(),
+        advice,
+        meter(),
+        Rounds.of(progress, Optional.of(step), spots, List.of()),
+        batch(),
+        unitChips(),
+        SvgWriter.write(
+            Skyline.of(progress, OptionalInt.of(step.number())), "The job, step by step"),
+        spoken(hand, advice),
+        neighbour(step.number() - 1, last),
+        neighbour(step.number() + 1, last),
+        ProgressWords.duration(WorkingTime.of(progress.log().events()).time()));
+  }
+
+  private Optional<String> neighbour(int number, int last) {
+    return number < 1 || number > last ? Optional.empty() : Optional.of(view.step(number));
+  }
+
+  private List<Spot> dueSpots() {
+    return spots.stream()
+        .filter(spot -> Progress.following(step, progress.record(spot).state()).equals(due))
+        .toList();
+  }
+
+  private String task() {
+    String part = StepWording.shortName(step.partType());
+    if (due.isEmpty()) {
+      return "Done: " + spots.size() + " × " + part;
+    }
+    String verb =
+        step.stage() == Step.Stage.PLUG_IN && round == State.SEATED
+            ? "plug in"
+            : ProgressWords.verb(round);
+    return capital(verb) + " " + dueSpots().size() + " × " + part;
+  }
+
+  private Hand hand() {
+    int each = step.designators().size();
+    String perUnit =
+        units.size() > 1 ? each + " on each of " + units.size() + " boards" : "on " + units.get(0);
+    return new Hand(
+        "", StepWording.name(step.partType()), StepWording.marking(step), perUnit, bag());
+  }
+
+  /** Where the part lies, and how many should be left there when this round is done. */
+  private String bag() {
+    PartType type = step.partType();
+    long later =
+        progress.plan().steps().stream()
+            .filter(other -> other.partType().equals(type) && other.number() != step.number())
+            .flatMap(other -> Progress.spotsOf(other).stream())
+            .filter(spot -> progress.record(spot).state() == State.TO_DO)
+            .count();
+    long waiting =
+        Progress.spotsOf(step).stream()
+            .filter(spot -> !spots.contains(spot))
+            .filter(spot -> progress.record(spot).state() == State.TO_DO)
+            .count();
+    String needed =
+        later + waiting == 0 ? "none are needed later" : (later + waiting) + " are needed later";
+    return BagCount.of(kit, progress, type)
+        .map(
+            bag -> {
+              long left = bag.left() - (round == State.SEATED ? dueSpots().size() : 0);
+              return (bag.label().isBlank() ? "Bag" : "Bag " + bag.label())
+                  + ": "
+                  + left
+                  + " should be left then; "
+                  + needed;
+            })
+        .orElse("Of this part " + needed);
+  }
+
+  private BoardPicture board() {
+    Optional<Board> found = kit.board(step.board());
+    Side worked = round == State.SEATED ? step.side() : step.side().opposite();
+    Side seen = view.turned() ? worked.opposite() : worked;
+    String svg = found.map(board -> map(board, seen)).orElse("");
+    return new BoardPicture(
+        svg,
+        (seen == step.side() ? "Component side, " : "Solder side, ")
+            + seen.words()
+            + (seen == Side.BOTTOM ? ", mirrored as you see it" : ""),
+        view.turnedOver().step(step.number()),
+        view.closer().step(step.number()),
+        view.close() ? "Whole board" : "Look closer",
+        places());
+  }
+
+  private String map(Board board, Side seen) {
+    var lit = new LinkedHashMap<Designator, String>();
+    step.designators().forEach(designator -> lit.put(designator, "" + (lit.size() + 1)));
+    List<Designator> done =
+        progress.records().values().stream()
+            .filter(record -> record.spot().unit().equals(units.get(0)))
+            .filter(record -> isOnTheBoard(record.state()))
+            .map(record -> record.spot().designator())
+            .toList();
+    Drawing drawing = BoardMap.of(board, lit, done, seen);
+    Window whole = Window.whole(drawing);
+    Window window =
+        view.close() ? BoardCloseUp.around(board, step.designators(), seen).orElse(whole) : whole;
+    return SvgWriter.write(drawing, "Board map of " + board.name(), window);
+  }
+
+  private static boolean isOnTheBoard(State state) {
+    return state == State.SEATED || state == State.SOLDERED || state == State.INSPECTED;
+  }
+
+  private List<PlaceChip> places() {
+    var chips = new ArrayList<PlaceChip>();
+    for (Designator designator : step.designators()) {
+      List<SpotRecord> records =
+          units.stream().map(unit -> progress.record(new Spot(unit, designator))).toList();
+      State least = Rounds.least(records);
+      SpotRecord first =
+          records.stream().filter(record -> record.state() == least).findFirst().orElseThrow();
+      boolean alike = records.stream().allMatch(record -> record.state() == least);
+      chips.add(
+          new PlaceChip(
+              chips.size() + 1,
+              designator.text(),
+              alike ? least.words() : least.words() + " on " + first.spot().unit(),
+              Rounds.sign(least),
+              spotAddress(first.spot()),
+              Progress.following(step, least).equals(due) && due.isPresent() ? "due" : ""));
+    }
+    return chips;
+  }
+
+  static String spotAddress(Spot spot) {
+    return "/spot/"
+        + View.encoded(spot.unit().serial())
+        + "/"
+        + View.encoded(spot.designator().text());
+  }
+
+  private List<Advice> advice() {
+    return HandAdvice.of(step, round).stream().map(StepScreens::advice).toList();
+  }
+
+  private static Advice advice(HandAdvice advice) {
+    return switch (advice.kind()) {
+      case WAY_ROUND -> new Advice("way", "⟳", advice.kind().words(), advice.text());
+      case HOW -> new Advice("how", "→", advice.kind().words(), advice.text());
+      case LOOK_ALIKE -> new Advice("look", "≈", advice.kind().words(), advice.text());
+      case CAUTION -> new Advice("caution", "⚠", advice.kind().words(), advice.text());
+    };
+  }
+
+  private Optional<Meter> meter() {
+    return round != State.SEATED
+        ? Optional.empty()
+        : limits(kit, step)
+            .map(
+                limits ->
+                    new Meter(
+                        accepted(limits),
+                        step.number(),
+                        "The part alone, not yet on"
+                            + " the board"
+                            + (limits.leadsMatter()
+                                ? "; first take off the test leads' own" + " resistance."
+                                : ".")));
+  }
+
+  static Optional<MeterLimits> limits(Kit kit, Step step) {
+    return MeterLimits.of(step.partType(), lowfirst.sorting.Meter.of(kit.settings()));
+  }
+
+  static String accepted(MeterLimits limits) {
+    return limits
+        .accept()
+        .map(range -> "accept " + range.low() + " to " + range.high())
+        .orElse("this meter is too coarse to accept any reading");
+  }
+
+  private BatchLine batch() {
+    Batch batch =
+        progress.plan().batches().stream()
+            .filter(one -> one.steps().contains(step))
+            .findFirst()
+            .orElseThrow();
+    Tally tally = progress.tally(batch);
+    int there = tally.reached(round) + tally.in(State.SET_ASIDE);
+    int lastStep = batch.steps().get(batch.steps().size() - 1).number();
+    String flip =
+        switch (round) {
+          case SEATED ->
+              step.stage() == Step.Stage.PLUG_IN
+                  ? "nothing to turn over"
+                  : lastStep == step.number()
+                      ? "turn the board over after this step"
+                      : "turn the board over after step " + lastStep;
+          case SOLDERED -> "turned over: solder side up";
+          default -> "look at both sides";
+        };
+    return new BatchLine(
+        "Batch " + batch.number() + ": " + there + " of " + tally.total() + " " + round.words(),
+        flip,
+        there,
+        tally.total());
+  }
+
+  private List<UnitChip> unitChips() {
+    return Progress.unitsOf(step).stream().map(this::unitChip).toList();
+  }
+
+  private UnitChip unitChip(Unit unit) {
+    Tally all = progress.tally(unit);
+    Tally here = progress.record(step, unit).tally();
+    boolean only = view.unit().filter(unit.serial()::equals).isPresent();
+    return new UnitChip(
+        unit.serial(),
+        all.in(State.INSPECTED) + " of " + all.total() + " parts inspected",
+        here.reached(round) + " of " + here.total() + " " + round.words(),
+        view.only(only ? Optional.empty() : Optional.of(unit.serial())).step(step.number()),
+        only ? "true" : "false");
+  }
+
+  private String spoken(Hand hand, List<Advice> advice) {
+    var words = new StringBuilder();
+    words.append("Step ").append(step.number()).append(". ").append(task()).append(". ");
+    words.append(hand.marking()).append(hand.marking().isEmpty() ? "" : ". ");
+    words.append("Places: ");
+    words.append(String.join(", ", step.designators().stream().map(Designator::text).toList()));
+    words.append(". ").append(hand.perUnit()).append(". ");
+    advice.forEach(one -> words.append(one.text()).append(' '));
+    meter().ifPresent(meter -> words.append("Meter: ").append(meter.limits()).append('.'));
+    return Spoken.of(words.toString());
+  }
+
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+}
