@@ -12,6 +12,7 @@ import lowfirst.problem.Place;
  * @param reason why
  * @param who who accepted it
  * @param date when, as written
+ * @param asked what the BOM asks for there, in words; empty until the swap is applied to its kit
  */
 public record Swap(
     String board,
@@ -20,9 +21,27 @@ public record Swap(
     String reason,
     String who,
     String date,
-    Place place) {
+    Place place,
+    String asked) {
 
   public Swap {
     designators = List.copyOf(designators);
+  }
+
+  /** A swap as it is written, not yet applied to its kit. */
+  public Swap(
+      String board,
+      List<Designator> designators,
+      String fitted,
+      String reason,
+      String who,
+      String date,
+      Place place) {
+    this(board, designators, fitted, reason, who, date, place, "");
+  }
+
+  /** The same swap with what the BOM asks for there. */
+  public Swap inPlaceOf(String asked) {
+    return new Swap(board, designators, fitted, reason, who, date, place, asked);
   }
 }

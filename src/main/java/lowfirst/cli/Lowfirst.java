@@ -45,6 +45,7 @@ final class Lowfirst implements Runnable {
     line.addSubcommand(new TickCommand(surroundings));
     line.addSubcommand(new ProgressCommand(surroundings));
     line.addSubcommand(new LoadsCommand(surroundings));
+    line.addSubcommand(new SwapCommand(surroundings));
     line.addSubcommand(new DemoCommand(surroundings));
     line.addSubcommand(new BenchCommand(surroundings));
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));

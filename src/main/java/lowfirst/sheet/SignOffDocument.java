@@ -202,7 +202,10 @@ public final class SignOffDocument {
   private Table.Row swapRow(Swap swap) {
     return Tables.row(
         Cell.field(FirstPowerDocument.names(swap.designators())),
-        Cell.field(swap.designators().stream().findFirst().map(this::askedFor).orElse("")),
+        Cell.field(
+            swap.asked().isEmpty()
+                ? swap.designators().stream().findFirst().map(this::askedFor).orElse("")
+                : swap.asked()),
         Cell.field(swap.fitted()),
         Cell.field(swap.reason()),
         Cell.field((swap.who() + " " + swap.date()).strip()));

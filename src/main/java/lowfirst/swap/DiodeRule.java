@@ -22,25 +22,28 @@ enum DiodeRule implements SwapRule {
       "under PWM a flyback diode carries the load current for the whole off share",
       standard("IEC 60747-2: mean forward current"),
       atLeast("IFav"),
-      DIODE_CURRENT),
+      DIODE_CURRENT,
+      CheckKind.DIODE_PEAK,
+      CheckKind.DIODE_TEMPERATURE),
   SURGE_CURRENT(
       "surge current",
       "switching on and faults push many times the average through it",
       standard("IEC 60747-2: surge forward current"),
       atLeastIfStated("IFSM"),
-      DIODE_CURRENT),
+      CheckKind.DIODE_PEAK),
   RECOVERY(
       "reverse recovery",
       "a slow rectifier still conducts backwards when the transistor turns on again: at PWM rates"
           + " each edge is a short circuit",
       standard("IEC 60747-2: reverse recovery time"),
-      DiodeRecovery::judge),
+      DiodeRecovery::judge,
+      CheckKind.DIODE_RECOVERY),
   FORWARD_VOLTAGE(
       "forward voltage",
       "more drop means more heat, and a higher peak at the drain",
       standard("IEC 60747-2: forward voltage"),
       DiodeRecovery::forwardVoltage,
-      DIODE_CURRENT),
+      CheckKind.DIODE_TEMPERATURE),
   LEAKAGE(
       "leakage when hot",
       "a Schottky leaks a thousand times more, and hotter still leaks more",
@@ -51,7 +54,7 @@ enum DiodeRule implements SwapRule {
       "a lower limit leaves less for its own heat",
       standard("IEC 60747-2: virtual junction temperature"),
       atLeastIfStated("TJ"),
-      DIODE_CURRENT);
+      CheckKind.DIODE_TEMPERATURE);
 
   private final Card card;
 

@@ -15,13 +15,16 @@ enum FuseRule implements SwapRule {
       "rated current not higher",
       "a larger fuse no longer protects the wire and track behind it",
       standard("IEC 60127-1: rated current"),
-      atMost("Irated")),
+      atMost("Irated"),
+      CheckKind.FUSE_PROTECTS_TRACK,
+      CheckKind.FUSE_PROTECTS_WIRE),
   ENOUGH(
       "rated current high enough",
       "a smaller fuse opens in normal use",
       standard("IEC 60127-1: rated current"),
       atLeast("Irated"),
-      CheckKind.FUSE_CURRENT),
+      CheckKind.FUSE_CURRENT,
+      CheckKind.FUSE_PULSE),
   CHARACTERISTIC(
       "time-current characteristic",
       "a slow fuse lets a fault last, and a fast one opens at every inrush",

@@ -61,6 +61,7 @@ enum MosfetRule implements SwapRule {
       standard("IEC 60747-8: total gate charge"),
       MosfetRule::gateCharge,
       GATE_DRIVE_CURRENT,
+      CheckKind.SWITCHING_TIME,
       JUNCTION_TEMPERATURE),
   THERMAL_RESISTANCE(
       "thermal resistance to the case",
@@ -78,7 +79,8 @@ enum MosfetRule implements SwapRule {
       "avalanche energy",
       "without a flyback diode the coil's energy ends in the part",
       standard("IEC 60747-8: single-pulse avalanche energy"),
-      MosfetRule::avalanche),
+      MosfetRule::avalanche,
+      CheckKind.AVALANCHE_ENERGY),
   TAB(
       "what the tab is joined to",
       "a live tab on a shared heatsink joins drains that must stay apart",

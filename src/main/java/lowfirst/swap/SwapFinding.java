@@ -1,10 +1,14 @@
 package lowfirst.swap;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import lowfirst.channel.Check;
+import lowfirst.channel.CheckKind;
+import lowfirst.part.BodyOutlines;
 import lowfirst.quantity.Source;
 
 /**
@@ -12,20 +16,62 @@ import lowfirst.quantity.Source;
  *
  * @param swap which swap
  * @param reasons every rule that concerns it, with its answer; never empty
+ * @param channels every channel that the part serves, before and after
+ * @param board what it does to the order of assembly; absent where only parts were compared
  */
-public record SwapFinding(SwapCase swap, List<SwapReason> reasons) {
+public record SwapFinding(
+    SwapCase swap,
+    List<SwapReason> reasons,
+    List<ChannelChange> channels,
+    Optional<BoardChange> board) {
 
   public SwapFinding {
     reasons = List.copyOf(reasons);
+    channels = List.copyOf(channels);
     if (reasons.isEmpty()) {
       throw new IllegalArgumentException("a finding shows its reasons: " + swap.offered().name());
     }
   }
 
+  /** The two parts, the board, and every channel that the part serves. */
+  public static SwapFinding of(SwapCase swap, BodyOutlines outlines) {
+    SwapFinding parts = ofParts(swap);
+    if (parts.reason(PlaceRule.KIND).filter(r -> r.verdict() == SwapVerdict.FITS).isEmpty()) {
+      return parts;
+    }
+    List<ChannelChange> channels = ChannelChanges.of(swap, outlines);
+    Optional<BoardChange> board =
+        swap.designators().isEmpty()
+            ? Optional.empty()
+            : Optional.of(BoardChange.of(swap, outlines));
+    return new SwapFinding(swap, parts.answeredBy(channels), channels, board);
+  }
+
+  /** The reasons, those answered by the channels where the part serves nothing else. */
+  private List<SwapReason> answeredBy(List<ChannelChange> channels) {
+    if (channels.isEmpty() || !swap.servesOnlyChannels()) {
+      return reasons;
+    }
+    return reasons.stream()
+        .map(
+            reason -> {
+              Set<CheckKind> checks = reason.rule().answeredBy();
+              boolean answered =
+                  !checks.isEmpty()
+                      && channels.stream().allMatch(channel -> channel.answers(checks));
+              return answered ? new SwapReason(reason.rule(), reason.answer(), names()) : reason;
+            })
+        .toList();
+  }
+
+  private List<String> names() {
+    return swap.uses().stream().map(use -> use.channel().name()).toList();
+  }
+
   /** Every rule of the asked kind, held against the two parts. */
   public static SwapFinding ofParts(SwapCase swap) {
     if (isSameType(swap)) {
-      return new SwapFinding(swap, List.of(sameType(swap)));
+      return ofParts(swap, List.of(sameType(swap)));
     }
     var reasons = new ArrayList<SwapReason>();
     for (SwapRule rule : SwapRules.of(swap.asked().type().kind())) {
@@ -34,7 +80,11 @@ public record SwapFinding(SwapCase swap, List<SwapReason> reasons) {
         break;
       }
     }
-    return new SwapFinding(swap, reasons);
+    return ofParts(swap, reasons);
+  }
+
+  private static SwapFinding ofParts(SwapCase swap, List<SwapReason> reasons) {
+    return new SwapFinding(swap, reasons, List.of(), Optional.empty());
   }
 
   private static boolean isSameType(SwapCase swap) {
@@ -49,11 +99,14 @@ public record SwapFinding(SwapCase swap, List<SwapReason> reasons) {
         PlaceRule.KIND, Answer.of(SwapVerdict.FITS, number, number, "the same type"), List.of());
   }
 
-  /** The worst of the reasons. */
+  /** The worst of the reasons and of the channels. */
   public SwapVerdict verdict() {
     SwapVerdict worst = SwapVerdict.FITS;
     for (SwapReason reason : reasons) {
       worst = worst.worse(reason.verdict());
+    }
+    for (ChannelChange channel : channels) {
+      worst = worst.worse(channel.verdict());
     }
     return worst;
   }
@@ -63,19 +116,18 @@ public record SwapFinding(SwapCase swap, List<SwapReason> reasons) {
     return reasons.stream().filter(reason -> reason.verdict() == verdict).toList();
   }
 
-  /** The reason that settles it: the first of the worst verdict, the tightest of those that fit. */
-  public SwapReason settledBy() {
-    SwapVerdict verdict = verdict();
-    Comparator<SwapReason> tightest =
-        Comparator.comparingDouble(reason -> reason.answer().margin().orElse(Double.MAX_VALUE));
-    return reasons(verdict).stream().min(tightest).orElseThrow();
-  }
-
-  /** The least of the margins that have a size. */
+  /**
+   * The least of the margins that have a size: of the parts' limits and of the channels' checks.
+   */
   public OptionalDouble margin() {
-    return reasons.stream()
-        .filter(reason -> reason.decidedBy().isEmpty())
-        .flatMapToDouble(reason -> reason.answer().margin().stream())
+    return DoubleStream.concat(
+            reasons.stream()
+                .filter(reason -> reason.decidedBy().isEmpty())
+                .flatMapToDouble(reason -> reason.answer().margin().stream()),
+            channels.stream()
+                .flatMap(channel -> channel.concerned().stream())
+                .mapToDouble(Check::margin)
+                .filter(margin -> !Double.isNaN(margin)))
         .min();
   }
 

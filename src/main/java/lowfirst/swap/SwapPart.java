@@ -49,7 +49,7 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
 
   /** What a report calls it. */
   public String name() {
-    String text = type.text().isBlank() ? type.typeNumber() : type.text();
+    String text = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     return text.isBlank() ? type.kind().words() : text;
   }
 

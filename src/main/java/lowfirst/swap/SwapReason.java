@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param rule which rule
  * @param answer what it answered by comparing the two parts
- * @param decidedBy the channels whose recomputed checks answer it instead; empty when none do
+ * @param decidedBy the channels whose recomputed checks carry and so answer it for the real load;
+ *     empty where no channel asks the same question, or one does not carry
  */
 public record SwapReason(SwapRule rule, Answer answer, List<String> decidedBy) {
 

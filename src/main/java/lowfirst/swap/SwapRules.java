@@ -40,6 +40,7 @@ final class SwapRules {
 
   private static void put(PartKind kind, SwapRule[]... tables) {
     var rules = new ArrayList<SwapRule>(List.of(PlaceRule.values()));
+    rules.addAll(List.of(SpaceRule.values()));
     for (SwapRule[] table : tables) {
       rules.addAll(List.of(table));
     }

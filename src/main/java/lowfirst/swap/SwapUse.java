@@ -1,15 +1,5 @@
 package lowfirst.swap;
 
-import static lowfirst.channel.CheckKind.DIODE_CURRENT;
-import static lowfirst.channel.CheckKind.DIODE_VOLTAGE;
-import static lowfirst.channel.CheckKind.DRAIN_CURRENT;
-import static lowfirst.channel.CheckKind.DRAIN_VOLTAGE;
-import static lowfirst.channel.CheckKind.FUSE_CURRENT;
-import static lowfirst.channel.CheckKind.GATE_DRIVE_CURRENT;
-import static lowfirst.channel.CheckKind.GATE_LEVEL;
-import static lowfirst.channel.CheckKind.GATE_LIMIT;
-import static lowfirst.channel.CheckKind.JUNCTION_TEMPERATURE;
-
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,16 +23,48 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching) {
   /** What a part does in a channel. */
   public enum Role {
     MOSFET(
-        GATE_LEVEL,
-        GATE_LIMIT,
-        GATE_DRIVE_CURRENT,
-        DRAIN_CURRENT,
-        JUNCTION_TEMPERATURE,
-        DRAIN_VOLTAGE),
-    GATE_RESISTOR(GATE_LEVEL, GATE_LIMIT, GATE_DRIVE_CURRENT, JUNCTION_TEMPERATURE),
-    PULL_DOWN(GATE_LEVEL, GATE_LIMIT, GATE_DRIVE_CURRENT),
-    FLYBACK_DIODE(DIODE_VOLTAGE, DIODE_CURRENT, DRAIN_VOLTAGE),
-    FUSE(FUSE_CURRENT);
+        CheckKind.GATE_LEVEL,
+        CheckKind.GATE_LIMIT,
+        CheckKind.GATE_OFF,
+        CheckKind.GATE_DRIVE_CURRENT,
+        CheckKind.SWITCHING_TIME,
+        CheckKind.DRAIN_CURRENT,
+        CheckKind.INRUSH_CURRENT,
+        CheckKind.SAFE_AREA,
+        CheckKind.JUNCTION_TEMPERATURE,
+        CheckKind.INRUSH_JUNCTION,
+        CheckKind.DRAIN_VOLTAGE,
+        CheckKind.AVALANCHE_CURRENT,
+        CheckKind.AVALANCHE_ENERGY,
+        CheckKind.REPETITIVE_AVALANCHE,
+        CheckKind.PULL_IN),
+    GATE_RESISTOR(
+        CheckKind.GATE_LEVEL,
+        CheckKind.GATE_LIMIT,
+        CheckKind.GATE_OFF,
+        CheckKind.GATE_DRIVE_CURRENT,
+        CheckKind.SWITCHING_TIME,
+        CheckKind.SAFE_AREA,
+        CheckKind.JUNCTION_TEMPERATURE),
+    PULL_DOWN(
+        CheckKind.GATE_LEVEL,
+        CheckKind.GATE_LIMIT,
+        CheckKind.GATE_OFF,
+        CheckKind.GATE_DRIVE_CURRENT),
+    FLYBACK_DIODE(
+        CheckKind.DIODE_VOLTAGE,
+        CheckKind.DIODE_PEAK,
+        CheckKind.DIODE_CURRENT,
+        CheckKind.DIODE_TEMPERATURE,
+        CheckKind.DIODE_RECOVERY,
+        CheckKind.RELEASE_TIME,
+        CheckKind.DRAIN_VOLTAGE),
+    FUSE(
+        CheckKind.FUSE_CURRENT,
+        CheckKind.FUSE_PULSE,
+        CheckKind.FUSE_VOLTAGE,
+        CheckKind.FUSE_PROTECTS_TRACK,
+        CheckKind.FUSE_PROTECTS_WIRE);
 
     private final Set<CheckKind> checks;
 

@@ -48,7 +48,17 @@ public final class SwappedKit {
 
   private Kit applied() {
     List<Board> boards = kit.boards().stream().map(this::applied).toList();
-    return with(kit, boards, Datasheets.of(named).over(kit.datasheets()), kit.swaps());
+    List<Swap> swaps = kit.swaps().stream().map(this::withAsked).toList();
+    return with(kit, boards, Datasheets.of(named).over(kit.datasheets()), swaps);
+  }
+
+  private Swap withAsked(Swap swap) {
+    return kit.boards().stream()
+        .filter(board -> swap.board().isBlank() || board.name().equals(swap.board()))
+        .flatMap(board -> swap.designators().stream().flatMap(d -> board.itemOf(d).stream()))
+        .findFirst()
+        .map(item -> swap.inPlaceOf(item.partType().words()))
+        .orElse(swap);
   }
 
   private static Kit with(Kit kit, List<Board> boards, Datasheets datasheets, List<Swap> swaps) {

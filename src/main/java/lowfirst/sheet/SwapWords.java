@@ -1,0 +1,140 @@
+package lowfirst.sheet;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lowfirst.channel.Check;
+import lowfirst.swap.Answer;
+import lowfirst.swap.ChannelChange;
+import lowfirst.swap.Evidence;
+import lowfirst.swap.SwapCase;
+import lowfirst.swap.SwapFinding;
+import lowfirst.swap.SwapReason;
+import lowfirst.swap.SwapUse;
+import lowfirst.swap.SwapVerdict;
+
+/** How substitutes are worded. */
+final class SwapWords {
+  private SwapWords() {}
+
+  /** For example {@code BP-N100L in place of BP-N60L at Q1-Q16 of driver}. */
+  static String what(SwapCase swap) {
+    String places =
+        swap.designators().isEmpty() ? "" : " at " + DesignatorWords.list(swap.designators());
+    return swap.offered().name()
+        + " in place of "
+        + swap.asked().name()
+        + places
+        + " of "
+        + swap.board().name();
+  }
+
+  /** The one line that a beginner reads. */
+  static String line(SwapFinding finding) {
+    return switch (finding.verdict()) {
+      case FITS -> "fits" + least(finding.margin());
+      case DOES_NOT_FIT -> "does not fit: " + why(finding, SwapVerdict.DOES_NOT_FIT);
+      case UNDECIDED -> "undecided: " + why(finding, SwapVerdict.UNDECIDED);
+    };
+  }
+
+  private static String least(OptionalDouble margin) {
+    return margin.isPresent() ? ", least margin " + percent(margin) : "";
+  }
+
+  private static String why(SwapFinding finding, SwapVerdict verdict) {
+    Optional<SwapReason> reason = finding.reasons(verdict).stream().findFirst();
+    if (reason.isPresent()) {
+      return reason.get().rule().words() + detail(reason.get());
+    }
+    return finding.channels().stream()
+        .filter(channel -> channel.verdict() == verdict)
+        .findFirst()
+        .map(
+            channel ->
+                "channel "
+                    + channel.use().channel().name()
+                    + channel.limitedBy().map(check -> ", " + check.kind().words()).orElse(""))
+        .orElse("see below");
+  }
+
+  private static String detail(SwapReason reason) {
+    Answer answer = reason.answer();
+    if (!answer.missing().isEmpty()) {
+      return ", not known: " + answer.missing().get(0);
+    }
+    return answer.offered().isPresent() && answer.asked().isPresent()
+        ? ", " + brief(answer.offered()) + " for " + brief(answer.asked())
+        : "";
+  }
+
+  private static String brief(Optional<Evidence> evidence) {
+    return evidence
+        .map(e -> e.quantity().map(q -> q.rounded(4)).orElse(e.word()))
+        .orElse("not known");
+  }
+
+  /** An amount with its condition, or a word. */
+  static String evidence(Optional<Evidence> evidence) {
+    return evidence
+        .map(
+            e ->
+                e.quantity()
+                    .map(q -> q.rounded(4) + (e.word().isBlank() ? "" : " (" + e.word() + ")"))
+                    .orElse(e.word()))
+        .orElse("not known");
+  }
+
+  /** Where what is asked and what is offered stand, each once. */
+  static String sources(Answer answer) {
+    String asked = answer.asked().map(e -> e.source().text()).orElse("");
+    String offered = answer.offered().map(e -> e.source().text()).orElse("");
+    if (asked.isEmpty() || asked.equals(offered)) {
+      return offered;
+    }
+    return offered.isEmpty() ? asked : asked + " / " + offered;
+  }
+
+  static String percent(OptionalDouble margin) {
+    return margin.isPresent()
+        ? String.format(Locale.ROOT, "%+.0f %%", 100 * margin.getAsDouble())
+        : "";
+  }
+
+  /** What a reason says. */
+  static String verdict(SwapReason reason) {
+    boolean rescued =
+        !reason.decidedBy().isEmpty() && reason.answer().verdict() != SwapVerdict.FITS;
+    return rescued ? "the load is carried all the same" : reason.verdict().words();
+  }
+
+  /** What the part does in a channel. */
+  static String role(SwapUse.Role role) {
+    return switch (role) {
+      case MOSFET -> "MOSFET";
+      case GATE_RESISTOR -> "gate resistor";
+      case PULL_DOWN -> "pull-down";
+      case FLYBACK_DIODE -> "flyback diode";
+      case FUSE -> "fuse";
+    };
+  }
+
+  /** A check in a cell: what is of what may be. */
+  static String check(Optional<Check> check) {
+    return check
+        .map(
+            c ->
+                c.verdict().words()
+                    + (Double.isNaN(c.actualAmount())
+                        ? ""
+                        : ", " + LoadsWords.actual(c) + " of " + LoadsWords.amount(c.allowed())))
+        .orElse("not done");
+  }
+
+  /** How the margin of a check moves. */
+  static String margins(ChannelChange.Pair pair) {
+    String before = pair.before().map(LoadsWords::margin).orElse("");
+    String after = pair.after().map(LoadsWords::margin).orElse("");
+    return before.equals(after) ? after : before + " to " + after;
+  }
+}

@@ -1,0 +1,101 @@
+package lowfirst.swap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Designator;
+import lowfirst.board.Placement;
+import lowfirst.part.BodyOutline;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+
+/** Whether the candidate's body has room beside its neighbours. */
+enum SpaceRule implements SwapRule {
+  NEIGHBOURS(
+      "body against its neighbours",
+      "a wider body may press on the part beside it",
+      COMMON_PRACTICE,
+      SpaceRule::neighbours);
+
+  private final Card card;
+
+  SpaceRule(String words, String why, Source source, Judgement judgement) {
+    this.card = Card.of(words, why, source, judgement);
+  }
+
+  @Override
+  public Card card() {
+    return card;
+  }
+
+  /** Bodies are taken as upright rectangles about their positions; only new overlaps count. */
+  private static Optional<Answer> neighbours(SwapCase swap) {
+    Optional<BodyOutline> body = swap.offered().outline().filter(o -> o.body().isPresent());
+    Optional<BodyOutline> asked = swap.asked().outline();
+    if (body.isEmpty() || body.equals(asked)) {
+      return Optional.empty();
+    }
+    Map<Designator, Placement> placed = swap.board().placementsByDesignator();
+    var touched = new ArrayList<String>();
+    for (Designator place : swap.designators()) {
+      Placement here = placed.get(place);
+      if (here != null) {
+        placed.values().stream()
+            .filter(there -> there.side() == here.side() && !there.designator().equals(place))
+            .filter(there -> touches(swap, here, body.get(), there))
+            .filter(there -> asked.isEmpty() || !touches(swap, here, asked.get(), there))
+            .map(there -> place + " and " + there.designator())
+            .forEach(touched::add);
+      }
+    }
+    Evidence needs = area(asked, "body now");
+    Evidence gives = area(body, "body of the candidate");
+    return Optional.of(
+        touched.isEmpty()
+            ? Answer.of(SwapVerdict.FITS, needs, gives, "")
+            : Answer.missing(
+                Optional.of(needs),
+                Optional.of(gives),
+                List.of("room between " + String.join(", ", touched) + ": try it dry"),
+                "drawn as rectangles the bodies would overlap"));
+  }
+
+  private static Evidence area(Optional<BodyOutline> outline, String what) {
+    return outline
+        .map(
+            body ->
+                Evidence.of(
+                    Quantity.of(
+                        Math.max(body.lengthMillimetres(), body.widthMillimetres()),
+                        Dimension.LENGTH),
+                    what + ", " + body.name(),
+                    body.source()))
+        .orElse(Evidence.of("not known", Source.kit("package")));
+  }
+
+  private static boolean touches(SwapCase swap, Placement here, BodyOutline body, Placement there) {
+    BodyOutline other = swap.board().outlines().get(there.designator());
+    if (other == null || other.body().isEmpty() || body.body().isEmpty()) {
+      return false;
+    }
+    double across = (extentX(here, body) + extentX(there, other)) / 2;
+    double along = (extentY(here, body) + extentY(there, other)) / 2;
+    return Math.abs(here.xMillimetres() - there.xMillimetres()) < across
+        && Math.abs(here.yMillimetres() - there.yMillimetres()) < along;
+  }
+
+  private static double extentX(Placement placement, BodyOutline body) {
+    return isTurned(placement) ? body.widthMillimetres() : body.lengthMillimetres();
+  }
+
+  private static double extentY(Placement placement, BodyOutline body) {
+    return isTurned(placement) ? body.lengthMillimetres() : body.widthMillimetres();
+  }
+
+  private static boolean isTurned(Placement placement) {
+    double quarter = placement.rotationDegrees() % 180;
+    return quarter > 45 && quarter < 135;
+  }
+}

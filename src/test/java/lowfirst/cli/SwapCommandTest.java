@@ -1,0 +1,150 @@
+package lowfirst.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SwapCommandTest {
+  private static final String HEADER = "board,designators,part type fitted,reason,who,date";
+
+  @TempDir private Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @BeforeEach
+  void copies_the_sample_kit() throws IOException {
+    Path sample = Path.of("sample-boms", "bell-player");
+    try (Stream<Path> files = Files.walk(sample)) {
+      for (Path file : files.toList()) {
+        Path copy = folder.resolve("kit").resolve(sample.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(file, copy);
+        }
+      }
+    }
+    Files.writeString(swaps(), HEADER + "\n");
+  }
+
+  private Path swaps() {
+    return folder.resolve("kit").resolve("swaps.csv");
+  }
+
+  private int run(String... arguments) {
+    out.reset();
+    err.reset();
+    return Lowfirst.run(
+        arguments,
+        new Surroundings(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            new ByteArrayInputStream(new byte[0]),
+            folder,
+            Clock.fixed(Instant.parse("2026-03-14T09:00:00Z"), ZoneOffset.UTC),
+            Map.of(),
+            Surroundings.Terminal.FILE));
+  }
+
+  private String text() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void a_fitting_part_is_told_with_its_reasons_and_exits_with_zero() {
+    assertEquals(0, run("swap", "kit", "Q1", "IRL540N", "--board", "driver"));
+    assertTrue(text().contains("Fits, least margin"), text());
+    assertTrue(text().contains("junction temperature"), text());
+    assertTrue(text().contains("IR PD-94997"), text());
+  }
+
+  @Test
+  void a_misfit_exits_with_one_and_says_what_is_wrong_first() {
+    assertEquals(1, run("swap", "kit", "Q1", "IRF540N", "--board", "driver"));
+    assertTrue(text().contains("Does not fit: turned on by the drive there is"), text());
+  }
+
+  @Test
+  void a_designator_on_two_boards_asks_which() {
+    assertEquals(2, run("swap", "kit", "R1", "750R"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("say which with --board"));
+  }
+
+  @Test
+  void an_unknown_part_is_a_usage_error() {
+    assertEquals(2, run("swap", "kit", "Q999", "IRL540N"));
+  }
+
+  @Test
+  void an_accepted_swap_is_added_at_the_end_with_who_why_and_when() throws IOException {
+    Files.writeString(swaps(), HEADER + "\ndriver,D2,1N5404,\"short, of stock\",B,2026-01-01");
+    int status =
+        run(
+            "swap",
+            "kit",
+            "Q1",
+            "IRL540N",
+            "--board",
+            "driver",
+            "--accept",
+            "--why",
+            "none left, sorry",
+            "--who",
+            "A. Builder");
+    assertEquals(0, status);
+    assertEquals(
+        HEADER
+            + "\ndriver,D2,1N5404,\"short, of stock\",B,2026-01-01"
+            + "\ndriver,Q1,IRL540N,\"none left, sorry\",A. Builder,2026-03-14\n",
+        Files.readString(swaps()));
+  }
+
+  @Test
+  void an_accepted_swap_shows_on_the_steps() {
+    run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
+    run("steps", "kit");
+    assertTrue(text().contains("IRL540N"), text());
+  }
+
+  @Test
+  void a_misfit_is_never_recorded() throws IOException {
+    run("swap", "kit", "Q1", "IRF540N", "--board", "driver", "--accept", "--why", "cheap");
+    assertEquals(HEADER + "\n", Files.readString(swaps()));
+  }
+
+  @Test
+  void a_table_with_columns_of_its_own_is_left_alone_and_its_row_is_given() throws IOException {
+    String own = "Ort;Platz;Teil\n";
+    Files.writeString(swaps(), own);
+    int status =
+        run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
+    assertEquals(3, status);
+    assertEquals(own, Files.readString(swaps()));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("driver,Q1,IRL540N,none left"));
+  }
+
+  @Test
+  void the_table_for_machines_has_a_row_for_every_reason_and_check() {
+    run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--csv");
+    assertTrue(text().contains("rule,ON_RESISTANCE"), text());
+    assertTrue(text().contains("check,JUNCTION_TEMPERATURE"), text());
+    assertFalse(text().contains("===="), text());
+  }
+}

@@ -1,0 +1,154 @@
+package lowfirst.swap;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Kit;
+import lowfirst.channel.CheckKind;
+import lowfirst.channel.Verdict;
+import lowfirst.intake.ShippedTables;
+import org.junit.jupiter.api.Test;
+
+class SwapFindingTest {
+  private static final Kit KIT =
+      BellPlayer.with(Map.of("swaps.csv", "board,designators,part type fitted,reason,who,date\n"));
+
+  private static SwapFinding finding(String part, String candidate) {
+    return finding(KIT, part, candidate);
+  }
+
+  private static SwapFinding finding(Kit kit, String part, String candidate) {
+    SwapTarget target = SwapTarget.named(kit, part, Optional.of("driver")).get(0);
+    return SwapFinding.of(
+        target.with(kit, candidate, ShippedTables.bodyOutlines()), ShippedTables.bodyOutlines());
+  }
+
+  private static ChannelChange change(SwapFinding finding, String channel) {
+    return finding.channels().stream()
+        .filter(change -> change.use().channel().name().equals(channel))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void every_channel_that_the_part_serves_is_run_before_and_after() {
+    SwapFinding finding = finding("Q1", "IRL540N");
+    assertEquals(
+        List.of("driver-1 out 1", "driver-2 out 1"),
+        finding.channels().stream().map(c -> c.use().channel().name()).toList());
+    assertTrue(
+        change(finding, "driver-1 out 1").pairs().stream().anyMatch(ChannelChange.Pair::isChanged));
+  }
+
+  /** 63 mΩ is more than 50 mΩ, but a striker's 2.2 A heats neither: the load decides. */
+  @Test
+  void a_weaker_part_fits_where_its_loads_are_carried_all_the_same() {
+    SwapFinding finding = finding("Q1", "IRL540N");
+    SwapReason resistance = finding.reason(MosfetRule.ON_RESISTANCE).orElseThrow();
+    assertEquals(SwapVerdict.DOES_NOT_FIT, resistance.answer().verdict());
+    assertFalse(resistance.decidedBy().isEmpty());
+    assertEquals(SwapVerdict.FITS, finding.verdict());
+  }
+
+  @Test
+  void a_standard_mosfet_does_not_fit_on_a_five_volt_gate_whatever_the_load() {
+    SwapFinding finding = finding("Q1", "IRF540N");
+    assertEquals(SwapVerdict.DOES_NOT_FIT, finding.verdict());
+    assertEquals(
+        Verdict.OVERLOADED,
+        change(finding, "driver-1 out 1")
+            .after()
+            .check(CheckKind.GATE_LEVEL)
+            .orElseThrow()
+            .verdict());
+  }
+
+  @Test
+  void a_schottky_below_the_rail_does_not_fit_and_the_channel_says_so() {
+    SwapFinding finding = finding("D1", "1N5817");
+    assertEquals(SwapVerdict.DOES_NOT_FIT, finding.verdict());
+    assertEquals(
+        Verdict.OVERLOADED,
+        change(finding, "driver-1 out 1")
+            .after()
+            .check(CheckKind.DIODE_VOLTAGE)
+            .orElseThrow()
+            .verdict());
+  }
+
+  @Test
+  void pin_order_is_never_answered_by_a_load() {
+    SwapFinding finding = finding("Q1", "2N7000");
+    SwapReason order = finding.reason(PinRule.PIN_ORDER).orElseThrow();
+    assertTrue(order.decidedBy().isEmpty());
+    assertEquals(SwapVerdict.DOES_NOT_FIT, finding.verdict());
+  }
+
+  @Test
+  void a_part_of_which_nothing_is_known_stays_undecided_and_names_the_lines() {
+    SwapFinding finding = finding("Q1", "ZZ999");
+    assertEquals(SwapVerdict.UNDECIDED, finding.verdict());
+    assertTrue(
+        finding.reasons(SwapVerdict.UNDECIDED).stream()
+            .flatMap(reason -> reason.answer().missing().stream())
+            .anyMatch(text -> text.contains("VDS of ZZ999")));
+  }
+
+  @Test
+  void the_part_itself_always_fits_its_own_place() {
+    assertEquals(SwapVerdict.FITS, finding("Q1", "BP-N60L").verdict());
+  }
+
+  /** The more it resists, the hotter it gets: raising RDS(on) step by step never helps. */
+  @Test
+  void more_resistance_never_turns_a_misfit_into_a_fit() {
+    SwapVerdict last = SwapVerdict.FITS;
+    for (String milliohms : List.of("20", "50", "100", "200", "400", "800", "1600", "3200")) {
+      SwapVerdict now = finding(withCandidate(milliohms), "Q1", "TRY-1").verdict();
+      assertTrue(now.compareTo(last) >= 0, milliohms + " mOhm: " + now + " after " + last);
+      last = now;
+    }
+    assertEquals(SwapVerdict.DOES_NOT_FIT, last);
+  }
+
+  private static Kit withCandidate(String milliohms) {
+    String lines =
+        """
+        part type,symbol,condition,min,typ,max,unit,source
+        TRY-1,kind,MOSFET,,,,,test
+        TRY-1,polarity,N-channel,,,,,test
+        TRY-1,package,TO-220,,,,,test
+        TRY-1,pins,G D S,,,,,test
+        TRY-1,tab,drain,,,,,test
+        TRY-1,VDS,,,,100,V,test
+        TRY-1,VGS,,,,16,V,test
+        TRY-1,VGSth,,1,,2,V,test
+        TRY-1,RDSon,VGS=4V,,,%s,mOhm,test
+        TRY-1,RDSonRatio,TJ=150C,,,2,,test
+        TRY-1,ID,TC=25C,,,40,A,test
+        TRY-1,QG,VGS=5V,,,40,nC,test
+        TRY-1,QGD,,,,20,nC,test
+        TRY-1,RthJC,,,,1,K/W,test
+        TRY-1,RthJA,,,,62,K/W,test
+        TRY-1,TJ,,,,175,C,test
+        """
+            .formatted(milliohms);
+    Kit kit = KIT;
+    Kit more = BellPlayer.with(Map.of("datasheets.csv", lines));
+    return new Kit(
+        kit.settings(),
+        kit.boards(),
+        more.datasheets().over(kit.datasheets()),
+        kit.rails(),
+        kit.channels(),
+        kit.drivers(),
+        kit.loads(),
+        kit.bag(),
+        kit.swaps(),
+        kit.fingerprint());
+  }
+}
