@@ -41,6 +41,18 @@ public enum CheckKind {
       AT_MOST,
       "Vdrive,max/max(RG, Rsource) + Vdrive,max/Rpd ≤ Ipin",
       "The gate resistor keeps the pin's current within what the chip bears."),
+  PULL_DOWN_POWER(
+      "pull-down bears its power",
+      Dimension.POWER,
+      AT_MOST,
+      "Vdrive²/Rpd ≤ min(P·(155 °C − TA)/85 K, (250 V)²/Rpd)",
+      "Small resistors burn too: power is derated from 70 °C, and a voltage limit may bind first."),
+  GATE_RESISTOR_POWER(
+      "gate resistor bears its power",
+      Dimension.POWER,
+      AT_MOST,
+      "Vdrive·(QGS + QGD)·fPWM ≤ min(P·(155 °C − TA)/85 K, (250 V)²/RG)",
+      "Charging the gate at every PWM edge heats its resistor."),
   SWITCHING_TIME(
       "switches within the PWM period",
       Dimension.TIME,

@@ -44,7 +44,7 @@ public enum DatasheetSymbol {
   I2T("I2t", "fuse: melting I²t", "min or typ"),
   FAMILY("family", "fuse: UL 248-14 or IEC 60127, in the condition", "none"),
   // bipolar transistor, Darlington array, optocoupler
-  VCEO("VCEO", "transistor or array: voltage rating", "max", "VCE"),
+  VCEO("VCEO", "transistor or array: voltage rating", "max", "VCE", "VBRCEO"),
   IC("IC", "transistor or array: current of one output", "max"),
   ICTOTAL("ICtotal", "array: current of the common pin", "max"),
   VCESAT("VCEsat", "saturation voltage; IC= and IB= or IF= required", "max"),

@@ -17,7 +17,7 @@ final class DiodeChecks {
       Datum.constant(
           "margin below TJmax",
           SwitchChecks.MARGIN_KELVIN,
-          Dimension.TEMPERATURE,
+          Dimension.TEMPERATURE_RISE,
           Source.standard("common practice: 25 K below the rating"));
   private static final double RECOVERY_SHARE = 0.01;
   private static final Datum RECOVERY_LIMIT =

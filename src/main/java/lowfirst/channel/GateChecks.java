@@ -40,6 +40,12 @@ final class GateChecks {
             in.datum(Term.GATE_RATING)));
     checks.add(off(in));
     checks.add(driveCurrent(in));
+    if (in.has(Fitted.PULL_DOWN)) {
+      checks.add(pullDownPower(in));
+    }
+    if (in.has(Fitted.GATE_RESISTOR) && in.has(Fitted.PWM)) {
+      checks.add(gateResistorPower(in));
+    }
     if (in.has(Fitted.PWM)) {
       checks.add(switchingTime(in));
     }
@@ -160,6 +166,35 @@ final class GateChecks {
         in.datum(Term.DRIVE_RESISTANCE),
         in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : NOT_FITTED,
         in.datum(Term.DRIVE_LIMIT));
+  }
+
+  private static Check pullDownPower(ChannelInputs in) {
+    double volts = in.high(Term.DRIVE_CEILING);
+    return Check.of(
+        CheckKind.PULL_DOWN_POWER,
+        volts * volts / in.low(Term.PULL_DOWN),
+        new ResistorRating(in.low(Term.PULL_DOWN_RATING), in.high(Term.PULL_DOWN))
+            .watts(in.ambient()),
+        in.datum(Term.DRIVE_CEILING),
+        in.datum(Term.PULL_DOWN),
+        in.datum(Term.PULL_DOWN_RATING),
+        in.datum(Term.AMBIENT));
+  }
+
+  /** Charging and discharging the gate turns V·Q of every period into heat, at worst all in RG. */
+  private static Check gateResistorPower(ChannelInputs in) {
+    double charge = in.high(Term.GATE_SOURCE_CHARGE) + in.high(Term.MILLER_CHARGE);
+    return Check.of(
+        CheckKind.GATE_RESISTOR_POWER,
+        SwitchingLoss.gateWatts(in.high(Term.DRIVE_CEILING), charge, in.high(Term.PWM_FREQUENCY)),
+        new ResistorRating(in.low(Term.GATE_RESISTOR_RATING), in.high(Term.GATE_RESISTOR))
+            .watts(in.ambient()),
+        in.datum(Term.DRIVE_CEILING),
+        in.datum(Term.MILLER_CHARGE),
+        in.datum(Term.PWM_FREQUENCY),
+        in.datum(Term.GATE_RESISTOR),
+        in.datum(Term.GATE_RESISTOR_RATING),
+        in.datum(Term.AMBIENT));
   }
 
   private static Check switchingTime(ChannelInputs in) {

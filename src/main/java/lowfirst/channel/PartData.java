@@ -81,8 +81,9 @@ public final class PartData {
       case SWITCH, STAGE -> switching(role, name, switchKind(role, type.kind()), ratings);
       case FLYBACK_DIODE -> diode(name, type.kind(), ratings);
       case FUSE -> fuse(name, type, ratings, bomWords);
-      case GATE_RESISTOR -> resistor(role, Term.GATE_RESISTOR, name, type);
-      case PULL_DOWN -> resistor(role, Term.PULL_DOWN, name, type);
+      case GATE_RESISTOR ->
+          resistor(role, Term.GATE_RESISTOR, Term.GATE_RESISTOR_RATING, name, type);
+      case PULL_DOWN -> resistor(role, Term.PULL_DOWN, Term.PULL_DOWN_RATING, name, type);
     };
   }
 
@@ -497,7 +498,7 @@ public final class PartData {
     return absent;
   }
 
-  private static PartData resistor(Role role, Term term, String name, PartType type) {
+  private static PartData resistor(Role role, Term term, Term rating, String name, PartType type) {
     if (type.value().isEmpty()) {
       return plain(
           role,
@@ -521,7 +522,19 @@ public final class PartData {
                 tolerance.lowest(nominal).asDouble(),
                 nominal.asDouble(),
                 tolerance.highest(nominal).asDouble(),
-                source)));
+                source),
+            ratedPower(rating, type)));
+  }
+
+  private static Datum ratedPower(Term rating, PartType type) {
+    return type.ratedPower()
+        .map(power -> Datum.of(rating, power.asDouble(), Source.kit("the BOM: " + type.text())))
+        .orElseGet(
+            () ->
+                Datum.of(
+                    rating,
+                    ResistorRating.SMALLEST_WATTS,
+                    Source.assumed("1/8 W", "the BOM's value, as 220R 0.25W")));
   }
 
   /** Its place in the channel. */

@@ -7,7 +7,8 @@ import lowfirst.quantity.Source;
 /** Whether track, contact and wire carry the load, and what they lose. */
 final class PathChecks {
   static final Datum TRACK_RULE =
-      Datum.constant("dT", PrintedTrack.RISE_KELVIN, Dimension.TEMPERATURE, PrintedTrack.IPC_2221);
+      Datum.constant(
+          "dT", PrintedTrack.RISE_KELVIN, Dimension.TEMPERATURE_RISE, PrintedTrack.IPC_2221);
 
   /** Share of the rail that the way to the load may lose. */
   private static final double DROP_SHARE = 0.05;

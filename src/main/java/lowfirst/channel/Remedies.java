@@ -35,6 +35,8 @@ public final class Remedies {
           entry(CheckKind.GATE_LIMIT, List.of(down(Term.DRIVE_CEILING), up(Term.GATE_RATING))),
           entry(CheckKind.GATE_OFF, List.of(down(Term.PULL_DOWN))),
           entry(CheckKind.GATE_DRIVE_CURRENT, List.of(up(Term.GATE_RESISTOR))),
+          entry(CheckKind.PULL_DOWN_POWER, List.of(up(Term.PULL_DOWN), up(Term.PULL_DOWN_RATING))),
+          entry(CheckKind.GATE_RESISTOR_POWER, List.of(up(Term.GATE_RESISTOR_RATING))),
           entry(
               CheckKind.SWITCHING_TIME,
               List.of(down(Term.GATE_RESISTOR), down(Term.PWM_FREQUENCY))),

@@ -15,7 +15,7 @@ final class StageChecks {
       Datum.constant(
           "margin below TJmax",
           SwitchChecks.MARGIN_KELVIN,
-          Dimension.TEMPERATURE,
+          Dimension.TEMPERATURE_RISE,
           Source.standard("common practice: 25 K below the rating"));
   private static final Datum VOLTAGE_MARGIN =
       Datum.constant(

@@ -23,7 +23,7 @@ final class SwitchChecks {
       Datum.constant(
           "margin below TJmax",
           MARGIN_KELVIN,
-          Dimension.TEMPERATURE,
+          Dimension.TEMPERATURE_RISE,
           Source.standard("common practice: 25 K below the rating"));
 
   private SwitchChecks() {}
@@ -102,7 +102,7 @@ final class SwitchChecks {
     double edge =
         in.isInductive()
             ? SwitchingLoss.inductiveJoules(volts, amps, seconds)
-            : SwitchingLoss.resistiveJoules(volts, amps, seconds);
+            : SwitchingLoss.resistiveJoules(volts, 0, amps, seconds);
     if (in.has(Fitted.PWM)) {
       double capacitance = 0.5 * in.high(Term.OUTPUT_CAPACITANCE) * volts * volts;
       double recovery =

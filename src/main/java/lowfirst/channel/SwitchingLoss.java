@@ -13,10 +13,18 @@ final class SwitchingLoss {
   }
 
   /**
-   * Resistive load: voltage and current ramp against each other, V·I·t/6 (Rashid, Power
+   * Resistive load: voltage and current ramp against each other, I·t·(V/6 + Vsat/3) (Rashid, Power
    * Electronics, 4th ed., Example 4.2).
+   *
+   * @param saturatedVolts what is left across the switch when on
    */
-  static double resistiveJoules(double volts, double amperes, double seconds) {
-    return volts * amperes * seconds / 6;
+  static double resistiveJoules(
+      double volts, double saturatedVolts, double amperes, double seconds) {
+    return amperes * seconds * (volts / 6 + saturatedVolts / 3);
+  }
+
+  /** Mean power to charge and discharge a gate: V·Q·f, in watts. */
+  static double gateWatts(double volts, double coulombs, double hertz) {
+    return volts * coulombs * hertz;
   }
 }

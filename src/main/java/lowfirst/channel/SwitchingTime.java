@@ -38,9 +38,4 @@ record SwitchingTime(
     double fall = gateSourceCoulombs / plateauVolts * Math.log((plateauVolts - lowVolts) / left);
     return ohms * (Math.max(fall, 0) + millerCoulombs / (plateauVolts - lowVolts));
   }
-
-  /** Mean gate current to move a charge in a time: Q/t. */
-  static double amperes(double coulombs, double seconds) {
-    return coulombs / seconds;
-  }
 }

@@ -27,7 +27,7 @@ public enum Term {
   MAX_ON_TIME("tonmax", Dimension.TIME, LOWER, "loads.csv max on time"),
   RATED_DUTY("Dmax", Dimension.PERCENT, LOWER, "loads.csv rated duty"),
   PULL_IN("Vpull-in", Dimension.VOLTAGE, HIGHER, "loads.csv pull-in voltage"),
-  TEMPERATURE_RISE("dTcoil", Dimension.TEMPERATURE, HIGHER, "loads.csv temperature rise"),
+  TEMPERATURE_RISE("dTcoil", Dimension.TEMPERATURE_RISE, HIGHER, "loads.csv temperature rise"),
   // driver and gate network
   DRIVE_LEVEL("VOH", Dimension.VOLTAGE, LOWER, "drivers.csv high level min"),
   DRIVE_CEILING("Vdrive", Dimension.VOLTAGE, HIGHER, "drivers.csv supply, and that rail"),
@@ -38,6 +38,8 @@ public enum Term {
   INPUT_CURRENT("IF", Dimension.CURRENT, LOWER, "drivers.csv input current"),
   GATE_RESISTOR("RG", Dimension.RESISTANCE, EITHER, "the gate resistor's value in the BOM"),
   PULL_DOWN("Rpd", Dimension.RESISTANCE, EITHER, "the pull-down's value in the BOM"),
+  GATE_RESISTOR_RATING("P(RG)", Dimension.POWER, LOWER, "the gate resistor's rating in the BOM"),
+  PULL_DOWN_RATING("P(Rpd)", Dimension.POWER, LOWER, "the pull-down's rating in the BOM"),
   RETURN_LIFT("Vlift", Dimension.VOLTAGE, HIGHER, "rails.csv return wire, return length"),
   // the switch
   DRAIN_RATING("VDS", Dimension.VOLTAGE, LOWER, "datasheets.csv VDS"),

@@ -87,12 +87,4 @@ final class TransientImpedance {
             - after(period, steadyKelvinPerWatt);
     return Math.min(steadyKelvinPerWatt, Math.max(sum, duty * steadyKelvinPerWatt));
   }
-
-  /**
-   * Temperature rise by superposition of power steps (Rashid, Power Electronics, 4th ed., Example
-   * 17.1): each pulse adds P·Zth of its own interval and takes it away after the next.
-   */
-  static double stepRise(double previousRise, double watts, double impedance) {
-    return previousRise + watts * impedance;
-  }
 }

@@ -126,7 +126,7 @@ final class SupplyTables {
         cells.positive(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
         cells.positive(Column.RATED_DUTY, Dimension.PERCENT),
         cells.positive(Column.TOLERANCE, Dimension.PERCENT),
-        cells.positive(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE),
+        cells.positive(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
         row.place());
   }
 }

@@ -30,6 +30,8 @@ public enum Dimension {
       "\"", "25.4"),
   AREA("mm²", false, "mm²", "1", "mm2", "1", "mm^2", "1"),
   TEMPERATURE("°C", false, "°C", "1", "C", "1", "degC", "1", "deg C", "1", "℃", "1"),
+  /** A difference of temperatures, in kelvin. */
+  TEMPERATURE_RISE("K", false, "K", "1", "°C", "1", "C", "1", "degC", "1", "℃", "1"),
   THERMAL_RESISTANCE(
       "K/W", false, "K/W", "1", "°C/W", "1", "C/W", "1", "℃/W", "1", "degC/W", "1", "mK/W",
       "0.001"),

@@ -88,6 +88,7 @@ final class LoadsWords {
       case VOLTAGE_SCOPE -> "the rail's voltage";
       case GATE_LEVEL, GATE_LIMIT, GATE_OFF -> "the gate voltage";
       case GATE_DRIVE_CURRENT -> "the driver's current";
+      case PULL_DOWN_POWER, GATE_RESISTOR_POWER -> "the gate's resistors";
       case SWITCHING_TIME -> "the switching time";
       case DRAIN_CURRENT, INRUSH_CURRENT, SAFE_AREA -> "the MOSFET's current";
       case JUNCTION_TEMPERATURE, INRUSH_JUNCTION -> "the MOSFET's heat";

@@ -135,13 +135,11 @@ final class ChannelKit {
     return changed;
   }
 
-  /** The same kit with a second channel that differs in these cells. */
-  ChannelKit withSecondChannel(String namesAndValues) {
-    ChannelKit changed = copy();
-    var second = new LinkedHashMap<>(changed.rows.get("channels"));
-    second.putAll(cells(namesAndValues));
-    changed.rows.put("channels.2", second);
-    return changed;
+  /** The cells of a row, as {@code with} takes them. */
+  String row(String name) {
+    return rows.get(name).entrySet().stream()
+        .map(cell -> cell.getKey() + "=" + cell.getValue())
+        .collect(Collectors.joining("; "));
   }
 
   /** The same kit with a setting of {@code kit.properties}. */

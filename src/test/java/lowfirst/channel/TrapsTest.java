@@ -1,0 +1,441 @@
+package lowfirst.channel;
+
+import static lowfirst.channel.Verdict.CARRIES;
+import static lowfirst.channel.Verdict.OVERLOADED;
+import static lowfirst.channel.Verdict.UNDECIDED;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lowfirst.intake.ShippedTables;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import org.junit.jupiter.api.Test;
+
+/** The thirty traps of published practice, each closed by a test of its own. */
+class TrapsTest {
+  private static final String IR = "International Rectifier";
+  private static final ChannelKit TYPICAL = ChannelKit.typical();
+
+  private static Verdict verdict(ChannelKit kit, CheckKind kind) {
+    return kit.check(kind).verdict();
+  }
+
+  private static ChannelKit resistive(ChannelKit kit, String amps) {
+    return kit.with(
+        "loads", "kind=resistive; resistance=; current=" + amps + "; tolerance=0.1 %; on time=");
+  }
+
+  @Test
+  void trap_01_the_headline_drain_current_is_not_what_it_bears_in_free_air() {
+    ChannelKit kit = resistive(TYPICAL.mosfet("IRLZ44N", IR), "20 A");
+    assertEquals(CARRIES, verdict(kit, CheckKind.DRAIN_CURRENT), "33 A at a case of 100 °C");
+    assertEquals(OVERLOADED, verdict(kit, CheckKind.JUNCTION_TEMPERATURE));
+    assertEquals(33, kit.check(CheckKind.DRAIN_CURRENT).allowedAmount(), "not 47 A");
+  }
+
+  @Test
+  void trap_02_cold_resistance_hides_a_thermal_runaway() {
+    ChannelKit kit = resistive(TYPICAL.mosfet("IRLZ44N", IR), "8 A");
+    Check check = kit.setting("ambient", "25 C").check(CheckKind.JUNCTION_TEMPERATURE);
+    assertEquals(OVERLOADED, check.verdict());
+    assertTrue(
+        Double.isInfinite(check.actualAmount()) || check.actualAmount() > 300,
+        "no steady temperature that silicon survives: " + check.actualAmount());
+    double cold = 25 + 62 * 8.4 * 8.4 * 0.025;
+    assertTrue(cold < 150, "the cold sum would have passed: " + cold);
+  }
+
+  @Test
+  void trap_03_the_parts_own_curve_counts_not_half_a_percent_a_kelvin() {
+    HotFactor own = TYPICAL.mosfet("IRF540N", IR).inputs().hotFactor();
+    assertTrue(own.at(150) >= 2.5, "published 2.50, linear would say 1.625: " + own.at(150));
+    HotFactor milder = TYPICAL.mosfet("IRLZ44N", IR).inputs().hotFactor();
+    assertEquals(1.97 + 0.05, milder.at(150), 1e-9, "its own curve and its reading error");
+    assertTrue(HotFactor.DEFAULT.at(150) >= 2.5, "without a curve the steepest counts");
+  }
+
+  @Test
+  void trap_04_threshold_voltage_is_not_on() {
+    ChannelKit low =
+        TYPICAL.with("drivers", "high level min=3.3 V").with("rails.logic", "voltage=3.3 V");
+    for (String part : List.of("IRLZ44N", "IRL540N", "IRF540N", "IRFZ44N", "IRLB8721")) {
+      Check check = low.mosfet(part, IR).check(CheckKind.GATE_LEVEL);
+      assertEquals(OVERLOADED, check.verdict(), part + " at 3.3 V, above VGSth, below every line");
+    }
+    assertEquals(OVERLOADED, verdict(TYPICAL.mosfet("IRF540N", IR), CheckKind.GATE_LEVEL));
+    assertEquals(OVERLOADED, verdict(TYPICAL.mosfet("BS170", "onsemi"), CheckKind.GATE_LEVEL));
+  }
+
+  @Test
+  void trap_05_one_number_of_several_makers_counts_as_the_worst_of_them() {
+    assertEquals(CARRIES, verdict(TYPICAL.mosfet("IRLZ44N", IR), CheckKind.GATE_LEVEL));
+    assertNotEquals(
+        CARRIES,
+        verdict(TYPICAL.mosfet("IRLZ44N", ""), CheckKind.GATE_LEVEL),
+        "one maker guarantees 10 V only");
+    ChannelInputs unnamed = TYPICAL.mosfet("2N7000", "").inputs();
+    assertEquals(357, unnamed.high(Term.RTH_AIR));
+    assertEquals(0.20, unnamed.low(Term.DRAIN_CURRENT_RATING));
+    ChannelInputs named = TYPICAL.mosfet("2N7000", "STMicroelectronics").inputs();
+    assertEquals(125, named.high(Term.RTH_AIR));
+    assertEquals(0.35, named.low(Term.DRAIN_CURRENT_RATING));
+  }
+
+  @Test
+  void trap_06_an_isolated_package_conducts_heat_worse() {
+    ChannelKit sink = TYPICAL.with("channels", "heatsink=5 K/W");
+    double bare = rise(sink, "STP55NF06L");
+    double isolated = rise(sink, "STP55NF06LFP");
+    assertEquals((5.0 + 5) / (1.58 + 5), isolated / bare, 0.001);
+    assertTrue(
+        sink.mosfet("STP55NF06LFP", "STMicroelectronics").inputs().low(Term.DRAIN_CURRENT_RATING)
+            < sink.mosfet("STP55NF06L", "STMicroelectronics")
+                .inputs()
+                .low(Term.DRAIN_CURRENT_RATING));
+  }
+
+  private static double rise(ChannelKit kit, String part) {
+    return SwitchChecks.junctionToAir(kit.mosfet(part, "STMicroelectronics").inputs());
+  }
+
+  @Test
+  void trap_07_a_logic_level_gate_bears_only_sixteen_volts() {
+    ChannelKit hot =
+        TYPICAL
+            .with("rails.logic", "voltage=24 V")
+            .with("drivers", "high level min=22 V")
+            .mosfet("IRLZ44N", IR);
+    assertEquals(OVERLOADED, verdict(hot, CheckKind.GATE_LIMIT));
+    ChannelKit fifteen = hot.with("rails.logic", "voltage=15 V; tolerance=10 %");
+    assertEquals(OVERLOADED, verdict(fifteen, CheckKind.GATE_LIMIT), "15 V and 10 % is 16.5 V");
+  }
+
+  @Test
+  void trap_08_a_pull_down_at_the_gate_divides_the_drive() {
+    ChannelKit ideal =
+        TYPICAL
+            .with("drivers", "high level min=5 V; source resistance=0.001 Ohm")
+            .with("bom.R2", "value=1k 1%");
+    assertTrue(ideal.inputs().gateVolts() < 4.1, "5 V through 220 Ω and 1 kΩ is 4.1 V, not 5 V");
+    ChannelKit atDriver = ideal.with("channels", "pull-down side=driver");
+    assertTrue(atDriver.inputs().gateVolts() > 4.9);
+    ChannelKit unstated = ideal.with("channels", "pull-down side=");
+    assertEquals(ideal.inputs().gateVolts(), unstated.inputs().gateVolts(), "the worse counts");
+  }
+
+  @Test
+  void trap_09_the_supply_adds_to_avalanche_energy() {
+    double half = 0.5 * 0.01 * 4;
+    assertEquals(7.86, Avalanche.joules(0.01, 2, 55, 48) / half, 0.01);
+    assertEquals(5.0, Avalanche.joules(0.01, 2, 60, 48) / half, 0.01);
+    assertEquals(1.92, Avalanche.joules(0.01, 2, 100, 48) / half, 0.01);
+    Check check = TYPICAL.with("channels", "flyback diode=").check(CheckKind.AVALANCHE_ENERGY);
+    double amps = TYPICAL.inputs().loadAmps();
+    assertEquals(0.5 * 0.05 * amps * amps * 100 / (100 - 25.2), check.actualAmount(), 1e-9);
+  }
+
+  @Test
+  void trap_10_of_two_avalanche_energies_only_the_smaller_is_a_rating() {
+    ChannelKit both = TYPICAL.datasheet("T-FET", "EAS", "IAS=10A, destruction", "", "700", "mJ");
+    assertEquals(0.200, both.inputs().low(Term.AVALANCHE_RATING), 1e-12);
+  }
+
+  @Test
+  void trap_11_a_forty_volt_diode_does_not_stand_forty_eight() {
+    ChannelKit high = TYPICAL.with("rails", "voltage=48 V");
+    assertEquals(
+        OVERLOADED, verdict(high.with("bom.D1", "part type=1N5819"), CheckKind.DIODE_VOLTAGE));
+    assertEquals(
+        CARRIES, verdict(high.with("bom.D1", "part type=1N4007"), CheckKind.DIODE_VOLTAGE));
+    PartData coupler =
+        PartData.of(
+            PartData.Role.STAGE,
+            type(PartKind.OPTOCOUPLER, "4N25"),
+            ShippedTables.catalogue().about("4N25"),
+            "");
+    assertEquals(
+        30,
+        coupler.data().stream()
+            .filter(datum -> datum.term() == Term.DRAIN_RATING)
+            .mapToDouble(Datum::low)
+            .findFirst()
+            .orElseThrow(),
+        "V(BR)CEO 30 V, though 70 V stands under the ratings");
+  }
+
+  @Test
+  void trap_12_under_pwm_the_diode_carries_the_current_most_of_the_time() {
+    ChannelKit pwm =
+        TYPICAL
+            .with("drivers", "PWM frequency=200 Hz")
+            .with("loads", "resistance=12 Ohm; duty=25 %; on time=; period=")
+            .with("bom.D1", "part type=1N4007; description=diode Diodes Incorporated");
+    Check check = pwm.check(CheckKind.DIODE_CURRENT);
+    assertEquals(0.75 * pwm.inputs().loadAmps(), check.actualAmount(), 1e-9);
+    assertEquals(OVERLOADED, check.verdict(), "1.65 A on a 1 A diode");
+    ChannelKit hot = TYPICAL.setting("ambient", "100 C");
+    assertEquals(
+        3 * (150 - 100.0) / (150 - 75), hot.check(CheckKind.DIODE_CURRENT).allowedAmount(), 1e-9);
+  }
+
+  @Test
+  void trap_13_a_clamp_adds_to_the_rail_at_the_drain() {
+    ChannelInputs zener = TYPICAL.inputs().with(Term.DRAIN_RATING, 55).with(Term.DIODE_FORWARD, 25);
+    Check check = ChannelFinding.of(zener).check(CheckKind.DRAIN_VOLTAGE).orElseThrow();
+    assertEquals(25.2 + 25, check.actualAmount(), 1e-9);
+    assertEquals(OVERLOADED, check.verdict());
+  }
+
+  @Test
+  void trap_14_an_inductive_edge_costs_three_times_a_resistive_one() {
+    assertEquals(
+        3,
+        SwitchingLoss.inductiveJoules(48, 2, 1e-6) / SwitchingLoss.resistiveJoules(48, 0, 2, 1e-6),
+        1e-9);
+    ChannelKit pwm = TYPICAL.with("drivers", "PWM frequency=20 kHz").with("loads", "duty=50 %");
+    double coil = SwitchChecks.switchingWatts(pwm.inputs());
+    ChannelInputs plain = pwm.with("loads", "kind=resistive").inputs();
+    assertTrue(coil > 2.5 * (SwitchChecks.switchingWatts(plain) - 20e3 * 0.5 * 1e-9 * 25.2 * 25.2));
+  }
+
+  @Test
+  void trap_15_cold_resistance_beats_any_rule_of_inrush_and_the_highest_rule_counts() {
+    ChannelKit lamp = TYPICAL.with("loads", "kind=lamp; resistance=; power=24 W; tolerance=5 %");
+    assertEquals(15, lamp.inputs().nominal(Term.INRUSH), 1e-9, "15 times 1 A");
+    ChannelKit cold = lamp.with("loads", "resistance=2 Ohm");
+    assertEquals(12, cold.inputs().nominal(Term.INRUSH), 1e-9, "V/Rcold where R is known");
+    assertEquals(1, cold.inputs().nominal(Term.LOAD_CURRENT), 1e-9, "and it runs at 1 A");
+    ChannelKit motor = TYPICAL.with("loads", "kind=motor; current=2 A; resistance=1.5 Ohm");
+    assertEquals(16, motor.inputs().nominal(Term.INRUSH), 1e-9);
+  }
+
+  @Test
+  void trap_16_a_dc_solenoid_has_no_inrush_but_draws_its_cold_current() {
+    assertFalse(
+        TYPICAL.finding().check(CheckKind.INRUSH_CURRENT).isPresent(), "10-20 times is for AC");
+    assertEquals(1.05 * 1.05, TYPICAL.inputs().loadAmps(), 1e-9, "cold V/R, high rail");
+    ChannelKit pull = TYPICAL.with("loads", "pull-in voltage=18 V; temperature rise=45 K");
+    Check check = pull.check(CheckKind.PULL_IN);
+    assertEquals(18 * 1.2554, check.allowedAmount(), 0.01, "a coil at 85 °C needs 25.5 % more");
+    assertEquals(OVERLOADED, check.verdict());
+  }
+
+  @Test
+  void trap_17_copper_coefficients_belong_to_their_reference_temperature() {
+    assertEquals(0.003929, CopperTemperature.coefficient(20), 1e-6);
+    assertEquals(0.003854, CopperTemperature.coefficient(25), 1e-6);
+    assertEquals(
+        CopperTemperature.factor(20, 100),
+        CopperTemperature.factor(20, 25) * CopperTemperature.factor(25, 100),
+        1e-12,
+        "the same copper from either reference");
+  }
+
+  @Test
+  void trap_18_duty_is_on_time_over_the_whole_not_off_time() {
+    assertEquals(25, LoadChecks.dutyPercent(15, 15 + 45), 1e-12, "15 s on, 45 s off");
+    ChannelKit rated = TYPICAL.with("loads", "on time=15 s; period=60 s; rated duty=30 %");
+    assertEquals(CARRIES, verdict(rated, CheckKind.LOAD_DUTY));
+    assertEquals(OVERLOADED, verdict(rated.with("loads", "rated duty=20 %"), CheckKind.LOAD_DUTY));
+  }
+
+  @Test
+  void trap_19_an_inner_track_needs_more_than_double_width_and_an_unstated_one_counts_as_inner() {
+    double inner = PrintedTrack.widthMillimetres(3, 20, 0.035, false);
+    double outer = PrintedTrack.widthMillimetres(3, 20, 0.035, true);
+    assertEquals(2.602, inner / outer, 0.001);
+    double external = TYPICAL.check(CheckKind.TRACE_CURRENT).allowedAmount();
+    double unstated =
+        TYPICAL.with("channels", "trace layer=").check(CheckKind.TRACE_CURRENT).allowedAmount();
+    assertEquals(0.5, unstated / external, 1e-9);
+    assertTrue(CheckKind.TRACE_CURRENT.remark().contains("2152"), "the caveat is said");
+  }
+
+  @Test
+  void trap_20_chassis_amps_do_not_rate_a_bundled_wire() {
+    double gauge16 = Conductor.squareMillimetres("AWG 16").orElseThrow();
+    assertTrue(Conductor.amperes(gauge16, 30, 1) < 22, "22 A is for one short wire in open air");
+    assertTrue(Conductor.amperes(gauge16, 30, 8) < 0.55 * Conductor.amperes(gauge16, 30, 1));
+    Check together = TYPICAL.with("channels", "wires together=16").check(CheckKind.WIRE_CURRENT);
+    assertEquals(
+        0.37,
+        together.allowedAmount() / TYPICAL.check(CheckKind.WIRE_CURRENT).allowedAmount(),
+        1e-9);
+  }
+
+  @Test
+  void trap_21_the_drop_counts_both_ways_and_hot_copper_of_the_standards_resistivity() {
+    assertEquals(0.017241, new PrintedTrack(1, 1, true).ohms(1000, 20), 1e-5, "IACS, 1 m of 1 mm²");
+    Check check = TYPICAL.check(CheckKind.WIRE_DROP);
+    double amps = TYPICAL.inputs().loadAmps();
+    double hot = 304.5 / 254.5;
+    double wire = 2 * 0.0200 * 2 * hot;
+    double track = 1.7241e-5 * 50 / (2 * 0.035) * hot;
+    assertEquals(amps * (wire + track), check.actualAmount(), 1e-9);
+  }
+
+  @Test
+  void trap_22_what_a_fuse_carries_and_when_it_opens_depends_on_its_standard() {
+    ChannelKit unstated = TYPICAL.with("bom.F1", "description=fuse");
+    ChannelKit iec = TYPICAL.with("bom.F1", "description=fuse IEC 60127-2");
+    double ul = TYPICAL.check(CheckKind.FUSE_CURRENT).allowedAmount();
+    assertEquals(0.75 * 2.5 * 0.925, ul, 1e-9);
+    assertEquals(1.00 * 2.5 * 0.925, iec.check(CheckKind.FUSE_CURRENT).allowedAmount(), 1e-9);
+    assertEquals(ul, unstated.check(CheckKind.FUSE_CURRENT).allowedAmount(), 1e-9);
+    assertEquals(1.35 * 2.5, TYPICAL.check(CheckKind.FUSE_PROTECTS_TRACK).actualAmount(), 1e-9);
+    assertEquals(2.1 * 2.5, iec.check(CheckKind.FUSE_PROTECTS_TRACK).actualAmount(), 1e-9);
+    assertEquals(2.1 * 2.5, unstated.check(CheckKind.FUSE_PROTECTS_WIRE).actualAmount(), 1e-9);
+    ChannelKit thin = TYPICAL.with("channels", "wire=AWG 26");
+    assertEquals(OVERLOADED, verdict(thin, CheckKind.FUSE_PROTECTS_WIRE));
+  }
+
+  @Test
+  void trap_23_an_ac_rating_says_nothing_about_direct_current() {
+    ChannelKit ac =
+        TYPICAL.withoutDatasheet("T-FUSE", "VN").datasheet("T-FUSE", "VN", "AC", "", "250", "V");
+    assertEquals(UNDECIDED, verdict(ac, CheckKind.FUSE_VOLTAGE));
+    assertEquals(CARRIES, verdict(TYPICAL, CheckKind.FUSE_VOLTAGE));
+  }
+
+  @Test
+  void trap_24_repeated_inrush_may_use_a_fifth_of_the_melting_integral() {
+    ChannelKit lamp =
+        TYPICAL.with(
+            "loads", "kind=lamp; resistance=; current=1 A; inrush=10 A; inrush time=20 ms");
+    Check check = lamp.check(CheckKind.FUSE_PULSE);
+    assertEquals(0.22 * 6, check.allowedAmount(), 1e-9);
+    assertEquals(1.05 * 1.05 * 100 * 0.020, check.actualAmount(), 1e-9);
+    assertEquals(OVERLOADED, check.verdict(), "2.2 of 6 A²s would melt it after some strokes");
+  }
+
+  @Test
+  void trap_25_a_transfer_ratio_at_five_volts_is_no_saturated_one() {
+    ChannelKit coupler =
+        TYPICAL
+            .with(
+                "drivers",
+                "kind=optocoupler; part type=PC817; high level min=; input current=10 mA")
+            .with("bom.R2", "value=4k7 1%");
+    Check check = coupler.check(CheckKind.OPTO_CURRENT);
+    assertEquals(0.010 / 20, check.allowedAmount(), 1e-9, "IF/20, not 50 % of IF");
+    assertEquals(OVERLOADED, check.verdict(), "5.25 V on 4.65 kΩ is 1.1 mA");
+    ChannelKit weaker = coupler.with("bom.R2", "value=47k 1%");
+    assertEquals(CARRIES, verdict(weaker, CheckKind.OPTO_CURRENT));
+  }
+
+  @Test
+  void trap_26_an_array_is_limited_by_its_ground_pin_and_its_package() {
+    ChannelKit array =
+        TYPICAL
+            .with("channels", "MOSFET=; gate resistor=; pull-down=")
+            .with("drivers", "kind=Darlington array; part type=ULN2803A")
+            .with("loads", "resistance=50 Ohm");
+    ChannelKit eight = array;
+    for (int i = 2; i <= 8; i++) {
+      eight = eight.with("channels." + i, rowOf(array, "out " + i));
+    }
+    Check total = eight.check(CheckKind.STAGE_TOTAL);
+    assertEquals(8 * array.inputs().loadAmps(), total.actualAmount(), 1e-9);
+    assertEquals(OVERLOADED, total.verdict(), "8 × 0.5 A is over the 2.5 A of the ground pin");
+    assertEquals(
+        85 + 62.66 * 1.037, StageChecks.packageCelsius(85, 62.66, 1.037), 1e-9, "1.04 W at 85 °C");
+    assertEquals(
+        UNDECIDED,
+        verdict(eight, CheckKind.STAGE_TEMPERATURE),
+        "no VCEsat maximum is in the catalogue");
+  }
+
+  private static String rowOf(ChannelKit kit, String name) {
+    return kit.row("channels") + "; channel=" + name;
+  }
+
+  @Test
+  void trap_27_base_drive_counts_with_the_forced_gain_never_hfe() {
+    ChannelKit bipolar =
+        TYPICAL
+            .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
+            .with("loads", "kind=resistive; resistance=; current=40 mA; tolerance=1 %");
+    Check check = bipolar.check(CheckKind.FORCED_GAIN);
+    assertEquals(10, check.allowedAmount(), 1e-9, "hFE min is 60 at 50 mA");
+    ChannelKit weak = bipolar.with("bom.R1", "value=1k 1%");
+    assertNotEquals(CARRIES, verdict(weak, CheckKind.FORCED_GAIN));
+  }
+
+  @Test
+  void trap_28_a_resistors_voltage_may_bind_before_its_power_and_power_falls_above_70_degrees() {
+    assertEquals(250, new ResistorRating(0.25, 1e6).volts(25), 1e-9, "not √(P·R) = 500 V");
+    assertEquals(0.353, ResistorRating.share(125), 0.001);
+    ChannelKit hot = TYPICAL.with("bom.R2", "value=220R 1%").setting("ambient", "100 C");
+    assertEquals(OVERLOADED, verdict(hot, CheckKind.PULL_DOWN_POWER), "5.25 V on 220 Ω is 125 mW");
+  }
+
+  @Test
+  void trap_29_letters_in_values_are_read_by_the_code_not_guessed() {
+    assertEquals(4700, TYPICAL.with("bom.R2", "value=4K7").inputs().nominal(Term.PULL_DOWN));
+    assertEquals(4.7, TYPICAL.with("bom.R2", "value=4R7").inputs().nominal(Term.PULL_DOWN), 1e-9);
+    ChannelInputs tolerance = TYPICAL.with("bom.R1", "value=220RK").inputs();
+    assertTrue(
+        !tolerance.knows(Term.GATE_RESISTOR) || tolerance.high(Term.GATE_RESISTOR) >= 1.09 * 220,
+        "K after R is ±10 %, or it is not understood; never 220 kΩ by accident");
+  }
+
+  @Test
+  void trap_30_where_two_lines_disagree_the_stricter_counts() {
+    ChannelKit typo =
+        TYPICAL
+            .datasheet("T-DIODE", "VF", "IF=1A", "", "1.3", "V")
+            .datasheet("T-FET", "TJ", "", "", "150", "C");
+    assertEquals(1.3, typo.inputs().high(Term.DIODE_FORWARD), 1e-9);
+    assertEquals(125, typo.check(CheckKind.JUNCTION_TEMPERATURE).allowedAmount(), 1e-9);
+  }
+
+  @Test
+  void a_value_from_memory_makes_nothing_pass() {
+    ChannelKit memory =
+        TYPICAL
+            .withoutDatasheet("T-FET", "VDS")
+            .line("T-FET", "VDS", "", "", "", "100", "V", "from memory");
+    assertEquals(UNDECIDED, verdict(memory, CheckKind.DRAIN_VOLTAGE));
+    ChannelKit bad =
+        TYPICAL
+            .withoutDatasheet("T-FET", "VDS")
+            .line("T-FET", "VDS", "", "", "", "20", "V", "from memory");
+    assertEquals(OVERLOADED, verdict(bad, CheckKind.DRAIN_VOLTAGE));
+    assertEquals(Source.Origin.MEMORY, memory.inputs().datum(Term.DRAIN_RATING).source().origin());
+  }
+
+  @Test
+  void a_typical_value_makes_nothing_pass() {
+    ChannelKit typical =
+        TYPICAL
+            .withoutDatasheet("T-FET", "RthJA")
+            .line("T-FET", "RthJA", "", "", "40", "", "K/W", "sheet");
+    Check check = typical.check(CheckKind.JUNCTION_TEMPERATURE);
+    assertEquals(UNDECIDED, check.verdict());
+    assertTrue(check.missing().toString().contains("typical"), check.missing().toString());
+  }
+
+  @Test
+  void above_sixty_volts_nothing_is_decided() {
+    ChannelKit high = TYPICAL.with("rails", "voltage=60 V");
+    assertEquals(UNDECIDED, verdict(high, CheckKind.VOLTAGE_SCOPE), "60 V and 5 % is 63 V");
+    assertNotEquals(CARRIES, high.finding().verdict());
+  }
+
+  private static PartType type(PartKind kind, String number) {
+    return new PartType(
+        kind,
+        number,
+        java.util.Optional.empty(),
+        java.util.Optional.empty(),
+        java.util.Optional.empty(),
+        java.util.Optional.<Quantity>empty(),
+        number,
+        "");
+  }
+}
