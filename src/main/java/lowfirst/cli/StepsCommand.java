@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  lowfirst steps my-kit",
-      "  lowfirst steps --parts-per-batch 12 --height-spread 1.0 my-kit",
+      "  lowfirst steps --batch-parts 12 --batch-spread 1.0 my-kit",
       "  lowfirst steps --csv --bom parts.csv --placements places.csv",
       "Exit status: 0 every step is planned, 1 faults in the tables or in the order, 2 usage,",
       "3 can't read."
@@ -37,11 +37,10 @@ final class StepsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Mixin private KitArgument kit = new KitArgument();
+  @Mixin private BatchOptions batches = new BatchOptions();
 
   @Option(names = "--csv", description = "as one table for machines, a row a step")
   private boolean csv;
-
-  @Mixin private BatchOptions batches = new BatchOptions();
 
   @Option(
       names = "--width",
@@ -55,7 +54,8 @@ final class StepsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    AssemblyOptions options = options();
+    checkUsage();
+    AssemblyOptions options = batches.options();
     KitReading reading = kit.read(surroundings);
     AssemblyPlan plan = AssemblyOrder.of(reading.kit(), options);
     surroundings
@@ -74,14 +74,10 @@ final class StepsCommand implements Callable<Integer> {
     return faults == 0 && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 
-  private AssemblyOptions options() {
+  private void checkUsage() {
     if (width < NARROWEST) {
-      throw refused("--width: write 40 or more columns");
+      throw new ParameterException(
+          spec.commandLine(), "--width: write " + NARROWEST + " or more columns");
     }
-    return batches.options();
-  }
-
-  private ParameterException refused(String message) {
-    return new ParameterException(spec.commandLine(), message);
   }
 }

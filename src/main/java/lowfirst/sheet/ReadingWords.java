@@ -32,10 +32,9 @@ final class ReadingWords {
                 range ->
                     "; surely within "
                         + limits.tolerance()
-                        + " from "
-                        + shown(range.low())
-                        + " to "
-                        + shown(range.high()))
+                        + (range.low().equals(range.high())
+                            ? " at " + shown(range.low())
+                            : " from " + shown(range.low()) + " to " + shown(range.high())))
             .orElse("");
     return shown(limits.rejectBelow())
         + " to "

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -52,7 +53,7 @@ public final class StepsDocument {
   /** Whether a document has pictures. */
   private enum Pictures {
     NONE,
-    BOARD_MAPS
+    MAPS_AND_PARTS
   }
 
   private StepsDocument(Kit kit, AssemblyPlan plan, Pictures pictures) {
@@ -67,9 +68,9 @@ public final class StepsDocument {
     return new StepsDocument(kit, plan, Pictures.NONE).document(options);
   }
 
-  /** For paper and pages: with a board map before each batch. */
+  /** For paper and pages: with a board map before each batch, and each part as it looks. */
   public static Document illustrated(Kit kit, AssemblyPlan plan, AssemblyOptions options) {
-    return new StepsDocument(kit, plan, Pictures.BOARD_MAPS).document(options);
+    return new StepsDocument(kit, plan, Pictures.MAPS_AND_PARTS).document(options);
   }
 
   private Document document(AssemblyOptions options) {
@@ -131,7 +132,7 @@ public final class StepsDocument {
     if (batch.isPluggedIn()) {
       blocks.add(new Paragraph(RAIL_CHECK));
     }
-    if (pictures == Pictures.BOARD_MAPS && !board.placements().isEmpty()) {
+    if (pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty()) {
       blocks.add(map(board, batch, done));
     }
     var said = new HashMap<String, Integer>();
@@ -160,6 +161,9 @@ public final class StepsDocument {
   private void step(Step step, Map<String, Integer> said) {
     blocks.add(
         new Heading(3, "Step " + step.number() + ": " + StepWording.shortName(step.partType())));
+    if (pictures == Pictures.MAPS_AND_PARTS) {
+      blocks.add(new Figure(PartPicture.of(step.partType(), outline(step)), ""));
+    }
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("pick", StepWording.pick(step)));
     add(facts, "marked", StepWording.marking(step));
@@ -224,17 +228,15 @@ public final class StepsDocument {
   }
 
   private OptionalDouble assumed(Step step) {
-    BodyOutline outline =
-        kit.board(step.board())
-            .map(Board::outlines)
-            .map(outlines -> outlines.get(step.designators().get(0)))
-            .orElse(null);
     boolean isAssumed =
-        outline != null
-            && outline.isAssumed()
+        outline(step).filter(BodyOutline::isAssumed).isPresent()
             && step.stage() == Step.Stage.SOLDER
             && step.why().contains("assumed");
     return isAssumed ? step.seatedHeightMillimetres() : OptionalDouble.empty();
+  }
+
+  private Optional<BodyOutline> outline(Step step) {
+    return kit.board(step.board()).map(board -> board.outlines().get(step.designators().get(0)));
   }
 
   private static Row row(Step step, String height) {

@@ -80,7 +80,7 @@ class StepsCommandTest {
   void fewer_parts_a_batch_make_more_batches() throws IOException {
     String kit = cases().get(0).resolve("kit").toString();
     String usual = run("steps", kit).out();
-    String single = run("steps", "--parts-per-batch", "1", kit).out();
+    String single = run("steps", "--batch-parts", "1", kit).out();
     assertFalse(usual.contains("Batch 9"));
     assertTrue(single.contains("Batch 9"), single);
   }
@@ -90,15 +90,15 @@ class StepsCommandTest {
     String kit = cases().get(0).resolve("kit").toString();
     for (String[] arguments :
         new String[][] {
-          {"steps", "--parts-per-batch", "0", kit},
-          {"steps", "--height-spread", "-1", kit},
-          {"steps", "--height-spread", "NaN", kit},
+          {"steps", "--batch-parts", "0", kit},
+          {"steps", "--batch-spread", "-1", kit},
+          {"steps", "--batch-spread", "NaN", kit},
           {"steps", "--width", "10", kit},
         }) {
       Outcome outcome = run(arguments);
       assertEquals(ExitStatus.USAGE, outcome.status(), arguments[1]);
       assertEquals("", outcome.out());
-      assertTrue(outcome.err().contains("write"), outcome.err());
+      assertTrue(outcome.err().contains(arguments[1]), outcome.err());
     }
   }
 
