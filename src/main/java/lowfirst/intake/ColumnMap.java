@@ -24,7 +24,12 @@ public record ColumnMap(Map<String, String> entries) {
   public static final String FILE = "columns.properties";
 
   /** What can be said of a table beside its columns. */
-  private static final List<String> FURTHER = List.of("unit", "separator", "header", "bottom-x");
+  private static final Map<String, String> ALLOWED =
+      Map.of(
+          "unit", "mm, mil, inch or µm",
+          "separator", "comma, semicolon, tab, bar, blanks, wide-blanks or fixed-width",
+          "header", "the line that the header stands in, or none",
+          "bottom-x", "mirrored or as-is");
 
   public ColumnMap {
     entries = java.util.Collections.unmodifiableMap(new TreeMap<>(entries));
@@ -45,17 +50,35 @@ public record ColumnMap(Map<String, String> entries) {
   /** What is wrong with its keys, if anything. */
   public List<Problem> problems(String file) {
     var problems = new ArrayList<Problem>();
-    for (String key : entries.keySet()) {
-      if (!isKnown(key)) {
-        problems.add(
-            new Problem(
-                Kind.REFERENCE_UNKNOWN,
-                Place.ofFile(file),
-                "\"" + key + "\" names no column of a table",
-                "write table.column, such as bom.value, placements.x or placements.unit"));
-      }
-    }
+    entries.forEach(
+        (key, value) -> {
+          if (!isKnown(key)) {
+            problems.add(
+                new Problem(
+                    Kind.REFERENCE_UNKNOWN,
+                    Place.ofFile(file),
+                    "\"" + key + "\" names no column of a table",
+                    "write table.column, such as bom.value, placements.x or placements.unit"));
+          } else if (!isAllowed(key.substring(key.lastIndexOf('.') + 1), value.strip())) {
+            problems.add(
+                new Problem(
+                    Kind.CELL_UNREADABLE,
+                    Place.ofCell(file, 0, 0, key, value),
+                    "\"" + value + "\" is not known here",
+                    "write " + ALLOWED.get(key.substring(key.lastIndexOf('.') + 1))));
+          }
+        });
     return problems;
+  }
+
+  private static boolean isAllowed(String name, String value) {
+    return switch (name) {
+      case "unit" -> Lengths.isUnit(HeaderUnit.canonical(value));
+      case "separator" -> Separator.named(value).isPresent();
+      case "header" -> value.matches("none|[0-9]{1,7}");
+      case "bottom-x" -> value.equals("mirrored") || value.equals("as-is");
+      default -> true;
+    };
   }
 
   private static boolean isKnown(String key) {
@@ -63,7 +86,7 @@ public record ColumnMap(Map<String, String> entries) {
     boolean table = Arrays.stream(TableKind.values()).anyMatch(kind -> kind.key().equals(names[0]));
     return table
         && names.length == 2
-        && (FURTHER.contains(names[1]) || Column.ofKey(names[1]).isPresent());
+        && (ALLOWED.containsKey(names[1]) || Column.ofKey(names[1]).isPresent());
   }
 
   /** The header or number that is said to hold a column of this file. */
@@ -73,7 +96,7 @@ public record ColumnMap(Map<String, String> entries) {
 
   /** The unit of bare numbers in this file. */
   Optional<String> unit(TableKind kind, String file) {
-    return said(kind, file, "unit").map(HeaderUnit::canonical);
+    return said(kind, file, "unit").map(HeaderUnit::canonical).filter(Lengths::isUnit);
   }
 
   /** The separator of this file. */

@@ -32,8 +32,10 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
       return stated(told.get(), told.get(), "coordinates in " + told.get() + ", as you said");
     }
     Header header = table.header();
-    Optional<String> inX = HeaderUnit.of(header.name(header.cellOf(Column.X)));
-    Optional<String> inY = HeaderUnit.of(header.name(header.cellOf(Column.Y)));
+    Optional<String> inX =
+        HeaderUnit.of(header.name(header.cellOf(Column.X))).filter(Lengths::isUnit);
+    Optional<String> inY =
+        HeaderUnit.of(header.name(header.cellOf(Column.Y))).filter(Lengths::isUnit);
     if (inX.isPresent() || inY.isPresent()) {
       String x = inX.or(() -> inY).orElseThrow();
       return stated(x, inY.orElse(x), "coordinates in " + x + ", as the header says");

@@ -17,6 +17,11 @@ final class Lengths {
         : bare;
   }
 
+  /** Whether a text is a unit of length. */
+  static boolean isUnit(String unit) {
+    return Quantity.parse("1 " + unit, Dimension.LENGTH).isRead();
+  }
+
   /** How many millimetres a unit is long. */
   static double millimetres(String unit) {
     return Quantity.parse("1 " + unit, Dimension.LENGTH).orThrow().asDouble();
