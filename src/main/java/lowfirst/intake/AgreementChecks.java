@@ -15,11 +15,12 @@ import lowfirst.problem.Problem;
 final class AgreementChecks {
   private AgreementChecks() {}
 
-  static List<Problem> of(Board board) {
+  static List<Problem> of(BoardIndex index) {
+    Board board = index.board();
     var problems = new ArrayList<Problem>();
     var same = new SameOrNot();
     boolean valued = board.items().stream().anyMatch(item -> saysMoreThanANumber(item.partType()));
-    Map<Designator, Item> items = board.itemsByDesignator();
+    Map<Designator, Item> items = index.items();
     for (Placement placement : board.placements()) {
       Item item = items.get(placement.designator());
       if (item == null || !item.isFitted()) {

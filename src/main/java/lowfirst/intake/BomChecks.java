@@ -23,18 +23,18 @@ final class BomChecks {
   private final Map<Designator, Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
 
-  private BomChecks(Board board) {
-    this.board = board;
-    this.items = board.itemsByDesignator();
-    this.placements = board.placementsByDesignator();
+  private BomChecks(BoardIndex index) {
+    this.board = index.board();
+    this.items = index.items();
+    this.placements = index.placements();
   }
 
-  static List<Problem> of(Board board) {
-    var checks = new BomChecks(board);
+  static List<Problem> of(BoardIndex index) {
+    var checks = new BomChecks(index);
     checks.quantities();
     checks.namedTwice();
     checks.placedTwice();
-    if (!board.items().isEmpty() && !board.placements().isEmpty()) {
+    if (!checks.items.isEmpty() && !checks.placements.isEmpty()) {
       checks.notPlaced();
       checks.notInBom();
     }

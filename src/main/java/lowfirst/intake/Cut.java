@@ -86,7 +86,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       if (told.isPresent() && !told.get().equals(rows.get(index).line() + "")) {
         continue;
       }
-      if (!mayBeHeader(kind, rows.get(index)) && told.isEmpty()) {
+      if (!mayBeHeader(kind, rows.get(index), map) && told.isEmpty()) {
         continue;
       }
       Header header = HeaderMatch.at(kind, file, map, rows, index);
@@ -102,8 +102,16 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
   }
 
   /** Spares most rows the full search. */
-  private static boolean mayBeHeader(TableKind kind, Row row) {
-    return !kind.isExported() || CellShapes.numberShare(List.of(row), 0) == 0;
+  private static boolean mayBeHeader(TableKind kind, Row row, ColumnMap map) {
+    if (!kind.isExported() || !map.entries().isEmpty()) {
+      return true;
+    }
+    for (String cell : row.cells()) {
+      if (!HeaderWords.matches(kind, cell).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How much the header explains, times how many rows are as long as it. */

@@ -37,6 +37,9 @@ final class HeaderMatch {
   }
 
   private void useWhatIsTold() {
+    if (map.entries().isEmpty()) {
+      return;
+    }
     for (Column column : Column.values()) {
       Optional<String> told = map.column(kind, file, column);
       if (told.isEmpty()) {

@@ -13,16 +13,25 @@ final class HeaderUnit {
               + "\\s*[)\\]}]?$",
           Pattern.CASE_INSENSITIVE);
 
+  /** A longer text is no header. */
+  private static final int LONGEST = 80;
+
   private HeaderUnit() {}
 
   /** The header without its unit; the header itself when it carries none. */
   static String without(String header) {
+    if (header.length() > LONGEST) {
+      return header;
+    }
     Matcher matcher = UNIT.matcher(header.strip());
     return matcher.matches() && isSetApart(matcher) ? matcher.group(1).strip() : header.strip();
   }
 
   /** The unit, spelt as {@code Quantity} knows it. */
   static Optional<String> of(String header) {
+    if (header.length() > LONGEST) {
+      return Optional.empty();
+    }
     Matcher matcher = UNIT.matcher(header.strip());
     return matcher.matches() && isSetApart(matcher)
         ? Optional.of(canonical(matcher.group(2)))

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /** The trade's header words, from the resource {@code headers.txt}. */
 final class HeaderWords {
+  private static final Pattern ACCENT = Pattern.compile("\\p{M}");
   private static final Map<TableKind, Map<String, List<Match>>> BY_TABLE = load();
 
   /** From this rank on, a header names its column only when no surer one does. */
@@ -52,11 +54,38 @@ final class HeaderWords {
     return halves;
   }
 
-  /** A header without case, accents, blanks and punctuation. */
+  /** A header without case, accents, blanks and punctuation; a lone # stays. */
   static String key(String header) {
-    String plain = Normalizer.normalize(header, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
-    String bare = plain.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Punct}&&[^#]]+", "");
-    return bare.length() > 1 ? bare.replaceAll("^#+", "") : bare;
+    String plain =
+        isPlain(header)
+            ? header
+            : ACCENT.matcher(Normalizer.normalize(header, Normalizer.Form.NFD)).replaceAll("");
+    var bare = new StringBuilder(plain.length());
+    for (int at = 0; at < plain.length(); at++) {
+      char c = Character.toLowerCase(plain.charAt(at));
+      boolean dropped = Character.isWhitespace(c) || (isPunctuation(c) && c != '#');
+      boolean sign = c == '#' && bare.length() == 0 && plain.length() > 1;
+      if (!dropped && !sign) {
+        bare.append(c);
+      }
+    }
+    return bare.length() == 0 && plain.strip().equals("#") ? "#" : bare.toString();
+  }
+
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      if (text.charAt(at) > 127) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isPunctuation(char c) {
+    return (c >= '!' && c <= '/')
+        || (c >= ':' && c <= '@')
+        || (c >= '[' && c <= '`')
+        || (c >= '{' && c <= '~');
   }
 
   private static Map<TableKind, Map<String, List<Match>>> load() {

@@ -22,13 +22,13 @@ final class PlacementChecks {
   private final Map<Designator, Item> items;
   private final List<Problem> problems = new ArrayList<>();
 
-  private PlacementChecks(Board board) {
-    this.board = board;
-    this.items = board.itemsByDesignator();
+  private PlacementChecks(BoardIndex index) {
+    this.board = index.board();
+    this.items = index.items();
   }
 
-  static List<Problem> of(Board board) {
-    var checks = new PlacementChecks(board);
+  static List<Problem> of(BoardIndex index) {
+    var checks = new PlacementChecks(index);
     if (checks.areAllTheSame()) {
       checks.sayAllTheSame();
     } else {

@@ -23,6 +23,7 @@ final class PlacementReader {
   private final Optional<Side> sideOfAll;
   private final List<Placement> placements = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
 
   private PlacementReader(Table table, LengthUnit unit) {
@@ -151,7 +152,7 @@ final class PlacementReader {
     if (text.isEmpty()) {
       return Optional.of(mirrored.or(() -> sideOfAll).orElse(Side.TOP));
     }
-    Optional<Side> side = SideWords.side(text);
+    Optional<Side> side = sides.computeIfAbsent(text, SideWords::side);
     if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {
       problems.add(
           row.problem(

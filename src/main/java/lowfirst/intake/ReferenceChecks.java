@@ -35,8 +35,12 @@ final class ReferenceChecks {
     this.drivers = kit.drivers().stream().map(Driver::name).collect(Collectors.toSet());
     this.loads = kit.loads().stream().map(Load::name).collect(Collectors.toSet());
     for (Board board : kit.boards()) {
-      var known = new HashSet<>(board.itemsByDesignator().keySet());
-      known.addAll(board.placementsByDesignator().keySet());
+      var known = new HashSet<Designator>();
+      // Only channels and swaps name designators.
+      if (!kit.channels().isEmpty() || !kit.swaps().isEmpty()) {
+        board.items().forEach(item -> known.addAll(item.designators()));
+        board.placements().forEach(placement -> known.add(placement.designator()));
+      }
       designators.put(board.name(), known);
     }
   }

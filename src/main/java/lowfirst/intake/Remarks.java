@@ -9,9 +9,13 @@ import lowfirst.problem.Problem;
 
 /** Rows that are no data: totals, headings between sections, remarks under the table. */
 final class Remarks {
+  private static final Pattern NUMBERS = Pattern.compile("[\\d.,\\s€$£%]*");
   private static final Pattern TOTAL =
       Pattern.compile(
           "(?iU)^(grand\\s+|sub-?)?(total|totals|sum|summe|gesamt|gesamtsumme|somme|totale|suma|razem|celkem|totaal)\\b.*");
+
+  /** A row with more filled cells than this is data. */
+  private static final int MOST_IN_A_REMARK = 3;
 
   private Remarks() {}
 
@@ -22,6 +26,9 @@ final class Remarks {
       return Optional.empty();
     }
     Place place = Place.ofLine(file, row.line());
+    if (row.filled() > MOST_IN_A_REMARK) {
+      return Optional.empty();
+    }
     String first = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
     if (isTotal(header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
@@ -37,11 +44,10 @@ final class Remarks {
   /** A total names itself, or stands last with nothing but the sum of the quantities. */
   private static boolean isTotal(Header header, List<TableRow> before, Row row, String first) {
     if (TOTAL.matcher(first).matches() && !CellShapes.isDesignators(first)) {
-      return row.filled() <= 3;
+      return true;
     }
     int quantity = header.cellOf(Column.QUANTITY);
-    boolean onlyNumbers =
-        row.cells().stream().allMatch(cell -> cell.isEmpty() || cell.matches("[\\d.,\\s€$£%]+"));
+    boolean onlyNumbers = row.cells().stream().allMatch(cell -> NUMBERS.matcher(cell).matches());
     if (quantity < 0 || !onlyNumbers || row.cell(quantity).isEmpty() || before.isEmpty()) {
       return false;
     }

@@ -21,11 +21,15 @@ record Row(int line, List<String> cells) {
 
   /** Whether no cell holds anything. */
   boolean isBlank() {
-    return cells.stream().allMatch(String::isEmpty);
+    return filled() == 0;
   }
 
   /** How many cells hold something. */
   int filled() {
-    return (int) cells.stream().filter(cell -> !cell.isEmpty()).count();
+    int filled = 0;
+    for (String cell : cells) {
+      filled += cell.isEmpty() ? 0 : 1;
+    }
+    return filled;
   }
 }

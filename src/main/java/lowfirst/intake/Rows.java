@@ -81,11 +81,16 @@ record Rows(List<Row> rows, List<Problem> problems) {
   }
 
   private static boolean hasRunAway(Row row) {
-    return row.cells().stream()
-        .anyMatch(
-            cell ->
-                cell.chars().filter(c -> c == '\n').limit(LINES_IN_A_CELL + 1L).count()
-                    > LINES_IN_A_CELL);
+    for (String cell : row.cells()) {
+      int lines = 0;
+      for (int at = cell.indexOf('\n'); at >= 0 && lines <= LINES_IN_A_CELL; lines++) {
+        at = cell.indexOf('\n', at + 1);
+      }
+      if (lines > LINES_IN_A_CELL) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Rows lineByLine(String file, String text, CSVFormat format) {
