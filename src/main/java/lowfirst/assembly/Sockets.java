@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lowfirst.assembly.Seat.StatedBy;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
@@ -26,7 +27,8 @@ import lowfirst.part.PartType;
  * <ol>
  *   <li>a socket has the circuit's designator with a mark: XU1, SKU1, U1_SOCKET for U1;
  *   <li>a socket's BOM line shares the circuit's designator;
- *   <li>a socket's description names the circuit: "socket for U1";
+ *   <li>a socket's description names the circuit, "socket for U1", or the circuit's names the
+ *       socket, "plugged into J7";
  *   <li>a socket and the circuit are placed on the same spot of the same side;
  *   <li>the circuit's own package or description says "socket";
  *   <li>a BOM line of sockets without designators is for as many circuits with as many pins as the
@@ -75,6 +77,7 @@ final class Sockets {
       sockets.byDesignator();
       sockets.bySharedLine();
       sockets.byDescription();
+      sockets.byOwnDescription();
       sockets.bySpot();
     }
     sockets.byOwnWords();
@@ -130,6 +133,25 @@ final class Sockets {
           } else {
             why.put(seat.designator(), "into its socket " + item.designators().get(0));
           }
+        }
+      }
+    }
+  }
+
+  /** "Plugged into J7": the circuit's own description names a socket. */
+  private void byOwnDescription() {
+    for (Item item : board.items()) {
+      List<Designator> named =
+          Stream.of(item.description().split("[\\s,;/()]+"))
+              .filter(word -> !word.isBlank())
+              .map(Designator::of)
+              .filter(seats::containsKey)
+              .filter(name -> seats.get(name).type().kind() == PartKind.SOCKET)
+              .toList();
+      if (named.size() == 1 && item.designators().size() == 1) {
+        Seat seat = seats.get(item.designators().get(0));
+        if (seat != null && open(seat)) {
+          why.put(seat.designator(), "into its socket " + named.get(0));
         }
       }
     }

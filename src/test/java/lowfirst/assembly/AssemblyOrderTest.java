@@ -190,6 +190,11 @@ class AssemblyOrderTest {
             .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8_W7.62mm_Socket", "");
     var byOwnWords =
         SampleBoards.board("b").part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "", "in socket");
+    var byItsOwnDescription =
+        SampleBoards.board("b")
+            .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "plugged into J7")
+            .part("J7", PartKind.SOCKET, "8-pin", "", "");
+    assertEquals(List.of("J7", "U1"), firsts(plan(byItsOwnDescription)));
     assertEquals(List.of("SO9", "U1"), firsts(plan(byDescription)));
     assertEquals(List.of("J7", "U1"), firsts(plan(bySpot)));
     assertEquals(List.of("XU1", "U1"), firsts(plan(byFootprint)));
