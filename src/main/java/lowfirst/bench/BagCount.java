@@ -1,12 +1,10 @@
 package lowfirst.bench;
 
-import java.util.List;
 import java.util.Optional;
-import lowfirst.board.BagLine;
-import lowfirst.board.Kit;
 import lowfirst.part.PartType;
 import lowfirst.progress.Progress;
 import lowfirst.progress.State;
+import lowfirst.sorting.SortLine;
 
 /**
  * How many of a part should be in its bag now: what arrived, less what is on the boards. Parts that
@@ -17,10 +15,9 @@ import lowfirst.progress.State;
  */
 record BagCount(String label, long left) {
 
-  /** The count for a part type; empty when {@code bag.csv} doesn't name it. */
-  static Optional<BagCount> of(Kit kit, Progress progress, PartType type) {
-    List<BagLine> lines = kit.bag().stream().filter(line -> names(line, type)).toList();
-    if (lines.isEmpty()) {
+  /** The count for a part type; empty when the kit has no bag list or it doesn't name the part. */
+  static Optional<BagCount> of(Optional<SortLine> line, Progress progress, PartType type) {
+    if (line.isEmpty() || line.get().arrived().isEmpty()) {
       return Optional.empty();
     }
     long used =
@@ -30,13 +27,7 @@ record BagCount(String label, long left) {
             .map(spot -> progress.record(spot).state())
             .filter(state -> state != State.TO_DO && state != State.SET_ASIDE)
             .count();
-    int arrived = lines.stream().mapToInt(BagLine::quantity).sum();
-    return Optional.of(new BagCount(lines.get(0).bag(), arrived - used));
-  }
-
-  private static boolean names(BagLine line, PartType type) {
-    String text = line.text().strip();
-    return text.equalsIgnoreCase(type.text().strip())
-        || !type.typeNumber().isBlank() && text.equalsIgnoreCase(type.typeNumber().strip());
+    return Optional.of(
+        new BagCount(String.join(", ", line.get().bags()), line.get().arrived().getAsInt() - used));
   }
 }

@@ -9,6 +9,7 @@ import lowfirst.assembly.AssemblyPlan;
 import lowfirst.board.Kit;
 import lowfirst.progress.Event;
 import lowfirst.progress.Progress;
+import lowfirst.sorting.SortPlan;
 import lowfirst.store.EventStore;
 import lowfirst.store.EventStore.Stored;
 import lowfirst.store.StoreFailure;
@@ -22,6 +23,7 @@ final class Bench implements AutoCloseable {
   private static final long LOOK_MILLISECONDS = 250;
 
   private final Kit kit;
+  private final SortPlan sorting;
   private final AssemblyPlan plan;
   private final EventStore store;
   private final ScheduledExecutorService looking;
@@ -38,6 +40,7 @@ final class Bench implements AutoCloseable {
 
   private Bench(Kit kit, AssemblyPlan plan, EventStore store) {
     this.kit = kit;
+    this.sorting = SortPlan.of(kit);
     this.plan = plan;
     this.store = store;
     this.snapshot = new Snapshot(0, List.of(), Progress.of(plan, List.of()));
@@ -60,6 +63,11 @@ final class Bench implements AutoCloseable {
 
   Kit kit() {
     return kit;
+  }
+
+  /** Where the parts lie, and which can be mistaken. */
+  SortPlan sorting() {
+    return sorting;
   }
 
   AssemblyPlan plan() {

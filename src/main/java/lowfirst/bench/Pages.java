@@ -158,7 +158,7 @@ final class Pages implements Server.Pages {
                     "step",
                     "Step " + number,
                     "step",
-                    StepScreens.of(bench.kit(), progress(), known, view),
+                    StepScreens.of(bench.kit(), bench.sorting(), progress(), known, view),
                     "unit",
                     view.unit().orElse("")))
         .orElseGet(() -> missing(request));

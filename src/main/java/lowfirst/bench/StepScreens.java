@@ -20,6 +20,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.board.Side;
 import lowfirst.board.Unit;
+import lowfirst.part.BodyOutline;
 import lowfirst.part.PartType;
 import lowfirst.progress.Progress;
 import lowfirst.progress.Spot;
@@ -29,8 +30,11 @@ import lowfirst.progress.Tally;
 import lowfirst.progress.WorkingTime;
 import lowfirst.sheet.BoardCloseUp;
 import lowfirst.sheet.BoardMap;
+import lowfirst.sheet.BriefLikeness;
 import lowfirst.sheet.HandAdvice;
+import lowfirst.sheet.PartPicture;
 import lowfirst.sheet.ProgressWords;
+import lowfirst.sheet.ReadingWords;
 import lowfirst.sheet.Skyline;
 import lowfirst.sheet.Spoken;
 import lowfirst.sheet.StepWording;
@@ -38,10 +42,13 @@ import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Window;
 import lowfirst.sheet.html.SvgWriter;
 import lowfirst.sorting.MeterLimits;
+import lowfirst.sorting.SortLine;
+import lowfirst.sorting.SortPlan;
 
 /** Puts one step on the screen. */
 final class StepScreens {
   private final Kit kit;
+  private final SortPlan sorting;
   private final Progress progress;
   private final Step step;
   private final View view;
@@ -52,8 +59,9 @@ final class StepScreens {
   /** What the round of work is called when everything is done: looking at it. */
   private final State round;
 
-  private StepScreens(Kit kit, Progress progress, Step step, View view) {
+  private StepScreens(Kit kit, SortPlan sorting, Progress progress, Step step, View view) {
     this.kit = kit;
+    this.sorting = sorting;
     this.progress = progress;
     this.step = step;
     this.view = view;
@@ -65,8 +73,8 @@ final class StepScreens {
   }
 
   /** A step as it stands, seen in some way. */
-  static StepScreen of(Kit kit, Progress progress, Step step, View view) {
-    return new StepScreens(kit, progress, step, view).screen();
+  static StepScreen of(Kit kit, SortPlan sorting, Progress progress, Step step, View view) {
+    return new StepScreens(kit, sorting, progress, step, view).screen();
   }
 
   private StepScreen screen() {
@@ -120,8 +128,14 @@ final class StepScreens {
     int each = step.designators().size();
     String perUnit =
         units.size() > 1 ? each + " on each of " + units.size() + " boards" : "on " + units.get(0);
+    Optional<BodyOutline> outline =
+        kit.board(step.board()).map(board -> board.outlines().get(step.designators().get(0)));
     return new Hand(
-        "", StepWording.name(step.partType()), StepWording.marking(step), perUnit, bag());
+        SvgWriter.write(PartPicture.of(step.partType(), outline), "What it looks like"),
+        StepWording.name(step.partType()),
+        StepWording.marking(step),
+        perUnit,
+        bag());
   }
 
   /** Where the part lies, and how many should be left there when this round is done. */
@@ -140,7 +154,7 @@ final class StepScreens {
             .count();
     String needed =
         later + waiting == 0 ? "none are needed later" : (later + waiting) + " are needed later";
-    return BagCount.of(kit, progress, type)
+    return BagCount.of(line(), progress, type)
         .map(
             bag -> {
               long left = bag.left() - (round == State.SEATED ? dueSpots().size() : 0);
@@ -157,19 +171,33 @@ final class StepScreens {
     Optional<Board> found = kit.board(step.board());
     Side worked = round == State.SEATED ? step.side() : step.side().opposite();
     Side seen = view.turned() ? worked.opposite() : worked;
-    String svg = found.map(board -> map(board, seen)).orElse("");
+    Optional<Window> window =
+        found
+            .flatMap(board -> BoardCloseUp.around(board, step.designators(), seen))
+            .filter(near -> isWorthwhile(near, found.orElseThrow()));
     return new BoardPicture(
-        svg,
+        found.map(board -> map(board, seen, Optional.empty())).orElse(""),
+        window.flatMap(near -> found.map(board -> map(board, seen, Optional.of(near)))).orElse(""),
+        view.close() ? "swapped" : "",
         (seen == step.side() ? "Component side, " : "Solder side, ")
             + seen.words()
             + (seen == Side.BOTTOM ? ", mirrored as you see it" : ""),
         view.turnedOver().step(step.number()),
         view.closer().step(step.number()),
-        view.close() ? "Whole board" : "Look closer",
         places());
   }
 
-  private String map(Board board, Side seen) {
+  /** Whether looking closer shows much less than the whole board. */
+  private static boolean isWorthwhile(Window near, Board board) {
+    double seen = near.widthMillimetres() * near.heightMillimetres();
+    return board
+        .size()
+        .filter(size -> seen > 0.6 * size.widthMillimetres() * size.heightMillimetres())
+        .isEmpty();
+  }
+
+  /** The whole board, lit places and what is there already, large enough to read in a window. */
+  private String map(Board board, Side seen, Optional<Window> window) {
     var lit = new LinkedHashMap<Designator, String>();
     step.designators().forEach(designator -> lit.put(designator, "" + (lit.size() + 1)));
     List<Designator> done =
@@ -178,11 +206,14 @@ final class StepScreens {
             .filter(record -> isOnTheBoard(record.state()))
             .map(record -> record.spot().designator())
             .toList();
-    Drawing drawing = BoardMap.of(board, lit, done, seen);
-    Window whole = Window.whole(drawing);
-    Window window =
-        view.close() ? BoardCloseUp.around(board, step.designators(), seen).orElse(whole) : whole;
-    return SvgWriter.write(drawing, "Board map of " + board.name(), window);
+    double shown =
+        window
+            .map(Window::widthMillimetres)
+            .or(() -> board.size().map(Board.Size::widthMillimetres))
+            .orElse(100.0);
+    Drawing drawing = BoardMap.forScreen(board, lit, done, seen, shown);
+    return SvgWriter.write(
+        drawing, "Board map of " + board.name(), window.orElse(Window.whole(drawing)));
   }
 
   private static boolean isOnTheBoard(State state) {
@@ -203,7 +234,7 @@ final class StepScreens {
               chips.size() + 1,
               designator.text(),
               alike ? least.words() : least.words() + " on " + first.spot().unit(),
-              Rounds.sign(least),
+              least == State.TO_DO ? "" : Rounds.sign(least),
               spotAddress(first.spot()),
               Progress.following(step, least).equals(due) && due.isPresent() ? "due" : ""));
     }
@@ -218,7 +249,38 @@ final class StepScreens {
   }
 
   private List<Advice> advice() {
-    return HandAdvice.of(step, round).stream().map(StepScreens::advice).toList();
+    var all = new ArrayList<Advice>();
+    if (round == State.SEATED) {
+      lookAlike().ifPresent(one -> all.add(advice(one)));
+    }
+    HandAdvice.of(step, round).forEach(one -> all.add(advice(one)));
+    return all;
+  }
+
+  /** The line of the sorting plan that this step's parts come from. */
+  private Optional<SortLine> line() {
+    return sorting.lines().stream()
+        .filter(
+            line ->
+                line.compartment().uses().stream()
+                    .filter(use -> use.board().equals(step.board()))
+                    .anyMatch(use -> use.designators().contains(step.designators().get(0))))
+        .findFirst();
+  }
+
+  /** The worst mix-up that this part can be in; one warning is read, five are not. */
+  private Optional<HandAdvice> lookAlike() {
+    Optional<Integer> here = line().map(line -> line.compartment().number());
+    return sorting.lookAlikes().stream()
+        .filter(
+            alike ->
+                here.filter(n -> n == alike.one().number() || n == alike.other().number())
+                    .isPresent())
+        .findFirst()
+        .map(
+            alike ->
+                new HandAdvice(
+                    HandAdvice.Kind.LOOK_ALIKE, BriefLikeness.of(alike, here.orElseThrow())));
   }
 
   private static Advice advice(HandAdvice advice) {
@@ -231,30 +293,14 @@ final class StepScreens {
   }
 
   private Optional<Meter> meter() {
-    return round != State.SEATED
+    String words = ReadingWords.of(step.partType(), lowfirst.sorting.Meter.of(kit.settings()));
+    return round != State.SEATED || words.isBlank()
         ? Optional.empty()
-        : limits(kit, step)
-            .map(
-                limits ->
-                    new Meter(
-                        accepted(limits),
-                        step.number(),
-                        "The part alone, not yet on"
-                            + " the board"
-                            + (limits.leadsMatter()
-                                ? "; first take off the test leads' own" + " resistance."
-                                : ".")));
+        : Optional.of(new Meter(words, step.number(), "The part alone, not yet on the board."));
   }
 
   static Optional<MeterLimits> limits(Kit kit, Step step) {
     return MeterLimits.of(step.partType(), lowfirst.sorting.Meter.of(kit.settings()));
-  }
-
-  static String accepted(MeterLimits limits) {
-    return limits
-        .accept()
-        .map(range -> "accept " + range.low() + " to " + range.high())
-        .orElse("this meter is too coarse to accept any reading");
   }
 
   private BatchLine batch() {

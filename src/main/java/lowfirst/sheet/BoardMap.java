@@ -32,14 +32,22 @@ public final class BoardMap {
   private static final Ink LIT = new Ink(0x123A6B);
   private static final Ink DONE = new Ink(0xB4B4B4);
   private static final Ink DONE_EDGE = new Ink(0x777777);
-  private static final Ink FAINT = new Ink(0xA8A8A8);
   static final double HEAD = 5.5;
   private static final double FOOT = 8;
 
   /** Free space at the sides: half the outline's stroke, and room for numbers at the edge. */
   static final double SIDE = 2;
 
-  private static final double NUMBER = 2.1;
+  private static final Style PAPER = new Style(2.1, new Ink(0xA8A8A8), 0.15);
+
+  /**
+   * How a map is drawn for a purpose.
+   *
+   * @param number height of the places' names, millimetres
+   * @param faint colour of what is neither filled nor to be filled
+   * @param line width of its outline, millimetres
+   */
+  private record Style(double number, Ink faint, double line) {}
 
   /** Room for the map's own words. */
   private static final double LEAST_WIDTH = 40;
@@ -49,9 +57,12 @@ public final class BoardMap {
   private final Side seenFrom;
   private final Map<Designator, String> lit;
   private final Set<Designator> done;
+  private final Style style;
   private final List<Shape> shapes = new ArrayList<>();
 
-  private BoardMap(Board board, Map<Designator, String> lit, Set<Designator> done, Side seenFrom) {
+  private BoardMap(
+      Board board, Map<Designator, String> lit, Set<Designator> done, Side seenFrom, Style style) {
+    this.style = style;
     this.board = board;
     this.view = BoardView.of(board, seenFrom);
     this.seenFrom = seenFrom;
@@ -77,7 +88,24 @@ public final class BoardMap {
    */
   public static Drawing of(
       Board board, Map<Designator, String> lit, Collection<Designator> done, Side seenFrom) {
-    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom).drawing();
+    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom, PAPER)
+        .drawing();
+  }
+
+  /**
+   * The same for a screen at arm's length: larger names, stronger lines. The window that shows it
+   * decides how large a name comes out, so it is told how wide that is.
+   */
+  public static Drawing forScreen(
+      Board board,
+      Map<Designator, String> lit,
+      Collection<Designator> done,
+      Side seenFrom,
+      double shownMillimetres) {
+    double number = Math.max(1.6, Math.min(4.2, shownMillimetres / 32));
+    var screen = new Style(number, new Ink(0x8C8C8C), shownMillimetres / 500);
+    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom, screen)
+        .drawing();
   }
 
   /** How wide a board's map is at real size, its margin included. */
@@ -141,7 +169,7 @@ public final class BoardMap {
   }
 
   private void faint(Placement placement) {
-    body(placement, Paint.stroke(FAINT, 0.15));
+    body(placement, Paint.stroke(style.faint(), style.line()));
   }
 
   private void done(Placement placement) {
@@ -163,18 +191,23 @@ public final class BoardMap {
   private void number(Placement placement) {
     String text = lit.get(placement.designator()) + (isPolarised(placement) ? " ±" : "");
     Point middle = moved(view.middle(placement));
-    double width = text.length() * NUMBER * 0.56 + 0.8;
+    double width = text.length() * style.number() * 0.56 + 0.8;
     shapes.add(
         new Shape.Box(
             middle.x() - width / 2,
-            middle.y() - NUMBER * 0.58,
+            middle.y() - style.number() * 0.58,
             width,
-            NUMBER * 1.16,
+            style.number() * 1.16,
             0.5,
             Paint.fill(LIT)));
     shapes.add(
         new Shape.Label(
-            middle.x(), middle.y() + NUMBER * 0.36, NUMBER, Anchor.MIDDLE, Ink.WHITE, text));
+            middle.x(),
+            middle.y() + style.number() * 0.36,
+            style.number(),
+            Anchor.MIDDLE,
+            Ink.WHITE,
+            text));
   }
 
   private boolean isPolarised(Placement placement) {

@@ -13,13 +13,13 @@ import lowfirst.sorting.MeterLimits;
 import lowfirst.sorting.Separation;
 
 /** Look-alikes in words: why two parts are taken for each other, and how to tell them apart. */
-final class LikenessWords implements Likeness.Cases<String> {
+public final class LikenessWords implements Likeness.Cases<String> {
   private static final LikenessWords WORDS = new LikenessWords();
 
   private LikenessWords() {}
 
   /** Why two part types can be mistaken for each other. */
-  static String why(LookAlike alike) {
+  public static String why(LookAlike alike) {
     return alike.likeness().fold(WORDS);
   }
 
@@ -119,7 +119,7 @@ final class LikenessWords implements Likeness.Cases<String> {
   }
 
   /** The test that tells them apart. */
-  static String test(LookAlike alike) {
+  public static String test(LookAlike alike) {
     Separation separation = alike.separation();
     return switch (separation.test()) {
       case OHMS -> "measure the resistance: " + bothReadings(alike);

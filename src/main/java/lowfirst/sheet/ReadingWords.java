@@ -9,14 +9,14 @@ import lowfirst.sorting.Meter;
 import lowfirst.sorting.MeterLimits;
 
 /** Which meter reading to accept before a part is fitted. */
-final class ReadingWords {
+public final class ReadingWords {
   /** No hand-held meter shows more. */
   private static final int MOST_DIGITS = 6;
 
   private ReadingWords() {}
 
   /** The words for a part type; empty where a multimeter tells nothing. */
-  static String of(PartType type, Meter meter) {
+  public static String of(PartType type, Meter meter) {
     return MeterLimits.of(type, meter).map(ReadingWords::limits).orElseGet(() -> byKind(type));
   }
 

@@ -57,19 +57,21 @@ public record StepScreen(
   /**
    * Where it goes.
    *
-   * @param svg the board
+   * @param whole the whole board; empty when nothing is known of it
+   * @param near the surroundings of the places; empty when none is placed
+   * @param order {@code swapped} to show the one that the screen's size doesn't suggest
    * @param side which side one sees
    * @param turnOver the address of the same step with the board turned over
-   * @param zoom the address of the same step closer, or whole
-   * @param zoomWords what that does
+   * @param zoom the address of the same step with the other of the two large
    * @param places the places in the order to fill
    */
   public record BoardPicture(
-      String svg,
+      String whole,
+      String near,
+      String order,
       String side,
       String turnOver,
       String zoom,
-      String zoomWords,
       List<PlaceChip> places) {}
 
   /**
