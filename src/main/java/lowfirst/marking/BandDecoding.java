@@ -52,11 +52,15 @@ public record BandDecoding(BandSequence bands, Edition edition, List<BandReading
     if (!first.isPlausible()) {
       return Certainty.DOUBTFUL;
     }
-    if (readings.stream().allMatch(first::sameValueAs)) {
-      return Certainty.CERTAIN;
+    Certainty certainty = Certainty.CERTAIN;
+    for (BandReading other : readings) {
+      if (!first.sameValueAs(other)) {
+        if (other.isPlausible()) {
+          return Certainty.AMBIGUOUS;
+        }
+        certainty = Certainty.LIKELY;
+      }
     }
-    boolean rival =
-        readings.stream().anyMatch(other -> other.isPlausible() && !first.sameValueAs(other));
-    return rival ? Certainty.AMBIGUOUS : Certainty.LIKELY;
+    return certainty;
   }
 }

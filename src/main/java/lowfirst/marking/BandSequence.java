@@ -1,7 +1,6 @@
 package lowfirst.marking;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -83,14 +82,22 @@ public record BandSequence(List<Colour> bands) {
 
   /** The same bands looked at from the other end. */
   public BandSequence reversed() {
-    var other = new ArrayList<>(bands);
-    Collections.reverse(other);
-    return new BandSequence(other);
+    int count = bands.size();
+    var other = new Colour[count];
+    for (int i = 0; i < count; i++) {
+      other[i] = bands.get(count - 1 - i);
+    }
+    return new BandSequence(List.of(other));
   }
 
   /** Whether it looks the same from both ends. */
   public boolean isPalindrome() {
-    return equals(reversed());
+    for (int i = 0, j = bands.size() - 1; i < j; i++, j--) {
+      if (bands.get(i) != bands.get(j)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** For example {@code yellow violet red gold}. */

@@ -28,6 +28,8 @@ public final class ColourCode {
 
   private static final Tolerance TWENTY_PERCENT = Tolerance.percent("20");
   private static final int MICRO = -6;
+  private static final Comparator<BandReading> LIKELIEST_FIRST =
+      Comparator.comparingInt(BandReading::unlikeliness);
 
   private final Edition edition;
   private final List<BandReading> found = new ArrayList<>(4);
@@ -60,7 +62,7 @@ public final class ColourCode {
 
   private BandDecoding decoded(BandSequence bands) {
     if (found.size() > 1) {
-      found.sort(Comparator.comparingInt(BandReading::unlikeliness));
+      found.sort(LIKELIEST_FIRST);
     }
     return new BandDecoding(bands, edition, found);
   }

@@ -3,11 +3,15 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lowfirst.board.BagLine;
 import lowfirst.marking.BandSequence;
 import lowfirst.marking.Colour;
+import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts.Fact;
 import lowfirst.sheet.Block.Table;
@@ -17,6 +21,7 @@ import lowfirst.sheet.Block.Table.Row;
 import lowfirst.sorting.Compartment;
 import lowfirst.sorting.Compartment.Use;
 import lowfirst.sorting.LookAlike;
+import lowfirst.sorting.MeterLimits;
 import lowfirst.sorting.PartMarking;
 import lowfirst.sorting.SortLine;
 import lowfirst.sorting.SortPlan;
@@ -38,6 +43,8 @@ public final class SortDocument {
     addPurchases(plan, blocks);
     blocks.add(new Block.Heading(2, "Part by part"));
     blocks.add(parts(plan));
+    blocks.add(new Block.Heading(2, "Readings and places"));
+    blocks.add(readings(plan));
     addLookAlikes(plan, blocks);
     addUnknown(plan, blocks);
     blocks.add(new Block.Heading(2, "Colours"));
@@ -100,9 +107,10 @@ public final class SortDocument {
                 "join the probes, note what they read (0.2 to 0.5 Ω is usual), and take it off"),
             new Fact(
                 "what a reading says",
-                "outside the first range: a wrong part, or out of tolerance. Inside the second:"
-                    + " surely within tolerance (guarded by the meter's error: ILAC-G8, JCGM 106)."
-                    + " Between them: the right part, but the meter can't prove its tolerance.")));
+                "outside what the part reads: a wrong part, or out of tolerance. Inside the second"
+                    + " range: surely within tolerance (guarded by the meter's error: ILAC-G8, JCGM"
+                    + " 106). Between them: the right part, but the meter can't prove its"
+                    + " tolerance.")));
   }
 
   private static void addPurchases(SortPlan plan, List<Block> blocks) {
@@ -136,51 +144,103 @@ public final class SortDocument {
   }
 
   private static Block parts(SortPlan plan) {
-    List<Row> rows = plan.lines().stream().map(line -> partRow(line, plan)).toList();
+    List<Row> rows = plan.lines().stream().map(SortDocument::partRow).toList();
     List<Column> columns =
         List.of(
             new Column("no.", Align.END, 1),
-            new Column("part", Align.START, 4.4),
-            new Column("marking", Align.START, 4.6),
+            new Column("part", Align.START, 5),
+            new Column("marking", Align.START, 5),
+            new Column("or", Align.START, 3),
             new Column("need", Align.END, 1.2),
-            new Column("have", Align.END, 1.8),
-            new Column("bag", Align.START, 1.4),
-            new Column("meter", Align.START, 5),
-            new Column("where", Align.START, 3.6));
+            new Column("have", Align.END, 2),
+            new Column("bag", Align.START, 1.4));
     return new Table("parts", columns, rows);
   }
 
-  private static Row partRow(SortLine line, SortPlan plan) {
+  private static Row partRow(SortLine line) {
     Compartment compartment = line.compartment();
+    List<String> forms = forms(line.marking());
     return new Row(
         List.of(
             Cell.of(String.valueOf(compartment.number())),
-            Cell.of(StepWording.name(compartment.type())),
+            Cell.of(name(compartment)),
             marking(line),
+            Cell.of(String.join(" or ", forms.subList(Math.min(1, forms.size()), forms.size()))),
             Cell.of(String.valueOf(compartment.quantity())),
             Cell.of(have(line)),
-            Cell.of(String.join(", ", line.bags())),
-            Cell.of(ReadingWords.of(compartment.type(), plan.meter())),
-            Cell.of(where(compartment))));
+            Cell.of(String.join(", ", line.bags()))));
+  }
+
+  private static Block readings(SortPlan plan) {
+    List<Row> rows = plan.lines().stream().map(line -> readingRow(line, plan)).toList();
+    List<Column> columns =
+        List.of(
+            new Column("no.", Align.END, 1),
+            new Column("part", Align.START, 5),
+            new Column("reads", Align.START, 5),
+            new Column("surely in tolerance", Align.START, 4),
+            new Column("where", Align.START, 5));
+    return new Table("readings and places", columns, rows);
+  }
+
+  private static Row readingRow(SortLine line, SortPlan plan) {
+    Optional<MeterLimits> limits = line.limits();
+    return Texts.row(
+        String.valueOf(line.compartment().number()),
+        name(line.compartment()),
+        limits
+            .map(SortDocument::outer)
+            .orElseGet(() -> ReadingWords.of(line.compartment().type(), plan.meter())),
+        limits.map(SortDocument::inner).orElse(""),
+        where(line.compartment()));
+  }
+
+  private static String outer(MeterLimits limits) {
+    String assumed =
+        limits.toleranceSource().origin() == Source.Origin.ASSUMED
+            ? " (" + limits.tolerance() + " assumed)"
+            : "";
+    return ReadingWords.shown(limits.rejectBelow())
+        + " to "
+        + ReadingWords.shown(limits.rejectAbove())
+        + assumed;
+  }
+
+  private static String inner(MeterLimits limits) {
+    return limits
+        .accept()
+        .map(range -> ReadingWords.shown(range.low()) + " to " + ReadingWords.shown(range.high()))
+        .orElse("this meter can't tell");
+  }
+
+  /** A part with what tells it from its neighbours; a package only where there is no value. */
+  private static String name(Compartment compartment) {
+    PartType type = compartment.type();
+    if (type.value().isEmpty()) {
+      return StepWording.name(type);
+    }
+    var words = new ArrayList<String>(List.of(StepWording.shortName(type)));
+    type.tolerance()
+        .map(tolerance -> CodeDocument.shown(tolerance, type.value().orElseThrow()))
+        .ifPresent(words::add);
+    type.ratedVoltage().map(Quantity::toString).ifPresent(words::add);
+    type.ratedPower().map(Quantity::toString).ifPresent(words::add);
+    return String.join(", ", words);
   }
 
   private static Cell marking(SortLine line) {
+    List<String> forms = forms(line.marking());
+    String assumed = line.marking().toleranceAssumed() ? " (tolerance assumed)" : "";
     return Cell.of(
-        markingWords(line.marking()),
+        forms.isEmpty() ? "none" : forms.get(0) + assumed,
         PartPicture.of(line.compartment().type(), line.compartment().outline(), line.marking()));
   }
 
-  /** The marking as a terminal can draw it. */
-  static String markingWords(PartMarking marking) {
-    if (marking.isUnmarked()) {
-      return "none";
-    }
-    List<String> forms =
-        marking.isBanded()
-            ? marking.bands().stream().map(BandSequence::toString).toList()
-            : marking.texts();
-    String assumed = marking.toleranceAssumed() ? " (tolerance assumed)" : "";
-    return String.join(" or ", forms) + assumed;
+  /** The markings it may carry as a terminal can draw them, the likeliest first. */
+  private static List<String> forms(PartMarking marking) {
+    return marking.isBanded()
+        ? marking.bands().stream().map(BandSequence::toString).toList()
+        : marking.texts();
   }
 
   private static String have(SortLine line) {
