@@ -145,7 +145,7 @@ final class CodeCommand implements Callable<Integer> {
       return Optional.empty();
     }
     Reading<Quantity> percent =
-        Quantity.parse(tolerance.replaceFirst("^[±+/-]+", ""), Dimension.PERCENT);
+        Quantity.parse(tolerance.replaceFirst("^(±|\\+/?-)", ""), Dimension.PERCENT);
     return percent
         .value()
         .filter(amount -> amount.amount().signum() > 0)

@@ -38,7 +38,7 @@ public record BandSequence(List<Colour> bands) {
    */
   public static Reading<BandSequence> parse(String text) {
     var bands = new ArrayList<Colour>();
-    String[] words = text.strip().replaceAll("[\\[\\]()]", " ").strip().split("[\\s,;/|-]+");
+    String[] words = text.strip().replaceAll("[\\[\\]()\u00a0]", " ").strip().split("[\\s,;/|-]+");
     for (int i = 0; i < words.length; i++) {
       String word = words[i];
       Optional<List<Colour>> read = colours(word);

@@ -26,7 +26,12 @@ public final class LikenessWords implements Likeness.Cases<String> {
   @Override
   public String reversed(Likeness.Reversed reversed) {
     BandSequence bands = reversed.bands();
-    return bands + " from the other end is " + bands.reversed();
+    return unbroken(bands) + " from the other end is " + unbroken(bands.reversed());
+  }
+
+  /** A row of bands that no line break tears apart. */
+  static String unbroken(BandSequence bands) {
+    return bands.toString().replace(' ', '\u00a0');
   }
 
   @Override
@@ -40,9 +45,9 @@ public final class LikenessWords implements Likeness.Cases<String> {
               + " in band "
               + place);
     }
-    return alike.one()
+    return unbroken(alike.one())
         + " and "
-        + alike.other()
+        + unbroken(alike.other())
         + ": "
         + String.join(", ", pairs)
         + "; "

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lowfirst.board.BagLine;
-import lowfirst.marking.BandSequence;
 import lowfirst.marking.Colour;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
@@ -239,7 +238,7 @@ public final class SortDocument {
   /** The markings it may carry as a terminal can draw them, the likeliest first. */
   private static List<String> forms(PartMarking marking) {
     return marking.isBanded()
-        ? marking.bands().stream().map(BandSequence::toString).toList()
+        ? marking.bands().stream().map(LikenessWords::unbroken).toList()
         : marking.texts();
   }
 

@@ -33,6 +33,8 @@ final class Compartments {
       Comparator.comparing((Group group) -> group.type.kind())
           .thenComparing(group -> group.type.value().isEmpty())
           .thenComparing(group -> group.type.value().map(v -> v.asDouble()).orElse(0.0))
+          .thenComparing(group -> group.type.ratedVoltage().map(v -> v.asDouble()).orElse(0.0))
+          .thenComparing(group -> group.type.ratedPower().map(v -> v.asDouble()).orElse(0.0))
           .thenComparing(group -> group.type.text(), String.CASE_INSENSITIVE_ORDER);
 
   /** The body size in a resistor's footprint name; pitch and lying or standing don't matter. */

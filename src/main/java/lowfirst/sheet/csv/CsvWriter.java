@@ -49,7 +49,7 @@ public final class CsvWriter {
         var record = new ArrayList<>(List.of(titled.section(), titled.table().caption()));
         for (String column : columns) {
           int at = names.indexOf(column);
-          record.add(at < 0 ? "" : row.cells().get(at).text());
+          record.add(at < 0 ? "" : row.cells().get(at).text().replace('\u00a0', ' '));
         }
         records.add(record);
       }

@@ -37,7 +37,8 @@ public final class TextWriter implements Block.Writer<List<String>> {
         lines.addAll(part);
       }
     }
-    return String.join("\n", lines) + "\n";
+    // Blanks that don't break have done their work once the lines are made.
+    return String.join("\n", lines).replace('\u00a0', ' ') + "\n";
   }
 
   private List<String> underlined(String text, char rule) {

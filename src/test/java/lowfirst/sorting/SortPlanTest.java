@@ -1,0 +1,140 @@
+package lowfirst.sorting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalInt;
+import lowfirst.part.PartKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SortPlanTest {
+
+  @Test
+  void the_same_part_written_in_two_ways_shares_a_compartment() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .units(3)
+                .item(SmallKit.resistor("4k7 1%"), "R1", "R2")
+                .item(SmallKit.resistor("4.7 k 1 %"), "R3")
+                .item(SmallKit.resistor("4k7 5%"), "R4")
+                .kit());
+    assertEquals(
+        List.of(9, 3), plan.lines().stream().map(line -> line.compartment().quantity()).toList());
+  }
+
+  @Test
+  void lines_stand_by_kind_and_then_by_value() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(SmallKit.ceramic("100n"), "C1")
+                .item(SmallKit.resistor("1M"), "R1")
+                .item(SmallKit.resistor("330R"), "R2")
+                .item(SmallKit.ceramic("22p"), "C2")
+                .kit());
+    assertEquals(
+        List.of("330 Ω", "1 MΩ", "22 pF", "100 nF"),
+        plan.lines().stream()
+            .map(line -> line.compartment().type().value().orElseThrow().toString())
+            .toList());
+  }
+
+  @Test
+  void without_a_bag_list_nothing_is_said_of_arrivals() {
+    SortLine line =
+        SortPlan.of(new SmallKit().item(SmallKit.resistor("1k"), "R1").kit()).lines().get(0);
+    assertEquals(OptionalInt.empty(), line.arrived());
+    assertEquals(0, line.shortage());
+    assertEquals(2, line.toBuy(), "two spares");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "4k7",
+        "4.7 kΩ",
+        "4700",
+        "YE VT BK BN BN",
+        "yellow violet black brown brown",
+        "4K7F",
+        "4k7 1%",
+        "resistor 4k7",
+        "4k7 resistor"
+      })
+  void a_bag_label_is_understood_by_value_bands_or_print(String label) {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .units(2)
+                .item(SmallKit.resistor("4k7 1%"), "R1", "R2")
+                .item(SmallKit.resistor("47k 1%"), "R3")
+                .item(SmallKit.ceramic("4n7"), "C1")
+                .bag(label, 3, "A7")
+                .kit());
+    SortLine line = plan.lines().get(0);
+    assertEquals(OptionalInt.of(3), line.arrived(), () -> plan.unknown().toString());
+    assertEquals(1, line.shortage());
+    assertEquals(3, line.toBuy(), "one is missing, and two spares");
+    assertEquals(List.of("A7"), line.bags());
+    assertTrue(plan.needsALook());
+  }
+
+  @Test
+  void more_than_is_needed_is_a_surplus_that_serves_as_spares() {
+    SortLine line =
+        SortPlan.of(new SmallKit().item(SmallKit.resistor("1k"), "R1").bag("1k", 10, "A1").kit())
+            .lines()
+            .get(0);
+    assertEquals(9, line.surplus());
+    assertEquals(0, line.toBuy());
+  }
+
+  @Test
+  void a_type_number_on_a_bag_is_found_whatever_its_dashes() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(SmallKit.numbered(PartKind.MOSFET, "BP-N60L"), "Q1")
+                .item(SmallKit.numbered(PartKind.DIODE, "1N4148"), "D1")
+                .bag("bp n60l", 1, "B1")
+                .bag("1N4148", 5, "B2")
+                .kit());
+    assertTrue(plan.unknown().isEmpty());
+    assertFalse(plan.needsALook());
+  }
+
+  @Test
+  void a_bag_that_fits_no_part_is_named_not_dropped() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(SmallKit.resistor("1k"), "R1")
+                .bag("1k", 1, "A1")
+                .bag("47n", 4, "H9")
+                .bag("mystery", 1, "H8")
+                .kit());
+    assertEquals(
+        List.of("47n", "mystery"), plan.unknown().stream().map(line -> line.text()).toList());
+    assertTrue(plan.needsALook());
+  }
+
+  @Test
+  void a_bag_that_fits_two_parts_is_shared_out_and_said_to_be_shared() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(SmallKit.ceramic("100n 50V"), "C1", "C2", "C3")
+                .item(SmallKit.ceramic("100n 100V"), "C4")
+                .bag("100n", 4, "D4")
+                .kit());
+    assertEquals(
+        List.of(3, 1), plan.lines().stream().map(line -> line.arrived().orElse(-1)).toList());
+    assertTrue(plan.lines().stream().allMatch(SortLine::shared));
+    assertFalse(plan.needsALook());
+  }
+}
