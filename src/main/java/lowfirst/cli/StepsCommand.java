@@ -24,10 +24,10 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  lowfirst steps my-kit",
-      "  lowfirst steps --batch-parts 12 --batch-spread 1.0 my-kit",
+      "  lowfirst steps --parts-per-batch 12 --height-spread 1.0 my-kit",
       "  lowfirst steps --csv --bom parts.csv --placements places.csv",
-      "Exit status: 0 every step is planned, 1 faults in the tables or in the order, 2 usage,",
-      "3 can't read."
+      "Exit status: 0 every step is planned, 1 faults in the tables or the order,",
+      "2 usage, 3 can't read."
     })
 final class StepsCommand implements Callable<Integer> {
   private static final int NARROWEST = 40;

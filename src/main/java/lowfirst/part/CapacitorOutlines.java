@@ -38,6 +38,7 @@ final class CapacitorOutlines {
   Optional<Reading<BodyOutline>> can() {
     boolean isCan =
         kind == PartKind.ELECTROLYTIC_CAPACITOR
+            || CAN.matcher(name.text()).matches()
             || (kind == PartKind.CAPACITOR && name.text().startsWith("CP"));
     if (!isCan || name.has("AXIAL")) {
       return Optional.empty();

@@ -6,9 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Batch;
@@ -19,16 +16,11 @@ import lowfirst.board.Kit;
 import lowfirst.part.BodyOutline;
 import lowfirst.problem.Problem;
 import lowfirst.sheet.Block.Caution;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts;
 import lowfirst.sheet.Block.Facts.Fact;
 import lowfirst.sheet.Block.Figure;
 import lowfirst.sheet.Block.Heading;
 import lowfirst.sheet.Block.Paragraph;
-import lowfirst.sheet.Block.Table;
-import lowfirst.sheet.Block.Table.Align;
-import lowfirst.sheet.Block.Table.Column;
-import lowfirst.sheet.Block.Table.Row;
 import lowfirst.sorting.Meter;
 
 /** The assembly, step by step, as {@code steps} shows it. */
@@ -87,7 +79,7 @@ public final class StepsDocument {
         board(board, batches);
       }
     }
-    heightsToMeasure();
+    blocks.addAll(HeightsToMeasure.blocks(kit, plan));
     return new Document("Assembly steps of " + kit.settings().title(), "", blocks);
   }
 
@@ -193,129 +185,14 @@ public final class StepsDocument {
     }
   }
 
-  /** What to measure with a calliper, so that the order can be trusted. */
-  private void heightsToMeasure() {
-    var rows = new ArrayList<Row>();
-    for (Step step : plan.steps()) {
-      boolean soldered = step.stage() != Step.Stage.PLUG_IN;
-      if (soldered && step.seatedHeightMillimetres().isEmpty()) {
-        rows.add(row(step, "not known"));
-      }
-    }
-    for (Step step : plan.steps()) {
-      assumed(step)
-          .ifPresent(
-              height ->
-                  rows.add(row(step, "about " + StepWording.millimetres(height) + " mm assumed")));
-    }
-    if (!rows.isEmpty()) {
-      blocks.add(new Heading(2, "Heights to measure"));
-      blocks.add(
-          new Paragraph(
-              "Nobody states these heights. Measure one part of each and write it in the BOM, in a"
-                  + " column \"height mm\"; then the order is sure and needs fewer flips."));
-      blocks.add(
-          new Table(
-              "",
-              List.of(
-                  new Column("step", Align.END, 5),
-                  new Column("part", Align.START, 40),
-                  new Column("board", Align.START, 12),
-                  new Column("places", Align.START, 25),
-                  new Column("height", Align.START, 18)),
-              rows));
-    }
-  }
-
-  private OptionalDouble assumed(Step step) {
-    boolean isAssumed =
-        outline(step).filter(BodyOutline::isAssumed).isPresent()
-            && step.stage() == Step.Stage.SOLDER
-            && step.why().contains("assumed");
-    return isAssumed ? step.seatedHeightMillimetres() : OptionalDouble.empty();
-  }
-
   private Optional<BodyOutline> outline(Step step) {
-    return kit.board(step.board()).map(board -> board.outlines().get(step.designators().get(0)));
-  }
-
-  private static Row row(Step step, String height) {
-    return new Row(
-        Stream.of(
-                step.number() + "",
-                StepWording.name(step.partType()),
-                step.board(),
-                DesignatorWords.list(step.designators()),
-                height)
-            .map(Cell::of)
-            .toList());
+    return HeightsToMeasure.outline(kit, step);
   }
 
   /** For machines: a row a step, nothing wrapped or left out. */
   public static Document table(Kit kit, AssemblyPlan plan) {
-    Meter meter = Meter.of(kit.settings());
-    var rows = new ArrayList<Row>();
-    for (Batch batch : plan.batches()) {
-      for (Step step : batch.steps()) {
-        rows.add(
-            new Row(
-                CELLS.values().stream()
-                    .map(cell -> Cell.of(cell.apply(new At(batch, step, meter))))
-                    .toList()));
-      }
-    }
-    List<Column> columns =
-        CELLS.keySet().stream().map(header -> new Column(header, Align.START, 1)).toList();
     return new Document(
-        "Assembly steps of " + kit.settings().title(), "", List.of(new Table("", columns, rows)));
-  }
-
-  private record At(Batch batch, Step step, Meter meter) {}
-
-  private static final Map<String, Function<At, String>> CELLS = cells();
-
-  private static Map<String, Function<At, String>> cells() {
-    var cells = new LinkedHashMap<String, Function<At, String>>();
-    cells.put("batch", at -> at.batch().number() + "");
-    cells.put("step", at -> at.step().number() + "");
-    cells.put("board", at -> at.step().board());
-    cells.put("units", at -> at.step().units() + "");
-    cells.put("side", at -> at.step().side().words());
-    cells.put("work", at -> work(at.step()));
-    cells.put("part", at -> StepWording.name(at.step().partType()));
-    cells.put("kind", at -> at.step().partType().kind().words());
-    cells.put("pieces", at -> at.step().partsToPick() + "");
-    cells.put("marking", at -> StepWording.marking(at.step()));
-    cells.put("measure", at -> StepWording.reading(at.step(), at.meter()));
-    cells.put("designators", at -> plain(at.step()));
-    cells.put("height mm", at -> height(at.step()));
-    cells.put("way round", at -> StepWording.wayRound(at.step()));
-    cells.put("seat", at -> StepWording.seat(at.step()));
-    cells.put("solder", at -> StepWording.solder(at.step()));
-    cells.put("look for", at -> StepWording.lookFor(at.step()));
-    cells.put("caution", at -> StepWording.caution(at.step()).orElse(""));
-    cells.put("rule", at -> at.step().rule().words());
-    cells.put("why", at -> at.step().why());
-    return cells;
-  }
-
-  private static String plain(Step step) {
-    return String.join(" ", step.designators().stream().map(Designator::text).toList());
-  }
-
-  private static String height(Step step) {
-    return step.seatedHeightMillimetres().isPresent()
-        ? StepWording.millimetres(step.seatedHeightMillimetres().getAsDouble())
-        : "";
-  }
-
-  /** The kind of work in words. */
-  private static String work(Step step) {
-    return switch (step.stage()) {
-      case SOLDER -> "solder";
-      case FASTEN_AND_SOLDER -> "fasten and solder";
-      case PLUG_IN -> "plug in";
-    };
+        "Assembly steps of " + kit.settings().title(), "", List.of(StepsTable.of(kit, plan)));
   }
 
   private static String count(long number, String noun) {

@@ -80,7 +80,7 @@ class StepsCommandTest {
   void fewer_parts_a_batch_make_more_batches() throws IOException {
     String kit = cases().get(0).resolve("kit").toString();
     String usual = run("steps", kit).out();
-    String single = run("steps", "--batch-parts", "1", kit).out();
+    String single = run("steps", "--parts-per-batch", "1", kit).out();
     assertFalse(usual.contains("Batch 9"));
     assertTrue(single.contains("Batch 9"), single);
   }
@@ -90,9 +90,9 @@ class StepsCommandTest {
     String kit = cases().get(0).resolve("kit").toString();
     for (String[] arguments :
         new String[][] {
-          {"steps", "--batch-parts", "0", kit},
-          {"steps", "--batch-spread", "-1", kit},
-          {"steps", "--batch-spread", "NaN", kit},
+          {"steps", "--parts-per-batch", "0", kit},
+          {"steps", "--height-spread", "-1", kit},
+          {"steps", "--height-spread", "NaN", kit},
           {"steps", "--width", "10", kit},
         }) {
       Outcome outcome = run(arguments);
