@@ -10,6 +10,9 @@ final class BlankRows {
   /** Lines looked at to find the header. */
   private static final int SEARCHED = 60;
 
+  /** A longer line is no row of a table made for eyes. */
+  private static final int LONGEST = 4096;
+
   private BlankRows() {}
 
   /** The rows of {@code text}, cut as {@code separator} says. */
@@ -38,38 +41,48 @@ final class BlankRows {
     };
   }
 
-  /** Character columns that are blank in every line that looks like a row. */
-  private static BitSet gutters(String[] lines) {
+  /**
+   * Character columns that are blank in the header and in every line below it, up to a blank line:
+   * titles before and remarks after a table don't keep to its columns.
+   */
+  private static BitSet gutters(String[] lines, int header) {
+    var filled = new BitSet();
     int width = 0;
-    for (String line : lines) {
-      width = Math.max(width, Math.min(line.length(), 4096));
-    }
-    var blank = new BitSet(width);
-    blank.set(0, width + 1);
-    for (String raw : lines) {
-      String line = withoutCommentSign(raw);
-      if (line.isBlank() || line.startsWith("#")) {
+    for (int i = header; i < lines.length; i++) {
+      String line = withoutCommentSign(lines[i]);
+      if (line.isBlank() && i > header + 1) {
+        break;
+      }
+      if (line.startsWith("#") || line.length() > LONGEST || isRule(line)) {
         continue;
       }
-      for (int at = 0; at < Math.min(line.length(), width); at++) {
+      width = Math.max(width, line.length());
+      for (int at = 0; at < line.length(); at++) {
         if (line.charAt(at) != ' ') {
-          blank.clear(at);
+          filled.set(at);
         }
       }
     }
+    var blank = new BitSet(width + 1);
+    blank.set(0, width + 1);
+    blank.andNot(filled);
     return blank;
+  }
+
+  private static boolean isRule(String line) {
+    return line.chars().allMatch(c -> "-=_*+| :".indexOf(c) >= 0);
   }
 
   /** Where columns start: after a gutter, if the header has a word there. */
   private static List<Integer> columns(TableKind kind, String[] lines) {
-    BitSet gutters = gutters(lines);
-    String header = header(kind, lines);
+    int header = header(kind, lines);
+    BitSet gutters = gutters(lines, header);
+    String names = withoutCommentSign(lines[header]);
     var starts = new ArrayList<Integer>();
     int start = gutters.nextClearBit(0);
     while (start < gutters.length() - 1) {
       int end = gutters.nextSetBit(start);
-      String word =
-          header.substring(Math.min(start, header.length()), Math.min(end, header.length()));
+      String word = names.substring(Math.min(start, names.length()), Math.min(end, names.length()));
       if (starts.isEmpty() || !word.isBlank()) {
         starts.add(start);
       }
@@ -79,25 +92,32 @@ final class BlankRows {
   }
 
   /** The line with the most header words. */
-  private static String header(TableKind kind, String[] lines) {
-    String best = "";
+  private static int header(TableKind kind, String[] lines) {
+    int best = 0;
     long most = 0;
     for (int i = 0; i < Math.min(lines.length, SEARCHED); i++) {
-      String line = withoutCommentSign(lines[i]);
+      String line = withoutCommentSign(lines[i]).strip();
       long words =
-          Arrays.stream(line.strip().split("\\s+"))
+          Arrays.stream(line.length() > LONGEST ? new String[0] : line.split("\\s+"))
               .filter(word -> !HeaderWords.matches(kind, word).isEmpty())
               .count();
       if (words > most) {
-        best = line;
+        best = i;
         most = words;
       }
     }
     return best;
   }
 
+  /** A line that runs across a column's edge is prose, and stays whole. */
   private static List<String> cut(String line, List<Integer> columns) {
     var cells = new ArrayList<String>();
+    for (int start : columns) {
+      boolean across = start > 0 && start < line.length() && line.charAt(start - 1) != ' ';
+      if (across) {
+        return List.of(line.strip());
+      }
+    }
     for (int i = 0; i < columns.size(); i++) {
       int start = Math.min(columns.get(i), line.length());
       int end =

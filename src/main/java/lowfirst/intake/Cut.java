@@ -45,8 +45,9 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       if (separator.isOneCharacter() && text.indexOf(separator.character()) < 0) {
         continue;
       }
-      double worth = by(separator, kind, file, text, map).worth(kind);
-      found |= separator.isOneCharacter() && worth > 0;
+      Cut cut = by(separator, kind, file, text, map);
+      double worth = cut.worth(kind);
+      found |= separator.isOneCharacter() && worth > 0 && cut.header().index() >= 0;
       if (worth > most) {
         best = separator;
         most = worth;

@@ -37,6 +37,8 @@ final class PartTypeReader {
   private static final int LETTERS = 7;
   private static final int OTHER_TEXT = 8;
 
+  private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
+
   private static final List<Column> TELLING =
       List.of(
           Column.VALUE,
@@ -128,11 +130,12 @@ final class PartTypeReader {
     String description = cells.get(DESCRIPTION);
     String number = cells.get(NUMBER);
     boolean symbolName = isSymbolName(value);
-    PartKind kind = kind(cells);
-    Optional<Dimension> dimension = dimension(kind);
+    PartKind likely = kind(cells);
+    Optional<Dimension> dimension = dimension(likely);
     Optional<WrittenValue> written =
         dimension.flatMap(
-            measured -> written(symbolName ? "" : single(value, kind), description, measured));
+            measured -> written(symbolName ? "" : single(value, likely), description, measured));
+    PartKind kind = polarised(likely, written);
     String text = !value.isEmpty() ? value : !description.isEmpty() ? description : number;
     if (text.isEmpty()) {
       text = cells.get(OTHER_TEXT);
@@ -152,6 +155,16 @@ final class PartTypeReader {
             cells.get(PACKAGE));
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
     return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  /**
+   * A capacitor of which nothing more is said is electrolytic from 10 µF on: common practice, since
+   * leaded ones of other kinds are hardly made so large. To take it for polarised is the safe side.
+   */
+  private static PartKind polarised(PartKind kind, Optional<WrittenValue> written) {
+    boolean large =
+        written.filter(found -> found.value().asDouble() >= ELECTROLYTIC_FROM_FARADS).isPresent();
+    return kind == PartKind.CAPACITOR && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
   }
 
   /** Of a network of {@code 8x10k}, the value of one resistor. */
@@ -205,6 +218,7 @@ final class PartTypeReader {
     guess.vote(PartKindWords.byTypeNumber(cells.get(NUMBER)), PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
     guess.vote(PartKindWords.byFootprint(cells.get(PACKAGE)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(cells.get(NUMBER)), PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(cells.get(DESCRIPTION)), PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(cells.get(OTHER_TEXT)), PartKindGuess.WEAK);
     Optional<PartKind> letters = PartKindWords.byLetters(prefix);

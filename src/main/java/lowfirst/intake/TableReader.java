@@ -97,12 +97,27 @@ final class TableReader {
         .orElse(0);
   }
 
-  /** A comment; a lone # may also be the name of the column that numbers the rows. */
+  /** A comment, or a rule drawn with dashes; a lone # may also be a number column's header. */
   private static boolean isComment(Row row) {
     String first = row.cell(0);
-    return first.startsWith("##")
-        || first.startsWith("# ")
-        || (first.equals("#") && row.filled() == 1);
+    boolean comment =
+        first.startsWith("##")
+            || first.startsWith("# ")
+            || (first.equals("#") && row.filled() == 1);
+    return comment || isRule(row);
+  }
+
+  private static boolean isRule(Row row) {
+    int dashes = 0;
+    for (String cell : row.cells()) {
+      for (int at = 0; at < cell.length(); at++) {
+        if ("-=_*+ :|".indexOf(cell.charAt(at)) < 0) {
+          return false;
+        }
+        dashes++;
+      }
+    }
+    return dashes >= 3;
   }
 
   /** A header that stands again among the data, as where exports were joined. */
