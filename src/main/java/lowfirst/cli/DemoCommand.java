@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
@@ -14,12 +15,15 @@ import lowfirst.channel.KitInputs;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.intake.ShippedTables;
+import lowfirst.part.BodyOutlines;
 import lowfirst.progress.Progress;
 import lowfirst.sheet.Block.Facts.Fact;
 import lowfirst.sheet.DemoDocument;
 import lowfirst.sheet.DemoDocument.Chapter;
 import lowfirst.sheet.text.TextWriter;
 import lowfirst.sorting.SortPlan;
+import lowfirst.swap.SwapFinding;
+import lowfirst.swap.SwapTarget;
 import lowfirst.swap.SwappedKit;
 import picocli.CommandLine.Command;
 
@@ -37,6 +41,11 @@ import picocli.CommandLine.Command;
 final class DemoCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
   private static final String BUILDER = "A. Builder";
+
+  /** The place that the sample kit's accepted swap is about, and the part that went in there. */
+  private static final String AT = "Q15";
+
+  private static final String INSTEAD = "BP-N100L";
 
   private final Surroundings surroundings;
   private final List<Chapter> chapters = new ArrayList<>();
@@ -74,13 +83,20 @@ final class DemoCommand implements Callable<Integer> {
     saved(
         run,
         "May another part go in instead?",
-        DemoDocument.SWAP,
+        DemoDocument.swap(swaps(reading.kit())),
         List.of(),
         "swap",
-        "Q15",
-        "BP-N100L");
+        AT,
+        INSTEAD);
     bench(folder, plan, run);
     paper(run);
+  }
+
+  private static List<SwapFinding> swaps(Kit asWritten) {
+    BodyOutlines outlines = ShippedTables.bodyOutlines();
+    return SwapTarget.named(asWritten, AT, Optional.empty()).stream()
+        .map(target -> SwapFinding.of(target.with(asWritten, INSTEAD, outlines), outlines))
+        .toList();
   }
 
   private void saved(
@@ -90,9 +106,6 @@ final class DemoCommand implements Callable<Integer> {
       List<Fact> findings,
       String verb,
       String... further) {
-    if (!run.knows(verb)) {
-      return;
-    }
     String file = verb + ".txt";
     run.save(file, verb, further);
     chapters.add(
@@ -128,9 +141,6 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private void paper(DemoRun run) {
-    if (!run.knows("sheets")) {
-      return;
-    }
     List<String> sheets = run.run("sheets").lines().map(line -> line.replace('\\', '/')).toList();
     chapters.add(
         new Chapter(

@@ -29,11 +29,6 @@ final class DemoRun {
     this.reports = reports;
   }
 
-  /** Whether there is such a verb. */
-  boolean knows(String verb) {
-    return Lowfirst.commandLine(surroundings).getSubcommands().containsKey(verb);
-  }
-
   /** A report's file as a person would type it. */
   String report(String name) {
     return reports + "/" + name;

@@ -11,15 +11,10 @@ import lowfirst.intake.KitReading;
 import lowfirst.problem.Severity;
 import lowfirst.progress.Progress;
 import lowfirst.sorting.SortPlan;
+import lowfirst.swap.SwapFinding;
 
 /** The guided walk through the whole job that {@code demo} prints: a chapter for each verb. */
 public final class DemoDocument {
-  /** What the chapter about a substitute says. */
-  public static final String SWAP =
-      "Two BP-N100L came in place of two BP-N60L. Whether they fit is asked of the board, of the"
-          + " marking and of every load that they switch; an accepted swap stands in swaps.csv with"
-          + " its reason and shows on every sheet.";
-
   /** What the chapter about paper says. */
   public static final String PAPER =
       "Everything again for the bench and for the day something fails: tray labels, the assembly"
@@ -118,9 +113,11 @@ public final class DemoDocument {
         + " to sort. "
         + (lacking == 0 ? "Nothing is short. " : "Short: " + worst + ". ")
         + count(spare, "part type")
-        + " came with some too many, "
-        + count(plan.lookAlikes().size(), "pair")
-        + " can be mistaken for one another: the list says how to tell them apart.";
+        + " came with some too many. Bag lines that fit nothing: "
+        + plan.unknown().size()
+        + ". Pairs that can be mistaken for one another: "
+        + plan.lookAlikes().size()
+        + "; the list says how to tell them apart.";
   }
 
   /** How the assembly runs, first and last. */
@@ -143,6 +140,23 @@ public final class DemoDocument {
                 + " of plugging circuits into their sockets wait for the rail check. ")
         + "Each step says what to pick and how it is marked, where it goes, which way round, and"
         + " which rule put it there.";
+  }
+
+  /** Whether the substitute fits. */
+  public static String swap(List<SwapFinding> findings) {
+    String answers =
+        findings.stream()
+            .map(
+                finding ->
+                    finding.swap().offered().name()
+                        + " in place of "
+                        + finding.swap().asked().name()
+                        + ": "
+                        + finding.verdict().words())
+            .collect(Collectors.joining("; "));
+    return answers
+        + ". The board, the marking and every load that the part switches were asked. An accepted"
+        + " swap stands in swaps.csv with its reason and shows on every sheet.";
   }
 
   /** How many channels carry. */
