@@ -113,7 +113,7 @@ class JarIT {
     assertEquals(0, lowfirst("tick", KIT, "--undo").status());
     Ended progress = lowfirst("progress", KIT);
     assertEquals(0, progress.status());
-    assertTrue(progress.out().contains("go on with step 1 "), progress.out());
+    assertTrue(progress.out().contains("Go on with step 1 "), progress.out());
   }
 
   @Test
