@@ -1,6 +1,9 @@
 package lowfirst.channel;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * The datasheet symbols that a finding understands: a closed list. Any other symbol in {@code
@@ -78,8 +81,17 @@ public enum DatasheetSymbol {
     return column;
   }
 
-  /** Whether a symbol as written means this one. */
-  boolean isWritten(String symbol) {
-    return text.equals(symbol) || aliases.contains(symbol);
+  private static final Map<String, DatasheetSymbol> BY_WRITING = new HashMap<>();
+
+  static {
+    for (DatasheetSymbol symbol : values()) {
+      BY_WRITING.put(symbol.text, symbol);
+      symbol.aliases.forEach(alias -> BY_WRITING.put(alias, symbol));
+    }
+  }
+
+  /** The symbol that is written so, if it is one of the list. */
+  static Optional<DatasheetSymbol> written(String symbol) {
+    return Optional.ofNullable(BY_WRITING.get(symbol));
   }
 }

@@ -1,8 +1,11 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -18,6 +21,8 @@ final class Ratings {
   private final String typeNumber;
   private final List<DatasheetLine> lines;
   private final List<String> makers;
+  private final Map<DatasheetSymbol, List<DatasheetLine>> bySymbol =
+      new EnumMap<>(DatasheetSymbol.class);
 
   private Ratings(String typeNumber, List<DatasheetLine> lines) {
     this.typeNumber = typeNumber;
@@ -28,6 +33,11 @@ final class Ratings {
             .filter(maker -> !maker.isBlank())
             .distinct()
             .toList();
+    for (DatasheetLine line : lines) {
+      DatasheetSymbol.written(line.symbol())
+          .ifPresent(
+              symbol -> bySymbol.computeIfAbsent(symbol, first -> new ArrayList<>(2)).add(line));
+    }
   }
 
   /**
@@ -46,7 +56,7 @@ final class Ratings {
 
   /** Lines of one symbol. */
   List<DatasheetLine> about(DatasheetSymbol symbol) {
-    return lines.stream().filter(line -> symbol.isWritten(line.symbol())).toList();
+    return bySymbol.getOrDefault(symbol, List.of());
   }
 
   /** Every line. */

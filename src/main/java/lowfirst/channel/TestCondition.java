@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,11 @@ final class TestCondition {
   private static final Map<String, Double> PREFIXES =
       Map.of("", 1.0, "m", 1e-3, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "n", 1e-9, "p", 1e-12, "k", 1e3);
 
+  /** Conditions read before: the same text always reads the same. */
+  private static final Map<String, TestCondition> KNOWN = new ConcurrentHashMap<>();
+
+  private static final int MOST_KNOWN = 4096;
+
   private final String text;
   private final Map<String, Double> values = new HashMap<>();
 
@@ -31,9 +37,16 @@ final class TestCondition {
     }
   }
 
-  /** Reads a condition; never fails. */
+  /** Reads a condition; never fails. A drawer of parts repeats few conditions very often. */
   static TestCondition parse(String text) {
-    return new TestCondition(text);
+    TestCondition known = KNOWN.get(text);
+    if (known == null) {
+      known = new TestCondition(text);
+      if (KNOWN.size() < MOST_KNOWN) {
+        KNOWN.put(text, known);
+      }
+    }
+    return known;
   }
 
   /** The number given for a name, in volts, amperes, seconds, henries or degrees Celsius. */

@@ -1,15 +1,18 @@
 package lowfirst.part;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** All datasheet lines that a kit knows: its own, and the shipped catalogue's where it has none. */
 public final class Datasheets {
+  private static final Pattern FILLER = Pattern.compile("[\\s\\-_/]");
+
   private final List<DatasheetLine> lines;
-  private final Map<String, List<DatasheetLine>> byType = new HashMap<>();
+  private final Map<String, List<DatasheetLine>> byType = new LinkedHashMap<>();
 
   private Datasheets(List<DatasheetLine> lines) {
     this.lines = List.copyOf(lines);
@@ -45,6 +48,11 @@ public final class Datasheets {
         .toList();
   }
 
+  /** The lines of every part type, one list each, in the order of their first lines. */
+  public List<List<DatasheetLine>> byPartType() {
+    return byType.values().stream().map(List::copyOf).toList();
+  }
+
   /** Whether anything is known about a part type. */
   public boolean know(String partType) {
     return byType.containsKey(key(partType));
@@ -60,6 +68,6 @@ public final class Datasheets {
   }
 
   private static String key(String partType) {
-    return partType.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s\\-_/]", "");
+    return FILLER.matcher(partType.strip().toUpperCase(Locale.ROOT)).replaceAll("");
   }
 }

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
@@ -37,6 +39,12 @@ public final class FittedPart {
           "hFE", PartKind.BIPOLAR_TRANSISTOR,
           "characteristic", PartKind.FUSE,
           "VO", PartKind.REGULATOR);
+
+  private static final Map<String, PartKind> BY_WORDS =
+      Stream.of(PartKind.values())
+          .collect(
+              Collectors.toMap(
+                  kind -> kind.words().toLowerCase(Locale.ROOT), kind -> kind, (a, b) -> a));
 
   private FittedPart() {}
 
@@ -82,10 +90,9 @@ public final class FittedPart {
   static Optional<PartKind> kind(List<DatasheetLine> lines) {
     Optional<String> stated = word(lines, "kind");
     if (stated.isPresent()) {
-      for (PartKind kind : PartKind.values()) {
-        if (kind.words().equalsIgnoreCase(stated.get())) {
-          return Optional.of(kind);
-        }
+      PartKind kind = BY_WORDS.get(stated.get().strip().toLowerCase(Locale.ROOT));
+      if (kind != null) {
+        return Optional.of(kind);
       }
     }
     for (DatasheetLine line : lines) {

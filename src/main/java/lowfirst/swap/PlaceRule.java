@@ -70,6 +70,9 @@ enum PlaceRule implements SwapRule {
   private static final Pattern PACKAGE_NAME =
       Pattern.compile("(?i)TO-?\\d+(?:FP|AB|F)?|(?:P?DI[LP])-?\\d+");
 
+  private static final Pattern TO_220 = Pattern.compile("(?i)^(TO-?220)(?:FP|AB|FM|FI|F)$");
+  private static final Pattern DUAL_IN_LINE = Pattern.compile("(?i)^P?DI[LP]-?(\\d+)$");
+
   /** Two holes are the same distance apart when they differ by less than a hole's play. */
   private static final double PLAY_MILLIMETRES = 0.15;
 
@@ -126,7 +129,9 @@ enum PlaceRule implements SwapRule {
     if (asked.isEmpty() || offered.isEmpty()) {
       return Optional.of(Comparison.unknown(swap, "package", asked, offered));
     }
-    boolean same = Words.same(base(asked.get().word()), base(offered.get().word()));
+    boolean same =
+        Words.same(asked.get().word(), offered.get().word())
+            || Words.same(base(asked.get().word()), base(offered.get().word()));
     return Optional.of(
         Answer.of(
             same ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, asked.get(), offered.get(), ""));
@@ -143,8 +148,7 @@ enum PlaceRule implements SwapRule {
 
   /** The full-plastic and bent-lead forms of a package go into the same holes: TO-220FP. */
   private static String base(String name) {
-    return name.replaceAll("(?i)^(TO-?220)(FP|AB|F|FM|FI)?$", "$1")
-        .replaceAll("(?i)^P?DI[LP]-?(\\d+)$", "DIP$1");
+    return TO_220.matcher(DUAL_IN_LINE.matcher(name).replaceFirst("DIP$1")).replaceFirst("$1");
   }
 
   private static Optional<Answer> pitch(SwapCase swap) {

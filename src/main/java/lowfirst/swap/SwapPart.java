@@ -34,17 +34,31 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
     return of(type, "", outline, datasheets);
   }
 
+  /** A candidate whose datasheet lines have been found already; its body is not looked up. */
+  static SwapPart of(PartType type, List<DatasheetLine> lines) {
+    boolean stated = lines.stream().anyMatch(line -> line.symbol().equals("kind"));
+    return stated
+        ? new SwapPart(type, Optional.empty(), lines)
+        : new SwapPart(type, Optional.empty(), joined(type, "", lines));
+  }
+
   private static SwapPart of(
       PartType type, String description, Optional<BodyOutline> outline, Datasheets datasheets) {
-    var lines = new ArrayList<DatasheetLine>();
     String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
-    lines.addAll(FittedPart.linesAbout(key, datasheets));
+    List<DatasheetLine> known = FittedPart.linesAbout(key, datasheets);
+    return new SwapPart(type, outline, joined(type, description, known));
+  }
+
+  /** The datasheet's lines, and what the part's own text states beyond them. */
+  private static List<DatasheetLine> joined(
+      PartType type, String description, List<DatasheetLine> known) {
+    var lines = new ArrayList<>(known);
     for (DatasheetLine stated : StatedFacts.in(type, description)) {
       if (lines.stream().noneMatch(line -> line.symbol().equals(stated.symbol()))) {
         lines.add(stated);
       }
     }
-    return new SwapPart(type, outline, lines);
+    return lines;
   }
 
   /** What a report calls it. */
