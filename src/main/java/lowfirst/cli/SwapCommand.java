@@ -1,16 +1,23 @@
 package lowfirst.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import lowfirst.board.Kit;
+import lowfirst.intake.DrawerReader;
 import lowfirst.intake.KitReading;
 import lowfirst.intake.ShippedTables;
 import lowfirst.sheet.Document;
+import lowfirst.sheet.DrawerDocument;
 import lowfirst.sheet.SwapDocument;
 import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.sheet.text.TextWriter;
+import lowfirst.swap.DrawerResult;
+import lowfirst.swap.DrawerSearch;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapTarget;
 import lowfirst.swap.SwapVerdict;
@@ -59,6 +66,21 @@ final class SwapCommand implements Callable<Integer> {
   @Option(names = "--board", paramLabel = "<board>", description = "on this board alone")
   private String board;
 
+  @Option(
+      names = "--from",
+      paramLabel = "<parts list>",
+      description = {
+        "look through a parts list (a table like datasheets.csv) for what fits,",
+        "the best margin first"
+      })
+  private Path drawer;
+
+  @Option(
+      names = "--show",
+      paramLabel = "<count>",
+      description = "how many part types of each sort to show (default: ${DEFAULT-VALUE})")
+  private int shown = 20;
+
   @ArgGroup(exclusive = false)
   private AcceptOptions acceptance;
 
@@ -73,6 +95,9 @@ final class SwapCommand implements Callable<Integer> {
   public Integer call() {
     KitReading reading = kit.readAsWritten(surroundings);
     List<SwapTarget> targets = targets(reading.kit());
+    if (drawer != null) {
+      return search(reading.kit(), targets);
+    }
     if (candidate == null) {
       throw new ParameterException(
           spec.commandLine(), "name the part to fit instead, or a parts list with --from");
@@ -86,6 +111,32 @@ final class SwapCommand implements Callable<Integer> {
     }
     boolean fits = findings.stream().allMatch(f -> f.verdict() == SwapVerdict.FITS);
     return fits ? ExitStatus.OK : ExitStatus.FINDINGS;
+  }
+
+  private int search(Kit read, List<SwapTarget> targets) {
+    if (candidate != null || acceptance != null || shown < 1) {
+      throw new ParameterException(
+          spec.commandLine(), "--from looks for candidates: name none, accept none, show some");
+    }
+    DrawerReader.Drawer found = DrawerReader.read(drawer.toString(), bytes());
+    found.problems().forEach(surroundings.err()::println);
+    boolean fits = false;
+    for (SwapTarget target : targets) {
+      DrawerResult result =
+          DrawerSearch.of(target, read, found.parts(), ShippedTables.bodyOutlines(), shown);
+      Document document = csv ? DrawerDocument.table(result) : DrawerDocument.of(result);
+      surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, 100));
+      fits |= result.fitting() > 0;
+    }
+    return fits ? ExitStatus.OK : ExitStatus.FINDINGS;
+  }
+
+  private byte[] bytes() {
+    try {
+      return Files.readAllBytes(surroundings.directory().resolve(drawer));
+    } catch (IOException e) {
+      throw new CannotReadOrWrite("can't read " + drawer + ": " + e.getMessage(), e);
+    }
   }
 
   private List<SwapTarget> targets(Kit read) {

@@ -52,7 +52,8 @@ public final class DrawerSearch {
   }
 
   private static PriorityQueue<DrawerHit> queue(Comparator<DrawerHit> worstFirst) {
-    return new PriorityQueue<>(worstFirst.thenComparing(DrawerHit::partType));
+    return new PriorityQueue<>(
+        worstFirst.thenComparing(DrawerHit::partType, Comparator.reverseOrder()));
   }
 
   /**

@@ -147,4 +147,22 @@ class SwapCommandTest {
     assertTrue(text().contains("check,JUNCTION_TEMPERATURE"), text());
     assertFalse(text().contains("===="), text());
   }
+
+  @Test
+  void a_parts_list_is_looked_through_and_what_fits_is_ranked() throws IOException {
+    Files.writeString(
+        folder.resolve("drawer.csv"),
+        "part type,symbol,condition,min,typ,max,unit,source\n"
+            + "IRL540N,kind,MOSFET,,,,,my drawer\n"
+            + "IRF540N,kind,MOSFET,,,,,my drawer\n"
+            + "1N4007,kind,diode,,,,,my drawer\n");
+    assertEquals(0, run("swap", "kit", "Q1", "--board", "driver", "--from", "drawer.csv"));
+    assertTrue(text().contains("3 part types: 1 fit, 0 undecided, 2 do not fit."), text());
+    assertTrue(text().contains("IRL540N"), text());
+  }
+
+  @Test
+  void a_parts_list_that_is_not_there_exits_with_three() {
+    assertEquals(3, run("swap", "kit", "Q1", "--board", "driver", "--from", "none.csv"));
+  }
 }
