@@ -46,7 +46,8 @@ public final class AssemblyBook {
   private final double widthMillimetres;
   private final Meter meter;
   private final List<Block> blocks = new ArrayList<>();
-  private final Set<Designator> seatedBefore = new LinkedHashSet<>();
+  private final BoardMaps maps;
+  private final List<BoardMaps.Layer> seatedBefore = new ArrayList<>();
 
   private AssemblyBook(Kit kit, Board board, Progress progress, double widthMillimetres) {
     this.kit = kit;
@@ -54,6 +55,7 @@ public final class AssemblyBook {
     this.progress = progress;
     this.widthMillimetres = widthMillimetres;
     this.meter = Meter.of(kit.settings());
+    this.maps = BoardMaps.of(board);
   }
 
   /**
@@ -142,7 +144,8 @@ public final class AssemblyBook {
     if (!batch.isPluggedIn()) {
       flip(batch);
     }
-    batch.steps().forEach(step -> seatedBefore.addAll(step.designators()));
+    seatedBefore.add(
+        maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
   }
 
   private static Set<String> cautions(Batch batch) {
@@ -159,7 +162,7 @@ public final class AssemblyBook {
     for (Step step : batch.steps()) {
       step.designators().forEach(place -> lit.putIfAbsent(place, "" + step.number()));
     }
-    return BoardMap.of(board, lit, seatedBefore, seenFrom);
+    return maps.map(lit, seatedBefore, seenFrom);
   }
 
   /** The batch's map, and the solder side beside it where the paper is wide enough. */

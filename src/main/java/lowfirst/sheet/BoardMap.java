@@ -2,11 +2,12 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.board.Board;
@@ -38,7 +39,8 @@ public final class BoardMap {
   /** Free space at the sides: half the outline's stroke, and room for numbers at the edge. */
   static final double SIDE = 2;
 
-  private static final Style PAPER = new Style(2.1, new Ink(0xA8A8A8), 0.15);
+  /** How maps are drawn on paper. */
+  static final Style PAPER = new Style(2.1, new Ink(0xA8A8A8), 0.15);
 
   /**
    * How a map is drawn for a purpose.
@@ -47,7 +49,7 @@ public final class BoardMap {
    * @param faint colour of what is neither filled nor to be filled
    * @param line width of its outline, millimetres
    */
-  private record Style(double number, Ink faint, double line) {}
+  record Style(double number, Ink faint, double line) {}
 
   /** Room for the map's own words. */
   private static final double LEAST_WIDTH = 40;
@@ -55,19 +57,20 @@ public final class BoardMap {
   private final Board board;
   private final BoardView view;
   private final Side seenFrom;
-  private final Map<Designator, String> lit;
-  private final Set<Designator> done;
   private final Style style;
-  private final List<Shape> shapes = new ArrayList<>();
+  private final Map<Designator, Item> items;
+  private final List<Placement> placements;
 
-  private BoardMap(
-      Board board, Map<Designator, String> lit, Set<Designator> done, Side seenFrom, Style style) {
+  BoardMap(Board board, Side seenFrom, Style style) {
     this.style = style;
     this.board = board;
     this.view = BoardView.of(board, seenFrom);
     this.seenFrom = seenFrom;
-    this.lit = lit;
-    this.done = done;
+    this.items = board.itemsByDesignator();
+    this.placements =
+        board.placementsByDesignator().values().stream()
+            .sorted(Comparator.comparing(Placement::designator))
+            .toList();
   }
 
   /** The places to fill now, numbered from 1 in this order. */
@@ -88,8 +91,7 @@ public final class BoardMap {
    */
   public static Drawing of(
       Board board, Map<Designator, String> lit, Collection<Designator> done, Side seenFrom) {
-    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom, PAPER)
-        .drawing();
+    return of(board, lit, done, seenFrom, PAPER);
   }
 
   /**
@@ -104,29 +106,71 @@ public final class BoardMap {
       double shownMillimetres) {
     double number = Math.max(1.6, Math.min(4.2, shownMillimetres / 32));
     var screen = new Style(number, new Ink(0x8C8C8C), shownMillimetres / 500);
-    return new BoardMap(board, new LinkedHashMap<>(lit), Set.copyOf(done), seenFrom, screen)
-        .drawing();
+    return of(board, lit, done, seenFrom, screen);
+  }
+
+  private static Drawing of(
+      Board board,
+      Map<Designator, String> lit,
+      Collection<Designator> done,
+      Side seenFrom,
+      Style style) {
+    var map = new BoardMap(board, seenFrom, style);
+    var filled = new HashSet<>(done);
+    filled.removeAll(lit.keySet());
+    var marked = new HashSet<>(filled);
+    marked.addAll(lit.keySet());
+    return map.with(lit, map.bare(marked), List.of(map.filled(filled)), done.size()).flat();
   }
 
   /** How wide a board's map is at real size, its margin included. */
   public static double widthMillimetres(Board board) {
-    return Math.max(BoardView.of(board, Side.TOP).width() + 2 * SIDE, LEAST_WIDTH);
+    return new BoardMap(board, Side.TOP, PAPER).width();
   }
 
-  private Drawing drawing() {
-    double width = Math.max(view.width() + 2 * SIDE, LEAST_WIDTH);
+  private double width() {
+    return Math.max(view.width() + 2 * SIDE, LEAST_WIDTH);
+  }
+
+  private double height() {
+    return HEAD + view.height() + FOOT;
+  }
+
+  /** The board with its parts drawn faint, all but {@code except}. */
+  Drawing bare(Set<Designator> except) {
+    var shapes = new ArrayList<Shape>();
     shapes.add(label(SIDE, 3.4, 2.6, heading()));
     shapes.add(
         new Shape.Box(SIDE, HEAD, view.width(), view.height(), 0.5, Paint.stroke(Ink.BLACK, 0.35)));
-    corner();
-    List<Placement> placements = new ArrayList<>(board.placementsByDesignator().values());
-    placements.sort(java.util.Comparator.comparing(Placement::designator));
-    placements.stream().filter(p -> !isLit(p) && !isDone(p)).forEach(this::faint);
-    placements.stream().filter(p -> !isLit(p) && isDone(p)).forEach(this::done);
-    placements.stream().filter(this::isLit).forEach(this::lit);
-    placements.stream().filter(this::isLit).forEach(this::number);
-    scaleMark(width);
-    return new Drawing(width, HEAD + view.height() + FOOT, shapes, words());
+    shapes.add(corner());
+    placements.stream()
+        .filter(place -> !except.contains(place.designator()))
+        .forEach(place -> shapes.add(body(place, Paint.stroke(style.faint(), style.line()))));
+    scaleMark(shapes);
+    return new Drawing(width(), height(), shapes, heading());
+  }
+
+  /** Filled places alone, to be set onto the bare board. */
+  Drawing filled(Set<Designator> done) {
+    var shapes = new ArrayList<Shape>();
+    placements.stream()
+        .filter(place -> done.contains(place.designator()))
+        .forEach(place -> shapes.add(done(place)));
+    return new Drawing(width(), height(), shapes, "filled already");
+  }
+
+  /** The bare board, the filled places on it, and the lit ones on top. */
+  Drawing with(Map<Designator, String> lit, Drawing bare, List<Drawing> filled, int filledPlaces) {
+    var shapes = new ArrayList<Shape>();
+    shapes.add(new Shape.Stamp(bare, 0, 0, 1));
+    filled.stream()
+        .filter(layer -> !layer.shapes().isEmpty())
+        .forEach(layer -> shapes.add(new Shape.Stamp(layer, 0, 0, 1)));
+    List<Placement> marked =
+        placements.stream().filter(place -> lit.containsKey(place.designator())).toList();
+    marked.forEach(place -> lit(place, shapes));
+    marked.forEach(place -> number(place, lit.get(place.designator()), shapes));
+    return new Drawing(width(), height(), shapes, words(lit, filledPlaces));
   }
 
   private String heading() {
@@ -134,53 +178,40 @@ public final class BoardMap {
     return board.name() + ": seen from the " + side;
   }
 
-  private boolean isLit(Placement placement) {
-    return lit.containsKey(placement.designator());
-  }
-
-  private boolean isDone(Placement placement) {
-    return done.contains(placement.designator());
-  }
-
   /** A black triangle in the lower left corner of the top side, on both views the same corner. */
-  private void corner() {
+  private Shape corner() {
     double x = seenFrom == Side.TOP ? SIDE : SIDE + view.width();
     double y = HEAD + view.height();
     double into = seenFrom == Side.TOP ? 3 : -3;
-    shapes.add(
-        new Shape.Path(
-            List.of(new Point(x, y), new Point(x + into, y), new Point(x, y - 3)),
-            Shape.Path.Closing.CLOSED,
-            Paint.fill(Ink.BLACK)));
+    return new Shape.Path(
+        List.of(new Point(x, y), new Point(x + into, y), new Point(x, y - 3)),
+        Shape.Path.Closing.CLOSED,
+        Paint.fill(Ink.BLACK));
   }
 
   private Point moved(Point point) {
     return new Point(point.x() + SIDE, point.y() + HEAD);
   }
 
-  private void body(Placement placement, Paint paint) {
+  private Shape body(Placement placement, Paint paint) {
     if (BoardView.knowsBody(board, placement)) {
       List<Point> corners = view.body(board, placement).stream().map(this::moved).toList();
-      shapes.add(new Shape.Path(corners, Shape.Path.Closing.CLOSED, paint));
-    } else {
-      Point middle = moved(view.middle(placement));
-      shapes.add(new Shape.Circle(middle.x(), middle.y(), 1.5, paint));
+      return new Shape.Path(corners, Shape.Path.Closing.CLOSED, paint);
     }
+    Point middle = moved(view.middle(placement));
+    return new Shape.Circle(middle.x(), middle.y(), 1.5, paint);
   }
 
-  private void faint(Placement placement) {
-    body(placement, Paint.stroke(style.faint(), style.line()));
-  }
-
-  private void done(Placement placement) {
+  private Shape done(Placement placement) {
     boolean near = placement.side() == seenFrom;
-    body(placement, near ? Paint.both(DONE, DONE_EDGE, 0.15) : Paint.stroke(DONE_EDGE, 0.15));
+    return body(
+        placement, near ? Paint.both(DONE, DONE_EDGE, 0.15) : Paint.stroke(DONE_EDGE, 0.15));
   }
 
   /** Dark where the body is on this side; only its outline and its leads where it is behind. */
-  private void lit(Placement placement) {
+  private void lit(Placement placement, List<Shape> shapes) {
     boolean near = placement.side() == seenFrom;
-    body(placement, near ? Paint.fill(LIT) : Paint.stroke(LIT, 0.4));
+    shapes.add(body(placement, near ? Paint.fill(LIT) : Paint.stroke(LIT, 0.4)));
     if (!near) {
       view.leads(board, placement).stream()
           .map(this::moved)
@@ -188,8 +219,8 @@ public final class BoardMap {
     }
   }
 
-  private void number(Placement placement) {
-    String text = lit.get(placement.designator()) + (isPolarised(placement) ? " ±" : "");
+  private void number(Placement placement, String name, List<Shape> shapes) {
+    String text = name + (isPolarised(placement) ? " ±" : "");
     Point middle = moved(view.middle(placement));
     double width = text.length() * style.number() * 0.56 + 0.8;
     shapes.add(
@@ -211,16 +242,13 @@ public final class BoardMap {
   }
 
   private boolean isPolarised(Placement placement) {
-    return board
-        .itemOf(placement.designator())
-        .map(Item::partType)
-        .filter(type -> type.kind().isPolarised())
-        .isPresent();
+    Item item = items.get(placement.designator());
+    return item != null && item.partType().kind().isPolarised();
   }
 
   /** A length to hold a ruler to, 50 mm where it fits. */
-  private void scaleMark(double width) {
-    double length = width >= 54 ? 50 : 20;
+  private void scaleMark(List<Shape> shapes) {
+    double length = width() >= 54 ? 50 : 20;
     double y = HEAD + view.height() + 3.5;
     double end = SIDE + length;
     shapes.add(new Shape.Line(SIDE, y, end, y, Paint.stroke(Ink.BLACK, 0.25)));
@@ -235,20 +263,22 @@ public final class BoardMap {
     return new Shape.Label(x, y, size, Anchor.START, Ink.BLACK, text);
   }
 
-  private String words() {
+  private String words(Map<Designator, String> lit, int filledPlaces) {
     String places =
         lit.entrySet().stream()
             .map(place -> place.getValue() + " at " + place.getKey())
             .collect(Collectors.joining(", "));
-    Optional<String> unplaced =
+    Set<Designator> placed =
+        placements.stream().map(Placement::designator).collect(Collectors.toSet());
+    String unplaced =
         lit.keySet().stream()
-            .filter(designator -> !board.placementsByDesignator().containsKey(designator))
+            .filter(designator -> !placed.contains(designator))
             .map(Designator::text)
-            .reduce((a, b) -> a + ", " + b);
+            .collect(Collectors.joining(", "));
     return "Board "
         + heading()
         + (places.isEmpty() ? "; no place marked" : "; marked: " + places)
-        + (done.isEmpty() ? "" : "; filled already: " + done.size() + " places")
-        + unplaced.map(names -> "; not in the placement list: " + names).orElse("");
+        + (filledPlaces == 0 ? "" : "; filled already: " + filledPlaces + " places")
+        + (unplaced.isEmpty() ? "" : "; not in the placement list: " + unplaced);
   }
 }

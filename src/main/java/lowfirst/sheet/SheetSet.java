@@ -94,6 +94,7 @@ public final class SheetSet {
       return;
     }
     String title = kit.settings().title();
+    add("sort-sheet", Orientation.PORTRAIT, () -> SortDocument.of(plan, title));
     add(
         "tray-labels",
         Orientation.PORTRAIT,

@@ -112,20 +112,21 @@ public final class StepsDocument {
   private void board(Board board, List<Batch> batches) {
     String built = board.count() > 1 ? ", " + board.count() + " built side by side" : "";
     blocks.add(new Heading(2, "Board " + board.name() + built));
-    var done = new ArrayList<Designator>();
+    var maps = BoardMaps.of(board);
+    var done = new ArrayList<BoardMaps.Layer>();
     for (Batch batch : batches) {
-      batch(board, batch, done);
-      batch.steps().forEach(step -> done.addAll(step.designators()));
+      batch(board, batch, maps, done);
+      done.add(maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
     }
   }
 
-  private void batch(Board board, Batch batch, List<Designator> done) {
+  private void batch(Board board, Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
     blocks.add(new Heading(2, StepWording.batchTitle(batch)));
     if (batch.isPluggedIn()) {
       blocks.add(new Paragraph(RAIL_CHECK));
     }
     if (pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty()) {
-      blocks.add(map(board, batch, done));
+      blocks.add(map(batch, maps, done));
     }
     var said = new HashMap<String, Integer>();
     batch.steps().forEach(step -> step(step, said));
@@ -134,14 +135,14 @@ public final class StepsDocument {
     }
   }
 
-  private static Figure map(Board board, Batch batch, List<Designator> done) {
+  private static Figure map(Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
     Map<Designator, String> lit = new LinkedHashMap<>();
     batch
         .steps()
         .forEach(
             step -> step.designators().forEach(name -> lit.putIfAbsent(name, "" + step.number())));
     return new Figure(
-        BoardMap.of(board, lit, done, batch.steps().get(0).side()),
+        maps.map(lit, done, batch.steps().get(0).side()),
         "The places of batch " + batch.number() + ", each with the number of its step.");
   }
 

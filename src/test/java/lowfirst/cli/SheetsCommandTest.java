@@ -16,11 +16,13 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lowfirst.sheet.pdf.ArchiveProfile;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 class SheetsCommandTest {
   @TempDir Path home;
@@ -84,6 +86,7 @@ class SheetsCommandTest {
     assertEquals(ExitStatus.OK, status);
     assertEquals(
         """
+        reports/blinker/sort-sheet.pdf
         reports/blinker/tray-labels.pdf
         reports/blinker/assembly-steps.pdf
         reports/blinker/assembly-book-blinker.pdf
@@ -112,6 +115,20 @@ class SheetsCommandTest {
       assertTrue(values.contains("Ticked"), values.toString());
       assertTrue(values.contains("Ada"), values.toString());
       assertTrue(values.contains("2026-03-01 18:00"), values.toString());
+    }
+  }
+
+  @Test
+  void every_sheet_of_the_sample_kit_is_fit_for_archive_and_screen_reader() throws Exception {
+    String kit = Path.of("sample-boms/bell-player").toAbsolutePath().toString();
+    run("sheets", kit, "--into", "out");
+    List<String> files = out.toString(StandardCharsets.UTF_8).lines().toList();
+    assertTrue(files.size() >= 13, files.toString());
+    for (String file : files) {
+      byte[] pdf = Files.readAllBytes(home.resolve(file));
+      for (var profile : List.of(PDFAFlavour.PDFA_2_A, PDFAFlavour.PDFUA_1)) {
+        assertEquals(List.of(), ArchiveProfile.violations(pdf, profile), file);
+      }
     }
   }
 
@@ -158,13 +175,13 @@ class SheetsCommandTest {
     assertTrue(err.toString(StandardCharsets.UTF_8).contains("write a4 or letter"));
     assertEquals(ExitStatus.USAGE, run("sheets", "blinker", "--compartment", "5x5"));
     assertEquals(ExitStatus.USAGE, run("sheets", "blinker", "--only", "nothing"));
-    assertTrue(err.toString(StandardCharsets.UTF_8).contains("there are: tray-labels"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("there are: sort-sheet"));
   }
 
   @Test
   void a_person_sees_a_bar_and_a_file_sees_none() {
     run(Surroundings.Terminal.PERSON, "sheets", "blinker");
-    assertTrue(err.toString(StandardCharsets.UTF_8).contains("] 1 of 5  assembly-steps"));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("] 2 of 6  assembly-steps"));
     assertTrue(err.toString(StandardCharsets.UTF_8).endsWith("\r"), "wiped at the end");
     run(Surroundings.Terminal.FILE, "sheets", "blinker");
     assertEquals("", err.toString(StandardCharsets.UTF_8));

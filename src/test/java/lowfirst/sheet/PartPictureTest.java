@@ -107,6 +107,11 @@ class PartPictureTest {
       return holds(label.x() - half, label.y() - 0.7 * label.size())
           && holds(label.x() + half, label.y());
     }
+
+    @Override
+    public Boolean stamp(Shape.Stamp stamp) {
+      return stamp.drawing().flat().shapes().stream().allMatch(shape -> shape.fold(this));
+    }
   }
 
   private static PartType type(PartKind kind, String amount, Dimension dimension) {

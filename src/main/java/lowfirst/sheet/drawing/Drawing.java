@@ -28,6 +28,23 @@ public record Drawing(
         words);
   }
 
+  /** The same picture without stamps: what they show stands in it itself. */
+  public Drawing flat() {
+    return new Drawing(
+        widthMillimetres,
+        heightMillimetres,
+        shapes.stream().flatMap(Drawing::flattened).toList(),
+        words);
+  }
+
+  private static Stream<Shape> flattened(Shape shape) {
+    if (!(shape instanceof Shape.Stamp stamp)) {
+      return Stream.of(shape);
+    }
+    var moved = new Moved(stamp.scale(), stamp.x(), stamp.y());
+    return stamp.drawing().flat().shapes().stream().map(part -> part.fold(moved));
+  }
+
   /** The same picture with its upper left corner at x, y: to be put onto a larger one. */
   public Drawing movedTo(double x, double y) {
     var moved = new Moved(1, x, y);

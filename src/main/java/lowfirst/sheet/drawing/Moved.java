@@ -56,4 +56,9 @@ record Moved(double scale, double dx, double dy) implements Shape.Pen<Shape> {
         label.ink(),
         label.text());
   }
+
+  @Override
+  public Shape stamp(Shape.Stamp stamp) {
+    return new Shape.Stamp(stamp.drawing(), x(stamp.x()), y(stamp.y()), stamp.scale() * scale);
+  }
 }

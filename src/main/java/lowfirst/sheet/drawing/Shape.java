@@ -22,6 +22,8 @@ public sealed interface Shape {
     R path(Path path);
 
     R label(Label label);
+
+    R stamp(Stamp stamp);
   }
 
   /**
@@ -111,6 +113,21 @@ public sealed interface Shape {
     @Override
     public <R> R fold(Pen<R> pen) {
       return pen.label(this);
+    }
+  }
+
+  /**
+   * Another drawing set onto this one. Writers may keep it once and show it wherever the same value
+   * stands: so a board under many batches costs little.
+   *
+   * @param x of its upper left corner
+   * @param y of its upper left corner
+   * @param scale 1 for its own size
+   */
+  record Stamp(Drawing drawing, double x, double y, double scale) implements Shape {
+    @Override
+    public <R> R fold(Pen<R> pen) {
+      return pen.stamp(this);
     }
   }
 }

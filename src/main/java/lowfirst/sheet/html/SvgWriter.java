@@ -118,6 +118,15 @@ public final class SvgWriter implements Shape.Pen<String> {
         + "</text>";
   }
 
+  @Override
+  public String stamp(Shape.Stamp stamp) {
+    var group = new StringBuilder("<g transform=\"translate(");
+    group.append(number(stamp.x())).append(' ').append(number(stamp.y()));
+    group.append(") scale(").append(number(stamp.scale())).append(")\">\n");
+    stamp.drawing().shapes().forEach(shape -> group.append(shape.fold(PEN)).append('\n'));
+    return group.append("</g>").toString();
+  }
+
   private static String painted(Shape.Paint paint) {
     String fill = paint.fill().map(Ink::hex).orElse("none");
     Optional<Ink> stroke = paint.stroke().filter(ink -> paint.strokeMillimetres() > 0);

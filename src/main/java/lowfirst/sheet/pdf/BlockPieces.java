@@ -195,7 +195,7 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
             Optional.empty(),
             (page, top) -> {
               page.begin(element);
-              DrawingPainter.paint(drawing, page.content(), document.regular(), LEFT, top, scale);
+              DrawingPainter.paint(drawing, page.content(), document.stamps(), LEFT, top, scale);
               page.content().endMarked();
             }));
     return caption;

@@ -109,21 +109,24 @@ final class CellLayout {
     }
 
     /** Paints the cell with its left upper corner at x, y; {@code words} name its field. */
-    void paint(Page page, FormFields fields, Tags.Element element, Corner corner, String words) {
+    void paint(
+        Page page, OpenDocument document, Tags.Element element, Corner corner, String words) {
       if (layout.isBox()) {
         double x = corner.x() + Style.CELL_SIDE;
         boolean ticked = layout.cell.entry() == Cell.Entry.BOX_TICKED;
         double y = corner.y() + Style.CELL_EDGE;
-        fields.box(new FormFields.Spot(page, x, y, Style.BOX, Style.BOX), ticked, words, element);
+        document
+            .fields()
+            .box(new FormFields.Spot(page, x, y, Style.BOX, Style.BOX), ticked, words, element);
       } else if (layout.isField()) {
-        paintField(page, fields, element, corner, words);
+        paintField(page, document, element, corner, words);
       } else {
-        paintContent(page, element, corner);
+        paintContent(page, document, element, corner);
       }
     }
 
     private void paintField(
-        Page page, FormFields fields, Tags.Element element, Corner corner, String words) {
+        Page page, OpenDocument document, Tags.Element element, Corner corner, String words) {
       double x = corner.x() + Style.CELL_SIDE;
       double inner = width - 2 * Style.CELL_SIDE;
       double text = lines.size() * layout.size * Style.LEADING + 2 * Style.CELL_EDGE;
@@ -132,23 +135,26 @@ final class CellLayout {
       page.content().line(x, y, x + inner, y, 0.6, Style.SOFT);
       page.content().endMarked();
       double height = Math.max(lines.size() * layout.size * Style.LEADING, 1.4 * layout.size) + 3;
-      fields.line(
-          new FormFields.Spot(page, x, y - height, inner, height),
-          new FormFields.Filling(
-              lines.stream().map(Lines.Line::text).toList(),
-              layout.size,
-              layout.size * Style.LEADING),
-          words,
-          element);
+      document
+          .fields()
+          .line(
+              new FormFields.Spot(page, x, y - height, inner, height),
+              new FormFields.Filling(
+                  lines.stream().map(Lines.Line::text).toList(),
+                  layout.size,
+                  layout.size * Style.LEADING),
+              words,
+              element);
     }
 
-    private void paintContent(Page page, Tags.Element element, Corner corner) {
+    private void paintContent(
+        Page page, OpenDocument document, Tags.Element element, Corner corner) {
       double y = corner.y() + Style.CELL_EDGE;
       if (layout.cell.drawing().isPresent()) {
         Drawing drawing = layout.cell.drawing().get();
         page.begin(element.child("Figure").words(drawing.words()));
         DrawingPainter.paint(
-            drawing, page.content(), layout.font, corner.x() + Style.CELL_SIDE, y, scale());
+            drawing, page.content(), document.stamps(), corner.x() + Style.CELL_SIDE, y, scale());
         page.content().endMarked();
         y += drawingHeight();
       }

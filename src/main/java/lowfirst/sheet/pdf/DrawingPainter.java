@@ -9,14 +9,16 @@ import lowfirst.sheet.drawing.Shape;
 final class DrawingPainter implements Shape.Pen<Void> {
   private final PageContent content;
   private final EmbeddedFont font;
+  private final Stamps stamps;
   private final double left;
   private final double top;
   private final double scale;
 
   private DrawingPainter(
-      PageContent content, EmbeddedFont font, double left, double top, double scale) {
+      PageContent content, Stamps stamps, double left, double top, double scale) {
     this.content = content;
-    this.font = font;
+    this.stamps = stamps;
+    this.font = stamps.font();
     this.left = left;
     this.top = top;
     this.scale = scale * Paper.POINTS;
@@ -30,13 +32,8 @@ final class DrawingPainter implements Shape.Pen<Void> {
    * @param scale 1 for real size
    */
   static void paint(
-      Drawing drawing,
-      PageContent content,
-      EmbeddedFont font,
-      double left,
-      double top,
-      double scale) {
-    var painter = new DrawingPainter(content, font, left, top, scale);
+      Drawing drawing, PageContent content, Stamps stamps, double left, double top, double scale) {
+    var painter = new DrawingPainter(content, stamps, left, top, scale);
     drawing.shapes().forEach(shape -> shape.fold(painter));
   }
 
@@ -129,6 +126,17 @@ final class DrawingPainter implements Shape.Pen<Void> {
           case END -> width;
         };
     content.text(font, size, x(label.x()) - start, y(label.y()), label.ink().rgb(), text);
+    return null;
+  }
+
+  @Override
+  public Void stamp(Shape.Stamp stamp) {
+    content.stamp(
+        stamps.name(stamp.drawing()),
+        x(stamp.x()),
+        y(stamp.y()),
+        stamp.scale() * scale / Paper.POINTS,
+        stamp.drawing().heightMillimetres() * Paper.POINTS);
     return null;
   }
 }

@@ -25,6 +25,7 @@ final class OpenDocument implements AutoCloseable {
   private final EmbeddedFont regular;
   private final EmbeddedFont bold;
   private final FormFields fields;
+  private final Stamps stamps;
 
   OpenDocument(Paper paper, Typeface regularFace, Typeface boldFace) {
     this.paper = paper;
@@ -33,6 +34,7 @@ final class OpenDocument implements AutoCloseable {
     resources.put(COSName.getPDFName(regular.name()), regular.font());
     resources.put(COSName.getPDFName(bold.name()), bold.font());
     fields = new FormFields(pdf, paper, tags, regular);
+    stamps = new Stamps(pdf, resources, regular);
   }
 
   Paper paper() {
@@ -53,6 +55,10 @@ final class OpenDocument implements AutoCloseable {
 
   FormFields fields() {
     return fields;
+  }
+
+  Stamps stamps() {
+    return stamps;
   }
 
   List<Page> pages() {

@@ -1,5 +1,7 @@
 package lowfirst.sheet.pdf;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -14,6 +16,8 @@ final class PageContent {
   /** Distance of a circle's control points, of its radius: 4/3 (sqrt 2 - 1). */
   private static final double ROUND = 0.5522847498;
 
+  private static final int UNKNOWN = -1;
+
   private final StringBuilder out = new StringBuilder(16_384);
   private final double height;
   private EmbeddedFont font;
@@ -24,6 +28,30 @@ final class PageContent {
 
   PageContent(double height) {
     this.height = height;
+  }
+
+  /** Content to be stamped onto pages, whatever inks and widths are set there. */
+  static PageContent ofStamp(double height) {
+    var content = new PageContent(height);
+    content.fill = UNKNOWN;
+    content.stroke = UNKNOWN;
+    return content;
+  }
+
+  /**
+   * Shows stamped content.
+   *
+   * @param name what the page's resources call it
+   * @param y of its upper edge
+   * @param stampHeight its height at its own size
+   */
+  void stamp(String name, double x, double y, double scale, double stampHeight) {
+    out.append("q ");
+    out.append(new BigDecimal(scale).setScale(6, RoundingMode.HALF_UP).toPlainString());
+    out.append(" 0 0 ");
+    out.append(new BigDecimal(scale).setScale(6, RoundingMode.HALF_UP).toPlainString()).append(' ');
+    number(x);
+    number(height - y - stampHeight * scale).append("cm /").append(name).append(" Do Q\n");
   }
 
   /** What was written, for the page's stream. */

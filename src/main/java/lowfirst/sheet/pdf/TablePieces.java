@@ -134,7 +134,7 @@ final class TablePieces {
           for (Placed cell : cells) {
             Corner corner = new Corner(x, top + height - cell.height(), height);
             if (row.isPresent()) {
-              cell.paint(page, document.fields(), row.get().child("TH").heads(), corner, "");
+              cell.paint(page, document, row.get().child("TH").heads(), corner, "");
             } else {
               content.beginArtifact();
               cell.paintAsArtifact(content, corner);
@@ -159,8 +159,7 @@ final class TablePieces {
           for (int column = 0; column < cells.size(); column++) {
             Placed cell = cells.get(column);
             Corner corner = new Corner(x, top, height);
-            cell.paint(
-                page, document.fields(), element.child("TD"), corner, fieldName(row, column));
+            cell.paint(page, document, element.child("TD"), corner, fieldName(row, column));
             x += cell.width();
           }
           rule(page.content(), top + height, Style.HAIRLINE, Style.HAIR);

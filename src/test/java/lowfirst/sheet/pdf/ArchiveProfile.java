@@ -8,11 +8,11 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** The independent judge: veraPDF, the reference validator of the PDF Association's members. */
-final class ArchiveProfile {
+public final class ArchiveProfile {
   private ArchiveProfile() {}
 
   /** What breaks the profile, one line a rule; empty when the file conforms. */
-  static List<String> violations(byte[] pdf, PDFAFlavour flavour) throws Exception {
+  public static List<String> violations(byte[] pdf, PDFAFlavour flavour) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     try (var parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
