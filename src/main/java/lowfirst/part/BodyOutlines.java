@@ -95,7 +95,17 @@ public final class BodyOutlines {
     return usual(type.typeNumber())
         .or(() -> usual(type.text()))
         .map(outline -> Reading.of(outline, "the usual body of this type number"))
+        .or(() -> type.packageName().isBlank() ? byText(type) : Optional.empty())
         .orElse(byPackage);
+  }
+
+  /** Without a package, the value column may name the body: "barrel jack", "1x3". */
+  private Optional<Reading<BodyOutline>> byText(PartType type) {
+    Reading<BodyOutline> reading = find(type.text(), type.kind());
+    return reading.value().filter(found -> found.height().isPresent()).isPresent()
+            && !reading.orThrow().isAssumed()
+        ? Optional.of(reading)
+        : Optional.empty();
   }
 
   /** The outline assumed for a kind of part where nothing names one. */

@@ -39,6 +39,7 @@ final class CapacitorOutlines {
     boolean isCan =
         kind == PartKind.ELECTROLYTIC_CAPACITOR
             || CAN.matcher(name.text()).matches()
+            || (kind == PartKind.CAPACITOR && name.has("RADIAL") && name.size().size() == 2)
             || (kind == PartKind.CAPACITOR && name.text().startsWith("CP"));
     if (!isCan || name.has("AXIAL")) {
       return Optional.empty();

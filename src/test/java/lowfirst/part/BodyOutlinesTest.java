@@ -55,6 +55,7 @@ class BodyOutlinesTest {
     "0207/5V, RESISTOR, 9.5, 2.5, 2.5, 0",
     "C_Radial_D8.0mm_H11.5mm_P3.50mm, CAPACITOR, 11.5, 8, 8, 3.5",
     "CP_Axial_L18.0mm_D6.5mm_P25.00mm_Horizontal, INDUCTOR, 6.5, 18, 6.5, 25",
+    "Radial THT (8x11.5mm), CAPACITOR, 11.5, 8, 8, 0",
     "LED_D3.0mm, LED, 5.3, 3.8, 3.8, 2.54",
     "JST_EH_B2B-EH-A_1x02_P2.50mm_Vertical, CONNECTOR, 6.0, 5.0, 3.8, 2.5",
     "HDR1X2, CONNECTOR, 8.5, 5.08, 2.54, 2.54",
@@ -162,6 +163,21 @@ class BodyOutlinesTest {
     BodyOutline outline = TABLE.find(type).orThrow();
     assertEquals(height, outline.seatedHeightMillimetres());
     assertEquals(Source.Origin.ASSUMED, outline.source().origin());
+  }
+
+  @Test
+  void without_a_package_the_value_column_may_name_the_body() {
+    var jack =
+        new PartType(
+            PartKind.CONNECTOR,
+            "BARREL_JACK",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            "",
+            "");
+    assertEquals(10.0, TABLE.find(jack).orThrow().seatedHeightMillimetres());
   }
 
   @Test
