@@ -65,7 +65,7 @@
   function submit(form, button) {
     const fields = new URLSearchParams(new FormData(form));
     if (button && button.name) fields.append(button.name, button.value);
-    keep(waiting().concat([{to: new URL(form.action).pathname, fields: fields.toString()}]));
+    keep(waiting().concat([{to: form.getAttribute('action'), fields: fields.toString()}]));
     sendWaiting();
   }
 
@@ -150,12 +150,14 @@
   });
   document.addEventListener('submit', (event) => {
     const form = event.target;
-    if (form.action.endsWith('/pair') || form.action.endsWith('/device')) return;
+    // Asked of the attribute: a field called "action" hides the property of the form.
+    const action = form.getAttribute('action');
+    if (action === '/pair' || action === '/device') return;
     event.preventDefault();
-    if (form.method === 'post') {
+    if (form.getAttribute('method') === 'post') {
       submit(form, event.submitter);
     } else if (!form.classList.contains('meter')) {
-      go(form.action + '?' + new URLSearchParams(new FormData(form)), true);
+      go(action + '?' + new URLSearchParams(new FormData(form)), true);
     }
   });
   addEventListener('popstate', () => {
