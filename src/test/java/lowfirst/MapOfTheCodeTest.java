@@ -110,6 +110,7 @@ class MapOfTheCodeTest {
   Stream<DynamicTest> libraries_stay_in_their_rooms() {
     return Stream.of(
             List.of("org.apache.commons.csv..", "lowfirst.intake", "lowfirst.sheet.csv"),
+            List.of("org.dhatim.fastexcel..", "lowfirst.intake"),
             List.of("org.apache.pdfbox..", "lowfirst.sheet.pdf"),
             List.of("java.sql..", "lowfirst.store"),
             List.of("picocli..", "lowfirst.cli"),

@@ -37,7 +37,7 @@ final class BlankRows {
     return switch (separator) {
       case WIDE_BLANKS -> Arrays.asList(line.strip().split("\\s{2,}|\t"));
       case FIXED_WIDTH -> cut(line, columns);
-      case COMMA, SEMICOLON, TAB, BAR, BLANKS -> Arrays.asList(line.strip().split("\\s+"));
+      case COMMA, SEMICOLON, TAB, BAR, BLANKS, SHEET -> Arrays.asList(line.strip().split("\\s+"));
     };
   }
 

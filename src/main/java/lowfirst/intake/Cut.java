@@ -25,6 +25,21 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     return by(separator, kind, file, text, map);
   }
 
+  /** The sheet of a workbook that explains most as a table of this kind. */
+  static Cut of(TableKind kind, String file, Workbook workbook, ColumnMap map) {
+    Cut best = null;
+    for (List<Row> rows : workbook.sheets()) {
+      var cut = new Cut(Separator.SHEET, rows, header(kind, file, rows, map), workbook.problems());
+      if (best == null || cut.worth(kind) > best.worth(kind)) {
+        best = cut;
+      }
+    }
+    return best == null
+        ? new Cut(
+            Separator.SHEET, List.of(), new Header(-1, List.of(), List.of()), workbook.problems())
+        : best;
+  }
+
   private static String sample(String text) {
     if (text.length() <= SAMPLE) {
       return text;
@@ -39,7 +54,8 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     // Columns of blanks are tried only where no character parts the cells.
     boolean found = false;
     for (Separator separator : Separator.values()) {
-      if (!separator.isOneCharacter() && (found || !kind.isExported())) {
+      if (!separator.isOneCharacter()
+          && (found || !kind.isExported() || separator == Separator.SHEET)) {
         break;
       }
       if (separator.isOneCharacter() && text.indexOf(separator.character()) < 0) {
@@ -60,6 +76,9 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     Separator best = Separator.COMMA;
     double most = 0;
     for (Separator separator : Separator.values()) {
+      if (separator == Separator.SHEET) {
+        break;
+      }
       Cut cut = by(separator, kind, file, text, map);
       double worth = separator.isOneCharacter() ? cut.evenness() * 1.5 : cut.worth(kind);
       if (worth > most) {

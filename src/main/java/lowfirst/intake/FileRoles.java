@@ -12,7 +12,7 @@ final class FileRoles {
   private static final Set<String> KNOWN =
       Set.of("boards", "datasheets", "rails", "channels", "drivers", "loads", "bag", "swaps");
   private static final Set<String> TABLES =
-      Set.of("csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xls", "asc", "bom", "lst", "dat");
+      Set.of("csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "asc", "bom", "lst", "dat");
   private static final Pattern BOM_NAME =
       Pattern.compile("bom|bill|material|parts|stueckliste|stückliste|nomenclat|components|lista");
   private static final Pattern PLACEMENT_NAME =

@@ -92,7 +92,7 @@ public final class KitReader {
   }
 
   private Optional<Table> table(TableKind kind) {
-    return List.of(".csv", ".tsv", ".txt").stream()
+    return List.of(".csv", ".tsv", ".txt", ".xlsx").stream()
         .map(ending -> kind.key() + ending)
         .filter(path -> files.file(path).isPresent())
         .findFirst()

@@ -14,7 +14,9 @@ enum Separator {
   /** Runs of two blanks or more, so that a cell may hold single ones. */
   WIDE_BLANKS(' ', "runs of blanks"),
   /** Columns of characters that are blank in every line. */
-  FIXED_WIDTH(' ', "fixed widths");
+  FIXED_WIDTH(' ', "fixed widths"),
+  /** None: the file is a spreadsheet, which knows its cells. */
+  SHEET('\0', "a spreadsheet's own grid");
 
   private final char character;
   private final String words;
@@ -31,7 +33,7 @@ enum Separator {
 
   /** Whether one character separates cells, as CSV has it. */
   boolean isOneCharacter() {
-    return character != ' ';
+    return character != ' ' && character != '\0';
   }
 
   /** What a person calls it. */

@@ -34,6 +34,9 @@ final class TableReader {
 
   /** The table that {@code bytes} hold; never throws. */
   static Table read(TableKind kind, String file, byte[] bytes, ColumnMap map) {
+    if (Workbook.isOne(bytes)) {
+      return read(kind, file, Workbook.of(file, bytes), map);
+    }
     TextOfFile text = TextOfFile.of(file, bytes);
     var cut =
         text.text().isEmpty()
@@ -46,6 +49,15 @@ final class TableReader {
       reader.readRows(map);
     }
     return reader.table(text.encoding());
+  }
+
+  private static Table read(TableKind kind, String file, Workbook workbook, ColumnMap map) {
+    var reader = new TableReader(kind, file, Cut.of(kind, file, workbook, map));
+    reader.problems.addAll(workbook.problems());
+    if (workbook.problems().isEmpty()) {
+      reader.readRows(map);
+    }
+    return reader.table("spreadsheet (Office Open XML)");
   }
 
   private void readRows(ColumnMap map) {

@@ -1,0 +1,138 @@
+package lowfirst.intake;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+import org.dhatim.fastexcel.reader.Cell;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Sheet;
+
+/**
+ * A spreadsheet file (ECMA-376, Office Open XML) as rows of text.
+ *
+ * @param sheets the rows of each sheet, blank ones left out
+ * @param problems why the file could not be read; then there are no sheets
+ */
+record Workbook(List<List<Row>> sheets, List<Problem> problems) {
+
+  /** So many bytes a spreadsheet may grow to when unpacked; a table of parts is far smaller. */
+  private static final long MOST_UNPACKED = 64L << 20;
+
+  /** A sheet of parts has no more rows or columns than this. */
+  private static final int MOST_ROWS = 300_000;
+
+  private static final int MOST_COLUMNS = 256;
+
+  /** Digits that a spreadsheet keeps of a number (IEEE 754 double). */
+  private static final MathContext DIGITS = new MathContext(15);
+
+  private static final String DOCTYPE = "<!DOCTYPE";
+
+  Workbook {
+    sheets = List.copyOf(sheets);
+    problems = List.copyOf(problems);
+  }
+
+  /** Whether these bytes are a packed file, as spreadsheets are. */
+  static boolean isOne(byte[] bytes) {
+    return bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3 && bytes[3] == 4;
+  }
+
+  /** The sheets of a file; never throws. */
+  static Workbook of(String file, byte[] bytes) {
+    try {
+      if (!isHarmless(bytes)) {
+        return faulty(file, Kind.FILE_TOO_LARGE, "the spreadsheet unpacks to more than 64 MB");
+      }
+      return new Workbook(sheets(bytes), List.of());
+    } catch (IOException | RuntimeException damaged) {
+      return faulty(file, Kind.NOT_TEXT, "this can't be read as a spreadsheet");
+    }
+  }
+
+  /** Unpacks without keeping anything: a bomb shows by its size, an entity trick by its DOCTYPE. */
+  private static boolean isHarmless(byte[] bytes) throws IOException {
+    byte[] buffer = new byte[1 << 16];
+    long total = 0;
+    try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        String before = "";
+        for (int read = zip.read(buffer); read >= 0; read = zip.read(buffer)) {
+          total += read;
+          if (total > MOST_UNPACKED) {
+            return false;
+          }
+          String chunk = before + new String(buffer, 0, read, StandardCharsets.ISO_8859_1);
+          if (chunk.contains(DOCTYPE)) {
+            throw new IOException("a document type has no place in a spreadsheet");
+          }
+          before = chunk.substring(Math.max(0, chunk.length() - DOCTYPE.length()));
+        }
+      }
+    }
+    return true;
+  }
+
+  private static List<List<Row>> sheets(byte[] bytes) throws IOException {
+    var sheets = new ArrayList<List<Row>>();
+    try (var workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes))) {
+      for (Sheet sheet : workbook.getSheets().toList()) {
+        try (Stream<org.dhatim.fastexcel.reader.Row> rows = sheet.openStream()) {
+          sheets.add(
+              rows.limit(MOST_ROWS).map(Workbook::row).filter(row -> !row.isBlank()).toList());
+        }
+      }
+    }
+    return sheets;
+  }
+
+  private static Row row(org.dhatim.fastexcel.reader.Row row) {
+    var cells = new ArrayList<String>();
+    int width = Math.min(row.getCellCount(), MOST_COLUMNS);
+    for (int column = 0; column < width; column++) {
+      cells.add(row.getOptionalCell(column).map(Workbook::text).orElse(""));
+    }
+    return new Row(row.getRowNum(), cells);
+  }
+
+  private static String text(Cell cell) {
+    if (cell.getType() == CellType.STRING) {
+      return Rows.stripped(cell.asString());
+    }
+    String raw = cell.getRawValue() == null ? "" : cell.getRawValue();
+    try {
+      return raw.length() > 40 ? raw : plain(new BigDecimal(raw));
+    } catch (NumberFormatException noNumber) {
+      return Rows.stripped(raw);
+    }
+  }
+
+  private static String plain(BigDecimal number) {
+    if (Math.abs(number.precision() - number.scale()) > 30) {
+      return number.toString();
+    }
+    return number.signum() == 0 ? "0" : number.round(DIGITS).stripTrailingZeros().toPlainString();
+  }
+
+  private static Workbook faulty(String file, Kind kind, String message) {
+    return new Workbook(
+        List.of(),
+        List.of(
+            new Problem(
+                kind,
+                Place.ofFile(file),
+                message,
+                "export the table as CSV (comma-separated text)")));
+  }
+}

@@ -1,0 +1,169 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import lowfirst.board.Board;
+import lowfirst.board.Item;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import org.junit.jupiter.api.Test;
+
+/** Spreadsheet files as tables. The files are made here, by hand, after ECMA-376 part 1. */
+class WorkbookTest {
+  private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  private static final String RELATIONS =
+      "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+  private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
+
+  private static final String BOM_SHEET =
+      sheet(
+          row(1, text("A1", "Chime latch")),
+          row(3, text("A3", "Reference"), text("B3", "Qty"), text("C3", "Value")),
+          row(4, text("A4", "R1, R2"), number("B4", "2"), number("C4", "4700")),
+          row(5, text("A5", "C1"), number("B5", "1"), text("C5", "0,1 µF")));
+
+  private static final String PLACED_SHEET =
+      sheet(
+          row(1, text("A1", "Ref"), text("B1", "X (mm)"), text("C1", "Y (mm)"), text("D1", "Side")),
+          row(
+              2,
+              text("A2", "R1"),
+              number("B2", "12.699999999999999"),
+              number("C2", "-5"),
+              text("D2", "top")),
+          row(3, text("A3", "R2"), number("B3", "1.27E1"), number("C3", "0"), text("D3", "top")),
+          row(4, text("A4", "C1"), number("B4", "40"), number("C4", "7.5"), text("D4", "bottom")));
+
+  @Test
+  void a_workbook_is_read_like_any_table_its_empty_rows_counted() throws IOException {
+    KitReading reading =
+        read(Map.of("bom.xlsx", workbook(BOM_SHEET), "placements.xlsx", workbook(PLACED_SHEET)));
+    Board board = reading.kit().boards().get(0);
+    assertEquals(
+        List.of("[R1, R2] 2 4.7 kΩ, line 4", "[C1] 1 100 nF, line 5"),
+        board.items().stream().map(WorkbookTest::shown).toList());
+    assertEquals(3, board.placements().size());
+    // 12.7 is stored as the nearest double, and must come back as it was typed.
+    assertEquals(12.7, board.placements().get(0).xMillimetres());
+    assertEquals(12.7, board.placements().get(1).xMillimetres());
+    assertEquals(-5, board.placements().get(0).yMillimetres());
+  }
+
+  private static String shown(Item item) {
+    return item.designators()
+        + " "
+        + item.quantity()
+        + " "
+        + item.partType().value().orElseThrow()
+        + ", line "
+        + item.place().line();
+  }
+
+  @Test
+  void a_file_that_unpacks_without_end_is_refused() throws IOException {
+    var blanks = new char[80 << 20];
+    Arrays.fill(blanks, ' ');
+    byte[] bomb = workbook("<worksheet>" + new String(blanks) + "</worksheet>");
+    assertEquals(List.of(Kind.FILE_TOO_LARGE), faults(bomb));
+  }
+
+  @Test
+  void a_document_type_which_could_name_other_files_is_refused() throws IOException {
+    byte[] tricked =
+        workbook("<!DOCTYPE worksheet [<!ENTITY a SYSTEM \"file:///etc/hostname\">]>" + BOM_SHEET);
+    assertEquals(List.of(Kind.NOT_TEXT), faults(tricked));
+  }
+
+  @Test
+  void a_damaged_file_is_a_problem_wherever_it_is_cut() throws IOException {
+    byte[] whole = workbook(BOM_SHEET);
+    for (int length = 4; length < whole.length; length += 97) {
+      byte[] cut = Arrays.copyOf(whole, length);
+      faults(cut);
+    }
+    assertEquals(List.of(Kind.NOT_TEXT), faults(Arrays.copyOf(whole, 40)));
+  }
+
+  private static List<Kind> faults(byte[] bytes) {
+    return read(Map.of("bom.xlsx", bytes)).problems().stream()
+        .map(Problem::kind)
+        .filter(kind -> kind != Kind.TABLE_MISSING)
+        .toList();
+  }
+
+  private static KitReading read(Map<String, byte[]> files) {
+    return KitReader.read(new KitFiles("kit", files, List.of()));
+  }
+
+  private static byte[] workbook(String sheet) throws IOException {
+    var bytes = new ByteArrayOutputStream();
+    try (var zip = new ZipOutputStream(bytes)) {
+      entry(
+          zip,
+          "[Content_Types].xml",
+          "<Types xmlns=\""
+              + PACKAGE
+              + "content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/></Types>");
+      entry(
+          zip,
+          "_rels/.rels",
+          "<Relationships xmlns=\""
+              + PACKAGE
+              + "relationships\"><Relationship Id=\"r1\" Type=\""
+              + RELATIONS
+              + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+      entry(
+          zip,
+          "xl/workbook.xml",
+          "<workbook xmlns=\""
+              + MAIN
+              + "\" xmlns:r=\""
+              + RELATIONS
+              + "\"><sheets><sheet name=\"Parts\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
+      entry(
+          zip,
+          "xl/_rels/workbook.xml.rels",
+          "<Relationships xmlns=\""
+              + PACKAGE
+              + "relationships\"><Relationship Id=\"r1\" Type=\""
+              + RELATIONS
+              + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+      entry(zip, "xl/worksheets/sheet1.xml", sheet);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
+    zip.putNextEntry(new ZipEntry(name));
+    zip.write(text.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
+  }
+
+  private static String sheet(String... rows) {
+    return "<worksheet xmlns=\""
+        + MAIN
+        + "\"><sheetData>"
+        + String.join("", rows)
+        + "</sheetData></worksheet>";
+  }
+
+  private static String row(int number, String... cells) {
+    return "<row r=\"" + number + "\">" + String.join("", cells) + "</row>";
+  }
+
+  private static String text(String place, String text) {
+    return "<c r=\"" + place + "\" t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
+  }
+
+  private static String number(String place, String number) {
+    return "<c r=\"" + place + "\"><v>" + number + "</v></c>";
+  }
+}
