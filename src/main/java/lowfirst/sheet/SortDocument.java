@@ -84,7 +84,9 @@ public final class SortDocument {
     String missing =
         plan.lines().stream().allMatch(line -> line.arrived().isEmpty())
             ? "no bag.csv, so nothing is known of what arrived"
-            : lacking == 0 ? "nothing is missing" : lacking + " part types are short";
+            : lacking == 0
+                ? "nothing is missing"
+                : lacking == 1 ? "1 part type is short" : lacking + " part types are short";
     return plan.lines().size() + " part types, " + pieces + " pieces; " + missing;
   }
 
@@ -199,10 +201,11 @@ public final class SortDocument {
         limits.toleranceSource().origin() == Source.Origin.ASSUMED
             ? " (" + limits.tolerance() + " assumed)"
             : "";
-    return ReadingWords.shown(limits.rejectBelow())
-        + " to "
-        + ReadingWords.shown(limits.rejectAbove())
-        + assumed;
+    String from =
+        limits.rejectBelow().isZero()
+            ? "up to "
+            : ReadingWords.shown(limits.rejectBelow()) + " to ";
+    return from + ReadingWords.shown(limits.rejectAbove()) + assumed;
   }
 
   private static String inner(MeterLimits limits) {
@@ -295,7 +298,7 @@ public final class SortDocument {
   }
 
   private static String numbered(Compartment compartment) {
-    return compartment.number() + " " + StepWording.shortName(compartment.type());
+    return "no. " + compartment.number() + ", " + StepWording.shortName(compartment.type());
   }
 
   private static void addUnknown(SortPlan plan, List<Block> blocks) {

@@ -13,6 +13,7 @@ import lowfirst.marking.DigitCode;
 import lowfirst.marking.Layout;
 import lowfirst.marking.RkmCode;
 import lowfirst.marking.ToleranceLetter;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -146,6 +147,11 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
     var texts = new ArrayList<String>();
     String letter = letter(type).orElse("");
+    boolean large = farads.filter(amount -> amount.compareTo(ONE_MICRO) >= 0).isPresent();
+    if (large && type.kind() == PartKind.CAPACITOR) {
+      // Most likely an electrolytic one, which prints its value in full.
+      texts.addAll(electrolytic(type).texts());
+    }
     farads.flatMap(DigitCode::write).ifPresent(code -> texts.add(code + letter));
     farads.flatMap(amount -> RkmCode.write(amount).value()).ifPresent(texts::add);
     if (farads.isPresent() && farads.get().compareTo(HUNDRED_PICO) < 0) {
@@ -156,6 +162,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
   }
 
   private static final Quantity HUNDRED_PICO = Quantity.of("100E-12", Dimension.CAPACITANCE);
+  private static final Quantity ONE_MICRO = Quantity.of("1E-6", Dimension.CAPACITANCE);
 
   private static PartMarking film(PartType type) {
     Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
@@ -186,7 +193,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
 
   /** Type numbers as bodies carry them: small glass diodes leave out 1N, 2SC parts the 2S. */
   private static List<String> typeTexts(PartType type) {
-    String number = type.typeNumber().isBlank() ? type.text().strip() : type.typeNumber().strip();
+    String number = number(type);
     if (number.isEmpty()) {
       return List.of();
     }
@@ -197,6 +204,16 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       texts.add(number.substring(2));
     }
     return texts;
+  }
+
+  /** The number on the body; a dealer's order number has the maker's number inside it. */
+  private static String number(PartType type) {
+    String text = type.text().strip();
+    String number = type.typeNumber().strip();
+    boolean inside =
+        text.matches("(?=.*\\d)[\\p{L}\\p{N}-]{3,20}")
+            && Compartments.folded(number).contains(Compartments.folded(text));
+    return number.isEmpty() || inside ? text : number;
   }
 
   private static Optional<Quantity> valued(PartType type, Dimension dimension) {
