@@ -88,7 +88,8 @@ public final class LikenessWords implements Likeness.Cases<String> {
 
   @Override
   public String sameBody(Likeness.SameBody body) {
-    return "the same body (" + body.body() + "); only the print differs";
+    String pins = body.body().startsWith("TO-") ? "; the order of the pins may differ, too" : "";
+    return "the same body (" + body.body() + "); only the print differs" + pins;
   }
 
   /** What a mix-up would do, and where. */

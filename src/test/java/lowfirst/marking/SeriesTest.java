@@ -8,6 +8,7 @@ import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import lowfirst.PublishedTable;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class SeriesTest {
 
@@ -76,6 +78,46 @@ class SeriesTest {
     assertEquals(
         Quantity.of(nearest, Dimension.RESISTANCE),
         series.nearest(Quantity.of(amount, Dimension.RESISTANCE)));
+  }
+
+  static Stream<Map<String, String>> gaps() {
+    return PublishedTable.rows("tolerance-gaps.csv").stream();
+  }
+
+  static Stream<Map<String, String>> shared() {
+    return PublishedTable.rows("series-shared.csv").stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("gaps")
+  void the_tolerance_bands_of_neighbours_leave_as_many_gaps_as_counted(Map<String, String> row) {
+    Series series = Series.valueOf(row.get("series"));
+    Tolerance tolerance = Tolerance.percent(row.get("percent"));
+    List<Integer> members = series.members();
+    int gaps = 0;
+    for (int i = 0; i < members.size(); i++) {
+      boolean last = i == members.size() - 1;
+      int next = last ? 10 * members.get(0) : members.get(i + 1);
+      Quantity top = tolerance.highest(ohms(members.get(i)));
+      gaps += top.compareTo(tolerance.lowest(ohms(next))) < 0 ? 1 : 0;
+    }
+    assertEquals(Integer.parseInt(row.get("pairs")), members.size());
+    assertEquals(Integer.parseInt(row.get("gaps")), gaps);
+  }
+
+  private static Quantity ohms(int amount) {
+    return Quantity.of(String.valueOf(amount), Dimension.RESISTANCE);
+  }
+
+  @ParameterizedTest
+  @MethodSource("shared")
+  void E24_is_only_partly_in_the_finer_series(Map<String, String> row) {
+    Series finer = Series.valueOf(row.get("series"));
+    List<Integer> shared =
+        Series.E24.members().stream().filter(member -> finer.contains(ohms(member))).toList();
+    assertEquals(
+        Arrays.stream(row.get("shared").split(" ")).map(Integer::valueOf).toList(), shared);
+    assertEquals(Integer.parseInt(row.get("not shared")), 24 - shared.size());
   }
 
   @Test
