@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -64,16 +65,26 @@ public final class BenchServer implements AutoCloseable {
         open ? Optional.of(new Pairing(terminal.codes())) : Optional.empty();
     List<InetAddress> own = open ? ownAddresses() : List.of();
     Bench bench = Bench.open(kit, plan, store);
+    var pages = new Pages(bench, clock, pairing, terminal.bugs());
     try {
+      warmUp(pages);
       Server server =
           Server.start(
               new InetSocketAddress(open ? InetAddress.getByName("0.0.0.0") : loopback, port),
               taken -> new Guard(hosts(own, taken), pairing),
-              new Pages(bench, clock, pairing, terminal.bugs()));
+              pages);
       return new BenchServer(bench, server, addresses(own, server.port()));
     } catch (IOException | RuntimeException failure) {
       bench.close();
       throw failure;
+    }
+  }
+
+  /** Makes the first pages before anybody asks, so that the first one asked for comes at once. */
+  private static void warmUp(Pages pages) {
+    for (String path : List.of("/", "/step/1", "/step/2", "/job", "/step/1")) {
+      pages.answer(
+          new Request("GET", path, Map.of(), Map.of(), Map.of(), Request.Peer.THIS_COMPUTER));
     }
   }
 

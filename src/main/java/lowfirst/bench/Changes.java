@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import lowfirst.board.Designator;
+import lowfirst.board.Kit;
 import lowfirst.board.Unit;
 import lowfirst.progress.Event;
 import lowfirst.progress.Event.PowerReading.Outcome;
@@ -23,12 +24,14 @@ final class Changes {
   private static final int LONGEST_TEXT = 500;
 
   private final Request request;
+  private final Kit kit;
   private final Progress progress;
   private final Clock clock;
   private final String who;
 
-  Changes(Request request, Progress progress, Clock clock) {
+  Changes(Request request, Kit kit, Progress progress, Clock clock) {
     this.request = request;
+    this.kit = kit;
     this.progress = progress;
     this.clock = clock;
     this.who = People.of(request).name();
@@ -106,9 +109,18 @@ final class Changes {
                 unit,
                 designators,
                 fitted,
-                optional("reason").orElse(""),
+                reasonWithVerdict(new Spot(unit, designators.get(0)), fitted),
                 who,
                 clock.instant()));
+  }
+
+  /** The record says what the tool said of the part when it was fitted, whatever was done then. */
+  private String reasonWithVerdict(Spot spot, String fitted) {
+    String judged =
+        OtherPart.judged(kit, spot, fitted)
+            .map(finding -> "judged: " + finding.verdict().words())
+            .orElse("not judged");
+    return optional("reason").map(reason -> reason + "; " + judged).orElse(judged);
   }
 
   /** Takes back the events that the page showed, whatever came after it. */

@@ -77,13 +77,14 @@ final class Pages implements Server.Pages {
       case "power" -> length <= 2 ? power(request, path) : missing(request);
       case "device" -> length == 1 ? show(request, "device", "This device") : missing(request);
       case "meter" -> length == 1 ? meter(request) : missing(request);
+      case "fits" -> length == 1 ? fits(request) : missing(request);
       case "pair" -> length == 1 ? pairPage(request, "") : missing(request);
       default -> missing(request);
     };
   }
 
   private Response change(Request request) {
-    var changes = new Changes(request, progress(), clock);
+    var changes = new Changes(request, bench.kit(), progress(), clock);
     return switch (request.path()) {
       case "/tick" -> recorded(request, changes, changes.ticks());
       case "/note" -> recorded(request, changes, changes.notes());
@@ -236,6 +237,16 @@ final class Pages implements Server.Pages {
                                           "? this meter can't tell at " + read.value();
                                     }))
                     .orElseGet(() -> Response.text(200, "UNREAD\n" + reading.remedy())))
+        .orElseGet(() -> missing(request));
+  }
+
+  /** Judges another part for a place: the verdict on the first line, its words on the second. */
+  private Response fits(Request request) {
+    String fitted = People.plain(request.field("fitted"), 100);
+    return Rounds.spot(progress(), request.field("spot"))
+        .filter(spot -> !fitted.isEmpty())
+        .flatMap(spot -> OtherPart.judged(bench.kit(), spot, fitted))
+        .map(finding -> Response.text(200, OtherPart.words(finding)))
         .orElseGet(() -> missing(request));
   }
 

@@ -14,7 +14,7 @@ import lowfirst.swap.SwapUse;
 import lowfirst.swap.SwapVerdict;
 
 /** How substitutes are worded. */
-final class SwapWords {
+public final class SwapWords {
   private SwapWords() {}
 
   /** For example {@code BP-N100L in place of BP-N60L at Q1-Q16 of driver}. */
@@ -30,7 +30,7 @@ final class SwapWords {
   }
 
   /** The one line that a beginner reads. */
-  static String line(SwapFinding finding) {
+  public static String line(SwapFinding finding) {
     return switch (finding.verdict()) {
       case FITS -> "fits" + least(finding.margin());
       case DOES_NOT_FIT -> "does not fit: " + why(finding, SwapVerdict.DOES_NOT_FIT);

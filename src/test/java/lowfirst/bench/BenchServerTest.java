@@ -164,7 +164,8 @@ class BenchServerTest {
         "same ratings");
     String page = wire.get("/spot/driver-1/D1").body();
     assertTrue(page.contains("note on D1 on driver-1: faint band"), page);
-    assertTrue(page.contains("1N914"), page);
+    assertTrue(page.contains("fitted 1N914 in place of the BOM"), page);
+    assertTrue(page.contains("same ratings; judged: "), page);
     String power = wire.get("/power/driver-2").body();
     assertTrue(power.contains("First power of driver-2"), power);
     Answer answer =
@@ -202,6 +203,14 @@ class BenchServerTest {
     assertTrue(wire.get("/meter?step=2&measured=4.70k").body().startsWith("ACCEPT\n"));
     assertTrue(wire.get("/meter?step=2&measured=5.6k").body().startsWith("REJECT\n"));
     assertTrue(wire.get("/meter?step=2&measured=wet").body().startsWith("UNREAD\n"));
+  }
+
+  @Test
+  void another_part_is_judged_at_once_as_the_swap_command_judges_it() throws IOException {
+    String spot = Wire.form("spot", "R1 on driver-1");
+    assertTrue(wire.get("/fits?" + spot + "&fitted=10k").body().startsWith("DOES_NOT_FIT\n"));
+    assertFalse(wire.get("/fits?" + spot + "&fitted=4k7").body().startsWith("DOES_NOT_FIT\n"));
+    assertEquals(404, wire.get("/fits?spot=R9&fitted=4k7").status());
   }
 
   @Test

@@ -165,26 +165,33 @@
     go(here, false);
   });
 
-  // --- the meter ---
-  let asked = 0;
-  document.addEventListener('input', async (event) => {
-    if (event.target.id !== 'reading') return;
-    const verdict = document.getElementById('verdict');
-    const step = document.querySelector('.meter [name=step]').value;
-    const turn = ++asked;
-    if (event.target.value.trim() === '') {
-      verdict.textContent = '';
-      return;
-    }
+  // --- a meter reading, or another part, is judged while it is typed ---
+  let turn = 0;
+  async function judge(question, output, empty) {
+    const mine = ++turn;
+    await later(150);
+    if (mine !== turn) return;
     try {
-      const answer = await fetch('/meter?' + new URLSearchParams({step: step, measured: event.target.value}));
-      const [kind, words] = (await answer.text()).split('\n');
-      if (turn === asked) {
-        verdict.className = kind;
-        verdict.textContent = words;
+      const answer = question ? await fetch(question) : null;
+      const [kind, words] = answer && answer.ok ? (await answer.text()).split('\n') : ['', empty];
+      if (mine === turn) {
+        output.className = kind;
+        output.textContent = words;
       }
     } catch (unreachable) {
-      verdict.textContent = '';
+      output.textContent = '';
+    }
+  }
+  document.addEventListener('input', (event) => {
+    const typed = event.target.value;
+    if (event.target.id === 'reading') {
+      const step = document.querySelector('.meter [name=step]').value;
+      const question = '/meter?' + new URLSearchParams({step: step, measured: typed});
+      judge(typed.trim() && question, document.getElementById('verdict'), '');
+    } else if (event.target.id === 'other-fitted') {
+      const spot = event.target.form.querySelector('[name=spot]').value;
+      const question = '/fits?' + new URLSearchParams({spot: spot, fitted: typed});
+      judge(typed.trim() && question, document.getElementById('fits'), '');
     }
   });
 
