@@ -44,6 +44,10 @@ public final class FirstPowerChecks {
   public static List<PowerCheck> of(Kit kit, Unit unit) {
     var first = new FirstPowerChecks(kit, unit);
     List<Rail> rails = first.rails();
+    if (rails.isEmpty()) {
+      first.unknownSupply();
+      return List.copyOf(first.checks);
+    }
     rails.forEach(first::railBeforePower);
     first.railsApart(rails);
     rails.stream().filter(rail -> !isDeferred(rail)).forEach(first::railPowered);
@@ -104,6 +108,30 @@ public final class FirstPowerChecks {
         shortOhms
             .map(ohms -> "Stays at or below " + ohms(ohms) + ": that takes all the supply has.")
             .orElse("Stays at a few ohms: find the short first."));
+  }
+
+  /** What can be said when the kit names no supply. */
+  private void unknownSupply() {
+    String missing = "not known: write the supplies in rails.csv, then it is worked out";
+    add(
+        PowerCheck.Stage.BEFORE_POWER,
+        "supply to return",
+        "Resistance range, red on the plus terminal, black on the return; wait until it settles.",
+        "climbs while capacitors charge; no short",
+        "Stays at a few ohms: find the short first.");
+    add(
+        PowerCheck.Stage.RAILS,
+        "supply voltage",
+        "Start with the supply's limit at 0.1 A. Measure at the supply pins of each socket, against"
+            + " the return.",
+        missing,
+        "Supply goes into its limit, anything smells or is warm: off.");
+    add(
+        PowerCheck.Stage.CHIPS,
+        "supply with ICs",
+        "Off, wait for the capacitors, plug the ICs in, on again. Measure as before.",
+        "as before",
+        "Lower than before, or an IC gets hot: off.");
   }
 
   private void railsApart(List<Rail> rails) {

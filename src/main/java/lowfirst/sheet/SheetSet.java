@@ -136,10 +136,9 @@ public final class SheetSet {
         .toList();
   }
 
-  /** On its side where only so the board fits at real size. */
+  /** On its side where the board is wider than upright paper. */
   private Orientation orientation(Board board) {
-    double width = BoardMap.widthMillimetres(board);
-    return width > options.bodyWidthMillimetres() && width <= options.bodyHeightMillimetres()
+    return BoardMap.widthMillimetres(board) > options.bodyWidthMillimetres()
         ? Orientation.LANDSCAPE
         : Orientation.PORTRAIT;
   }

@@ -10,8 +10,8 @@ final class UnitChannels {
   private UnitChannels() {}
 
   /**
-   * The channels whose name starts with the unit's serial, such as {@code driver-1 out 3}; or all
-   * of the board's when no channel names a unit.
+   * The channels whose name starts with the unit's serial, such as {@code driver-1.03}; or all of
+   * the board's when no channel names a unit.
    */
   static List<OutputChannel> of(Kit kit, Unit unit) {
     List<OutputChannel> board =

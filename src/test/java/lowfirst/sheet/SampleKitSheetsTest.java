@@ -66,8 +66,8 @@ class SampleKitSheetsTest {
 
   @Test
   void a_unit_shows_its_own_channels_only() {
-    assertTrue(firstPower().contains("driver-1 out 16"));
-    assertTrue(!firstPower().contains("driver-2 out"));
+    assertTrue(firstPower().contains("driver-1.16"));
+    assertTrue(!firstPower().contains("driver-2."));
   }
 
   @Test

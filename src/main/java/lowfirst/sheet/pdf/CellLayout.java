@@ -41,7 +41,8 @@ final class CellLayout {
   double leastWidth(double most) {
     double drawing = cell.drawing().map(d -> d.widthMillimetres() * Paper.POINTS).orElse(0.0);
     double entry = isBox() ? Style.BOX : isField() ? 3.6 * Style.BOX : 0;
-    double content = Math.max(entry, Math.max(lines.widestWord(), drawing));
+    double word = Math.min(lines.widestWord(), Style.LONGEST_WORD);
+    double content = Math.max(entry, Math.max(word, drawing));
     return Math.min(most, content) + 2 * Style.CELL_SIDE;
   }
 

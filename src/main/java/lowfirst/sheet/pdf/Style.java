@@ -26,6 +26,9 @@ final class Style {
   /** White space above and below what stands in a cell. */
   static final double CELL_EDGE = 2.6;
 
+  /** A longer word, such as a package name, is broken rather than let squeeze other columns. */
+  static final double LONGEST_WORD = 84;
+
   /** Side of a box to tick: 4.2 mm, enough for a pen. */
   static final double BOX = 12;
 

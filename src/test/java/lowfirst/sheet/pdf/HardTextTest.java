@@ -185,6 +185,27 @@ class HardTextTest {
   }
 
   @Test
+  void a_long_name_is_broken_before_it_squeezes_the_headers_of_others() throws Exception {
+    String name = "R_Axial_DIN0204_L3.6mm_D1.6mm_P5.08mm_Horizontal_and_then_some_more";
+    var columns = new ArrayList<Table.Column>();
+    var cells = new ArrayList<Cell>();
+    for (String header :
+        List.of("Pick", "Inspected", "Soldered", "Reading", "Initials", "Accept")) {
+      columns.add(new Table.Column(header, Table.Align.START, header.equals("Pick") ? 3 : 1));
+      cells.add(header.equals("Pick") ? Cell.of(name) : Cell.field(""));
+    }
+    String text =
+        text(
+            WRITER.write(
+                new Document(
+                    "T", "", List.of(new Table("", columns, List.of(new Table.Row(cells))))),
+                new Paper(165, 200)));
+    for (Table.Column column : columns) {
+      assertTrue(text.contains(column.header()), column.header() + " in " + text);
+    }
+  }
+
+  @Test
   void an_empty_document_is_one_page() throws Exception {
     try (PDDocument document =
         Loader.loadPDF(WRITER.write(new Document("T", "", List.of()), Paper.A4))) {
