@@ -140,6 +140,15 @@ public final class ChannelInputs {
     return with(datum(term).times(factor));
   }
 
+  /** The same channel with every number at its nominal: not for judging, but for measuring. */
+  public ChannelInputs atNominal() {
+    Datum[] copy = data.clone();
+    for (int i = 0; i < copy.length; i++) {
+      copy[i] = copy[i].at(copy[i].nominal());
+    }
+    return new ChannelInputs(channel, loadKind, switching, fitted, copy, parts);
+  }
+
   /** The same channel with this part in its role. */
   public ChannelInputs with(PartData part) {
     Datum[] copy = data.clone();

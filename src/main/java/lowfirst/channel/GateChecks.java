@@ -241,9 +241,14 @@ final class GateChecks {
         .offSeconds(low);
   }
 
-  /** The largest resistance between driver and gate; what a pull-down takes off is left out. */
+  /** The largest resistance that charges the gate. */
   private static double slowestOhms(ChannelInputs in) {
-    return in.high(Term.DRIVE_RESISTANCE)
-        + (in.has(Fitted.GATE_RESISTOR) ? in.high(Term.GATE_RESISTOR) : 0);
+    return new GateNetwork(
+            in.high(Term.DRIVE_LEVEL),
+            in.high(Term.DRIVE_RESISTANCE),
+            in.has(Fitted.GATE_RESISTOR) ? in.high(Term.GATE_RESISTOR) : 0,
+            in.has(Fitted.PULL_DOWN) ? in.high(Term.PULL_DOWN) : Double.POSITIVE_INFINITY,
+            in.pullDownAtGate())
+        .chargingOhms();
   }
 }

@@ -11,6 +11,7 @@ import lowfirst.channel.BuildSpread;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.Check;
 import lowfirst.channel.Check.Input;
+import lowfirst.channel.OnCurrent;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.Sensitivity;
@@ -284,8 +285,10 @@ public final class LoadsDocument {
               "measure",
               String.format(
                   Locale.ROOT,
-                  "gate to source at least %.2f V when on, %s in the load at most",
+                  "gate to source at least %.2f V when on; about %s in the load, cold, never more"
+                      + " than %s",
                   gate,
+                  LoadsWords.amps(OnCurrent.amperes(study.inputs())),
                   LoadsWords.amps(study.inputs().loadAmps()))));
     }
     String matters =
