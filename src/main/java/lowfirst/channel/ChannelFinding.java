@@ -49,6 +49,26 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     return worst;
   }
 
+  /**
+   * Only those checks that a part in this role has a say in: the same as in the whole finding, and
+   * fewer to do when parts are tried by the thousand.
+   */
+  public static List<Check> checksOn(PartData.Role role, ChannelInputs in) {
+    var checks = new ArrayList<Check>(24);
+    switch (role) {
+      case SWITCH, GATE_RESISTOR, PULL_DOWN, STAGE -> {
+        LoadChecks.into(in, checks);
+        switchInto(in, checks);
+      }
+      case FLYBACK_DIODE -> {
+        switchInto(in, checks);
+        DiodeChecks.into(in, checks);
+      }
+      case FUSE -> FuseChecks.into(in, checks);
+    }
+    return checks;
+  }
+
   private static void switchInto(ChannelInputs in, List<Check> checks) {
     if (in.switching() == Switching.MOSFET) {
       GateChecks.into(in, checks);

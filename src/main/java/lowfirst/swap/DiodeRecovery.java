@@ -20,7 +20,7 @@ final class DiodeRecovery {
   static Optional<Answer> judge(SwapCase swap) {
     Optional<Evidence> asked = technology(swap.asked());
     Optional<Evidence> offered = technology(swap.offered());
-    boolean pwm = swap.uses().stream().anyMatch(use -> use.switching() == SwapUse.Switching.PWM);
+    boolean pwm = swap.isUnderPwm();
     if (!pwm && swap.servesOnlyChannels()) {
       return Optional.of(
           Answer.of(

@@ -75,8 +75,15 @@ public final class DrawerSearch {
           .channel(use.channel().name())
           .ifPresent(in -> byRole.computeIfAbsent(use.role(), first -> new ArrayList<>()).add(in));
     }
-    byRole.replaceAll((role, served) -> HardestChannels.among(served));
+    byRole.replaceAll((role, served) -> hungriestFirst(HardestChannels.among(served)));
     return byRole;
+  }
+
+  /** The channel that most parts fail in goes first, so that few are tried in all. */
+  private static List<ChannelInputs> hungriestFirst(List<ChannelInputs> hardest) {
+    return hardest.stream()
+        .sorted(Comparator.comparingDouble(ChannelInputs::loadAmps).reversed())
+        .toList();
   }
 
   private void look(List<DatasheetLine> drawerLines) {
@@ -154,21 +161,37 @@ public final class DrawerSearch {
   /** Tries the hardest channels; says of each check the worst that it found. */
   private Map<CheckKind, SwapVerdict> loads(SwapCase swap, Tally tally) {
     var worst = new EnumMap<CheckKind, SwapVerdict>(CheckKind.class);
+    PartType type = swap.offered().type();
     for (var served : channels.entrySet()) {
-      PartType type = swap.offered().type();
-      PartData part = PartData.of(role(served.getKey()), type, swap.offered().lines(), type.text());
+      PartData.Role role = role(served.getKey());
+      PartData part = PartData.of(role, type, swap.offered().lines(), type.text());
       for (ChannelInputs channel : served.getValue()) {
-        for (Check check : ChannelFinding.of(channel.with(part)).checks()) {
+        for (Check check : ChannelFinding.checksOn(role, channel.with(part))) {
           if (served.getKey().checks().contains(check.kind())) {
             SwapVerdict verdict = ChannelChange.verdict(check.verdict());
-            worst.merge(check.kind(), verdict, SwapVerdict::worse);
-            tally.add(check, verdict);
+            SwapVerdict before = worst.get(check.kind());
+            if (before == null || verdict.compareTo(before) > 0) {
+              worst.put(check.kind(), verdict);
+            }
+            tally.add(check);
           }
+        }
+        if (misfits(worst) > 1) {
+          tally.lackOf(worst);
+          return worst;
         }
       }
     }
     tally.lackOf(worst);
     return worst;
+  }
+
+  private static int misfits(Map<CheckKind, SwapVerdict> checked) {
+    int misfits = 0;
+    for (SwapVerdict verdict : checked.values()) {
+      misfits += verdict == SwapVerdict.DOES_NOT_FIT ? 1 : 0;
+    }
+    return misfits;
   }
 
   private static PartData.Role role(SwapUse.Role role) {
@@ -235,7 +258,7 @@ public final class DrawerSearch {
       }
     }
 
-    void add(Check check, SwapVerdict verdict) {
+    void add(Check check) {
       if (!Double.isNaN(check.margin())) {
         margin = Math.min(margin, check.margin());
       }

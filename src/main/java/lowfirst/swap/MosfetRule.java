@@ -100,7 +100,7 @@ enum MosfetRule implements SwapRule {
   }
 
   private static Optional<Answer> gateCharge(SwapCase swap) {
-    boolean pwm = swap.uses().stream().anyMatch(use -> use.switching() == SwapUse.Switching.PWM);
+    boolean pwm = swap.isUnderPwm();
     return !pwm && swap.servesOnlyChannels() ? Optional.empty() : atMost("QG").of(swap);
   }
 

@@ -2,6 +2,8 @@ package lowfirst.swap;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
@@ -15,6 +17,7 @@ import lowfirst.board.Kit;
  * @param asked the part that the BOM asks for
  * @param offered the candidate
  * @param uses the channels it would serve
+ * @param servesOnlyChannels whether every place that would be filled is part of a channel
  */
 public record SwapCase(
     Kit kit,
@@ -22,7 +25,8 @@ public record SwapCase(
     List<Designator> designators,
     SwapPart asked,
     SwapPart offered,
-    List<SwapUse> uses) {
+    List<SwapUse> uses,
+    boolean servesOnlyChannels) {
 
   public SwapCase {
     designators = List.copyOf(designators);
@@ -32,20 +36,25 @@ public record SwapCase(
   /** A swap of these designators. */
   public static SwapCase of(
       Kit kit, Board board, List<Designator> designators, SwapPart asked, SwapPart offered) {
-    return new SwapCase(
-        kit, board, designators, asked, offered, SwapUse.in(kit, board.name(), designators));
+    List<SwapUse> uses = SwapUse.in(kit, board.name(), designators);
+    Set<Designator> served = uses.stream().map(SwapUse::place).collect(Collectors.toSet());
+    boolean onlyChannels = !designators.isEmpty() && served.containsAll(designators);
+    return new SwapCase(kit, board, designators, asked, offered, uses, onlyChannels);
   }
 
   /** The same place with another candidate. */
   SwapCase offering(SwapPart candidate) {
-    return new SwapCase(kit, board, designators, asked, candidate, uses);
+    return new SwapCase(kit, board, designators, asked, candidate, uses, servesOnlyChannels);
   }
 
-  /** Whether every place that would be filled is part of a channel. */
-  boolean servesOnlyChannels() {
-    return !designators.isEmpty()
-        && designators.stream()
-            .allMatch(place -> uses.stream().anyMatch(use -> use.place().equals(place)));
+  /** Whether a channel that it serves is pulse-width modulated. */
+  boolean isUnderPwm() {
+    for (SwapUse use : uses) {
+      if (use.switching() == SwapUse.Switching.PWM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The highest rail of the kit at its upper tolerance, in volts; empty when a rail has none. */
