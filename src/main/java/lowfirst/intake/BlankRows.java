@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Rows of a text whose cells stand in columns with blanks between them. */
 final class BlankRows {
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"(?=\\s|$)|\\S+");
+
   /** Lines looked at to find the header. */
   private static final int SEARCHED = 60;
 
@@ -37,8 +41,18 @@ final class BlankRows {
     return switch (separator) {
       case WIDE_BLANKS -> Arrays.asList(line.strip().split("\\s{2,}|\t"));
       case FIXED_WIDTH -> cut(line, columns);
-      case COMMA, SEMICOLON, TAB, BAR, BLANKS, SHEET -> Arrays.asList(line.strip().split("\\s+"));
+      case COMMA, SEMICOLON, TAB, BAR, BLANKS, SHEET -> words(line);
     };
+  }
+
+  /** Words, or texts in quotes. */
+  private static List<String> words(String line) {
+    var words = new ArrayList<String>();
+    Matcher word = WORD.matcher(line);
+    while (word.find()) {
+      words.add(word.group(1) == null ? word.group() : word.group(1).strip());
+    }
+    return words;
   }
 
   /**

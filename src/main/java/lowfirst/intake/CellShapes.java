@@ -18,7 +18,7 @@ final class CellShapes {
 
   private static final Pattern PACKAGE =
       Pattern.compile(
-          "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|sip|tht|smd|sot|soic|qfn)(?![a-z])");
+          "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn)(?![a-z])");
 
   private CellShapes() {}
 
@@ -65,19 +65,48 @@ final class CellShapes {
     if (cells.isEmpty() || wholeShare(rows, cell) < 0.7) {
       return false;
     }
-    int following = 0;
-    for (int i = 1; i < cells.size(); i++) {
-      if (isOneMore(cells.get(i - 1), cells.get(i))) {
-        following++;
+    int steady = 0;
+    for (int i = 2; i < cells.size(); i++) {
+      int step = step(cells, i);
+      if (step != 0 && step == step(cells, i - 1)) {
+        steady++;
       }
     }
-    return cells.size() < 3 || following < (cells.size() - 1) * 0.8;
+    return cells.size() < 3 || steady < (cells.size() - 2) * 0.8;
   }
 
-  private static boolean isOneMore(String before, String after) {
-    return WHOLE.matcher(before).matches()
-        && WHOLE.matcher(after).matches()
-        && Integer.parseInt(after) == Integer.parseInt(before) + 1;
+  /** How much more a cell counts than the one before; 0 when either is no number. */
+  private static int step(List<String> cells, int index) {
+    boolean numbers =
+        WHOLE.matcher(cells.get(index)).matches() && WHOLE.matcher(cells.get(index - 1)).matches();
+    return numbers
+        ? Integer.parseInt(cells.get(index)) - Integer.parseInt(cells.get(index - 1))
+        : 0;
+  }
+
+  /** The share of rows whose cell counts the designators of another cell. */
+  static double countingShare(List<Row> rows, int cell, int designators) {
+    long counting =
+        rows.stream()
+            .filter(
+                row ->
+                    WholeNumber.in(row.cell(cell)).orElse(-1)
+                        == DesignatorList.parse(row.cell(designators)).designators().size())
+            .count();
+    return rows.isEmpty() ? 0 : (double) counting / rows.size();
+  }
+
+  /** Whether every number of a column can be an angle, most of them a usual one. */
+  static boolean areAngles(List<Row> rows, int cell) {
+    int usual = 0;
+    for (Row row : rows) {
+      double angle = PlainNumber.in(row.cell(cell)).orElse(Double.MAX_VALUE);
+      if (Math.abs(angle) > 360 && !row.cell(cell).isEmpty()) {
+        return false;
+      }
+      usual += angle % 45 == 0 ? 1 : 0;
+    }
+    return usual > rows.size() * 0.6;
   }
 
   private static double share(List<Row> rows, int cell, Predicate<String> shape) {

@@ -23,6 +23,14 @@ final class HeaderWords {
   /** From this rank on, a header names its column only when no surer one does. */
   static final int WEAK = 1000;
 
+  /** A longer text is no header. */
+  private static final int LONGEST = 60;
+
+  /** Headers about something else, whatever words they share. */
+  private static final Pattern OTHER =
+      Pattern.compile(
+          "(?i)price|cost|pin|pad|stock|order|supplier|vendor|distributor|library|sheet|image|link");
+
   private HeaderWords() {}
 
   /**
@@ -41,10 +49,14 @@ final class HeaderWords {
     Map<String, List<Match>> words = BY_TABLE.get(kind);
     String text = HeaderUnit.without(header);
     List<Match> whole = words.getOrDefault(key(text), List.of());
-    if (!whole.isEmpty() || text.indexOf('/') < 0) {
+    if (!whole.isEmpty() || !kind.isExported() || text.length() > LONGEST) {
       return whole;
     }
-    // "Value/Part Number": either half may name the column, less surely.
+    return text.indexOf('/') < 0 ? inside(text, words) : halves(text, words);
+  }
+
+  /** "Value/Part Number": either half may name the column, less surely. */
+  private static List<Match> halves(String text, Map<String, List<Match>> words) {
     var halves = new ArrayList<Match>();
     for (String half : text.split("/")) {
       for (Match match : words.getOrDefault(key(half), List.of())) {
@@ -52,6 +64,26 @@ final class HeaderWords {
       }
     }
     return halves;
+  }
+
+  /** "Qty Used": a sure word, or two, inside a longer header may name the column. */
+  private static List<Match> inside(String text, Map<String, List<Match>> words) {
+    String[] parts = text.split("[\\s_.-]+");
+    var found = new ArrayList<Match>();
+    if (parts.length < 2 || parts.length > 6 || OTHER.matcher(text).find()) {
+      return found;
+    }
+    for (int length = 2; length >= 1 && found.isEmpty(); length--) {
+      for (int from = 0; from + length <= parts.length; from++) {
+        String phrase = String.join(" ", List.of(parts).subList(from, from + length));
+        if (phrase.length() > 2) {
+          words.getOrDefault(key(phrase), List.of()).stream()
+              .filter(match -> !match.isWeak())
+              .forEach(match -> found.add(new Match(match.column(), match.rank() + 2 * WEAK)));
+        }
+      }
+    }
+    return found;
   }
 
   /** A header without case, accents, blanks and punctuation; a lone # stays. */

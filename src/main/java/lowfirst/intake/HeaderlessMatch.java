@@ -11,6 +11,9 @@ final class HeaderlessMatch {
   private final List<Header.Use> uses = new ArrayList<>();
   private final boolean[] taken;
 
+  /** Share of rows whose number counts their designators, from which a column is the quantity. */
+  private static final double COUNTING = 0.8;
+
   private HeaderlessMatch(List<Row> rows) {
     this.rows = rows;
     this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
@@ -30,12 +33,32 @@ final class HeaderlessMatch {
     } else {
       match.tellPlacements();
     }
-    return new Header(-1, List.of(), match.uses);
+    return match.firstRowIsHeader()
+        ? new Header(0, rows.get(0).cells(), match.uses)
+        : new Header(-1, List.of(), match.uses);
+  }
+
+  /** A first row without a number, where all others have one, is a header nobody knows. */
+  private boolean firstRowIsHeader() {
+    for (Header.Use use : uses) {
+      boolean numeric = use.column() == Column.QUANTITY || use.column() == Column.X;
+      List<Row> first = rows.subList(0, Math.min(1, rows.size()));
+      if (numeric
+          && CellShapes.numberShare(first, use.cell()) == 0
+          && CellShapes.numberShare(rows, use.cell()) > 0.6) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void tellBom() {
-    tell(Column.DESIGNATORS, designators());
-    tell(Column.QUANTITY, first(cell -> CellShapes.areQuantities(rows, cell)));
+    int designators = designators();
+    tell(Column.DESIGNATORS, designators);
+    int counting = first(cell -> CellShapes.countingShare(rows, cell, designators) > COUNTING);
+    tell(
+        Column.QUANTITY,
+        counting >= 0 ? counting : first(cell -> CellShapes.areQuantities(rows, cell)));
     // Of what is left, a value is what varies and stands first; a part number comes later.
     tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
@@ -55,11 +78,22 @@ final class HeaderlessMatch {
     }
     tell(Column.X, numbers.get(0));
     tell(Column.Y, numbers.get(1));
-    if (numbers.size() > 2) {
-      tell(Column.ROTATION, numbers.get(2));
-    }
-    tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
-    tell(Column.PACKAGE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
+    List<Integer> others = numbers.subList(2, numbers.size());
+    others.stream()
+        .filter(cell -> CellShapes.areAngles(rows, cell))
+        .reduce((one, later) -> later)
+        .or(() -> others.size() == 1 ? others.stream().findFirst() : java.util.Optional.empty())
+        .ifPresent(cell -> tell(Column.ROTATION, cell));
+    tell(
+        Column.PACKAGE,
+        first(cell -> !numbers.contains(cell) && CellShapes.packageShare(rows, cell) > 0.4));
+    tell(Column.VALUE, text(numbers));
+    tell(Column.PACKAGE, text(numbers));
+  }
+
+  /** The first column that is still free, mostly filled, and holds more than numbers. */
+  private int text(List<Integer> numbers) {
+    return first(cell -> !numbers.contains(cell) && CellShapes.filledShare(rows, cell) > 0.5);
   }
 
   private int designators() {
