@@ -21,58 +21,9 @@ final class ValueForms {
   /** A value found, and how it was written. */
   record Found(Quantity value, Optional<Tolerance> tolerance, String rule) {}
 
-  private static final String NUMBER = "(\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9})";
-
-  /** Neither letter nor digit before it: BC547 and LM7805 hold no values. */
-  private static final String STARTS = "(?<![\\p{L}\\p{N}.,_])";
-
-  private static final String ENDS = "(?![\\p{L}\\p{N}])(?![.,]\\d)";
-  private static final String OHM = "(?:Ω|[Oo][Hh][Mm][Ss]?)";
-  private static final String LETTER = "([BCDFGJKM]?)";
-
   private static final String RKM_RULE = "RKM code (IEC 60062)";
   private static final String PREFIX_RULE = "number with a prefix";
   private static final String UNIT_RULE = "number with a unit";
-
-  private static final Pattern OHMS =
-      compiled(STARTS + NUMBER + "\\s*(k|K|M|G|T|m|u|[Mm][Ee][Gg]|[Kk]ilo|)\\s*" + OHM + ENDS);
-  private static final Pattern R_SUFFIX =
-      compiled(STARTS + NUMBER + "(k|K|M|m|)([RrE])" + LETTER + ENDS);
-  private static final Pattern RKM_OHMS =
-      compiled(STARTS + "(\\d{1,4})([RrKkMGTLE])(\\d{1,3})" + LETTER + "\\s*" + OHM + "?" + ENDS);
-  private static final Pattern RKM_OHMS_LEADING =
-      compiled(STARTS + "([RKML])(\\d{1,3})" + LETTER + ENDS);
-  private static final Pattern KILO =
-      compiled(STARTS + NUMBER + "(\\s*)(k|K|M|G|T|[Mm][Ee][Gg])([DFGJKM]?)" + ENDS);
-
-  /** Potentiometers carry their taper, A, B or C, before or after: B10K, 10KB. */
-  private static final Pattern KILO_WITH_TAPER =
-      compiled(
-          "(?:(?<=(?:^|[^\\p{L}\\p{N}])[ABC])"
-              + NUMBER
-              + "()(k|K|M)()"
-              + ENDS
-              + "|"
-              + STARTS
-              + NUMBER
-              + "()(k|K|M)()(?=[ABC]"
-              + ENDS
-              + "))");
-
-  private static final Pattern FARADS =
-      compiled(
-          STARTS
-              + NUMBER
-              + "\\s*(uu|mm|MM|p|P|n|N|u|U|m|M|)(?:[Ff]{1,2}|[Ff][Dd]|[Ff]arads?)"
-              + ENDS);
-  private static final Pattern HENRIES =
-      compiled(STARTS + NUMBER + "\\s*(p|P|n|N|u|U|m|M|)(?:[Hh]|[Hh]enry|[Hh]enries)" + ENDS);
-  private static final Pattern RKM_SMALL =
-      compiled(STARTS + "(\\d{0,4})([pPnNuUm])(\\d{1,3})" + LETTER + "([FfHh]?)" + ENDS);
-  private static final Pattern SMALL =
-      compiled(STARTS + NUMBER + "(\\s*)([pPnNuUm])" + LETTER + ENDS);
-  private static final Pattern R_AS_POINT =
-      compiled(STARTS + "(\\d{0,3})R(\\d{1,3})" + LETTER + ENDS);
 
   private static final Map<String, Integer> EXPONENTS =
       Map.ofEntries(
@@ -104,33 +55,29 @@ final class ValueForms {
     this.expected = expected;
   }
 
-  private static Pattern compiled(String regex) {
-    return Pattern.compile(regex);
-  }
-
   /** Every value in {@code text}, which has been normalised by {@link WrittenValue}. */
   static ValueForms in(String text, Optional<Dimension> expected) {
     var forms = new ValueForms(text, expected);
-    forms.takeAll(OHMS, forms::ohms);
-    forms.takeAll(FARADS, forms::farads);
-    forms.takeAll(HENRIES, forms::henries);
+    forms.takeAll(ValuePatterns.OHMS, forms::ohms);
+    forms.takeAll(ValuePatterns.FARADS, forms::farads);
+    forms.takeAll(ValuePatterns.HENRIES, forms::henries);
     if (forms.mayBe(Dimension.RESISTANCE)) {
-      forms.takeAll(RKM_OHMS, forms::rkmOhms);
-      forms.takeAll(R_SUFFIX, forms::ohmsWithR);
-      forms.takeAll(KILO, forms::kilo);
+      forms.takeAll(ValuePatterns.RKM_OHMS, forms::rkmOhms);
+      forms.takeAll(ValuePatterns.R_SUFFIX, forms::ohmsWithR);
+      forms.takeAll(ValuePatterns.KILO, forms::kilo);
     }
     if (expected.isPresent() && forms.mayBe(Dimension.RESISTANCE)) {
       if (forms.found.isEmpty()) {
         // Only then: in prose, R27 is the name of a part.
-        forms.takeAll(RKM_OHMS_LEADING, forms::rkmOhmsLeading);
+        forms.takeAll(ValuePatterns.RKM_OHMS_LEADING, forms::rkmOhmsLeading);
       }
-      forms.takeAll(KILO_WITH_TAPER, forms::kiloWithTaper);
+      forms.takeAll(ValuePatterns.KILO_WITH_TAPER, forms::kiloWithTaper);
     }
     if (forms.mayBe(Dimension.CAPACITANCE) || forms.mayBe(Dimension.INDUCTANCE)) {
-      forms.takeAll(RKM_SMALL, forms::rkmSmall);
-      forms.takeAll(SMALL, forms::small);
+      forms.takeAll(ValuePatterns.RKM_SMALL, forms::rkmSmall);
+      forms.takeAll(ValuePatterns.SMALL, forms::small);
       if (expected.isPresent() && forms.found.isEmpty()) {
-        forms.takeAll(R_AS_POINT, forms::rAsPoint);
+        forms.takeAll(ValuePatterns.R_AS_POINT, forms::rAsPoint);
       }
     }
     return forms;

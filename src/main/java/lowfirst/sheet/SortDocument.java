@@ -3,14 +3,10 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import lowfirst.board.BagLine;
 import lowfirst.marking.Colour;
-import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Quantity;
-import lowfirst.quantity.Source;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts.Fact;
 import lowfirst.sheet.Block.Table;
@@ -18,11 +14,7 @@ import lowfirst.sheet.Block.Table.Align;
 import lowfirst.sheet.Block.Table.Column;
 import lowfirst.sheet.Block.Table.Row;
 import lowfirst.sorting.Compartment;
-import lowfirst.sorting.Compartment.Use;
 import lowfirst.sorting.LookAlike;
-import lowfirst.sorting.MeterLimits;
-import lowfirst.sorting.PartMarking;
-import lowfirst.sorting.SortLine;
 import lowfirst.sorting.SortPlan;
 
 /**
@@ -41,9 +33,9 @@ public final class SortDocument {
                 + " Touch bare metal that is earthed before you touch a MOSFET or an IC."));
     addPurchases(plan, blocks);
     blocks.add(new Block.Heading(2, "Part by part"));
-    blocks.add(parts(plan));
+    blocks.add(SortTables.parts(plan));
     blocks.add(new Block.Heading(2, "Readings and places"));
-    blocks.add(readings(plan));
+    blocks.add(SortTables.readings(plan));
     addLookAlikes(plan, blocks);
     addUnknown(plan, blocks);
     blocks.add(new Block.Heading(2, "Colours"));
@@ -61,9 +53,9 @@ public final class SortDocument {
                         List.of(
                             Cell.of(String.valueOf(line.compartment().number())),
                             Cell.of(StepWording.name(line.compartment().type())),
-                            marking(line),
+                            SortTables.marking(line),
                             Cell.of(String.valueOf(line.compartment().quantity())),
-                            Cell.of(where(line.compartment())))))
+                            Cell.of(SortTables.where(line.compartment())))))
             .toList();
     List<Column> columns =
         List.of(
@@ -142,132 +134,6 @@ public final class SortDocument {
             new Column("missing", Align.END, 1.4),
             new Column("spares", Align.END, 1.4));
     blocks.add(new Table("to buy", columns, rows));
-  }
-
-  private static Block parts(SortPlan plan) {
-    List<Row> rows = plan.lines().stream().map(SortDocument::partRow).toList();
-    List<Column> columns =
-        List.of(
-            new Column("no.", Align.END, 1),
-            new Column("part", Align.START, 5),
-            new Column("marking", Align.START, 5),
-            new Column("or", Align.START, 3),
-            new Column("need", Align.END, 1.2),
-            new Column("have", Align.END, 2),
-            new Column("bag", Align.START, 1.4));
-    return new Table("parts", columns, rows);
-  }
-
-  private static Row partRow(SortLine line) {
-    Compartment compartment = line.compartment();
-    List<String> forms = forms(line.marking());
-    return new Row(
-        List.of(
-            Cell.of(String.valueOf(compartment.number())),
-            Cell.of(name(compartment)),
-            marking(line),
-            Cell.of(String.join(" or ", forms.subList(Math.min(1, forms.size()), forms.size()))),
-            Cell.of(String.valueOf(compartment.quantity())),
-            Cell.of(have(line)),
-            Cell.of(String.join(", ", line.bags()))));
-  }
-
-  private static Block readings(SortPlan plan) {
-    List<Row> rows = plan.lines().stream().map(line -> readingRow(line, plan)).toList();
-    List<Column> columns =
-        List.of(
-            new Column("no.", Align.END, 1),
-            new Column("part", Align.START, 5),
-            new Column("reads", Align.START, 5),
-            new Column("surely in tolerance", Align.START, 4),
-            new Column("where", Align.START, 5));
-    return new Table("readings and places", columns, rows);
-  }
-
-  private static Row readingRow(SortLine line, SortPlan plan) {
-    Optional<MeterLimits> limits = line.limits();
-    return Texts.row(
-        String.valueOf(line.compartment().number()),
-        name(line.compartment()),
-        limits
-            .map(SortDocument::outer)
-            .orElseGet(() -> ReadingWords.of(line.compartment().type(), plan.meter())),
-        limits.map(SortDocument::inner).orElse(""),
-        where(line.compartment()));
-  }
-
-  private static String outer(MeterLimits limits) {
-    String assumed =
-        limits.toleranceSource().origin() == Source.Origin.ASSUMED
-            ? " (" + limits.tolerance() + " assumed)"
-            : "";
-    String from =
-        limits.rejectBelow().isZero()
-            ? "up to "
-            : ReadingWords.shown(limits.rejectBelow()) + " to ";
-    return from + ReadingWords.shown(limits.rejectAbove()) + assumed;
-  }
-
-  private static String inner(MeterLimits limits) {
-    return limits
-        .accept()
-        .map(range -> ReadingWords.shown(range.low()) + " to " + ReadingWords.shown(range.high()))
-        .orElse("this meter can't tell");
-  }
-
-  /** A part with what tells it from its neighbours; a package only where there is no value. */
-  private static String name(Compartment compartment) {
-    PartType type = compartment.type();
-    if (type.value().isEmpty()) {
-      return StepWording.name(type);
-    }
-    var words = new ArrayList<String>(List.of(StepWording.shortName(type)));
-    type.tolerance()
-        .map(tolerance -> CodeDocument.shown(tolerance, type.value().orElseThrow()))
-        .ifPresent(words::add);
-    type.ratedVoltage().map(Quantity::toString).ifPresent(words::add);
-    type.ratedPower().map(Quantity::toString).ifPresent(words::add);
-    return String.join(", ", words);
-  }
-
-  private static Cell marking(SortLine line) {
-    List<String> forms = forms(line.marking());
-    String assumed = line.marking().toleranceAssumed() ? " (tolerance assumed)" : "";
-    return Cell.of(
-        forms.isEmpty() ? "none" : forms.get(0) + assumed,
-        PartPicture.of(line.compartment().type(), line.compartment().outline(), line.marking()));
-  }
-
-  /** The markings it may carry as a terminal can draw them, the likeliest first. */
-  private static List<String> forms(PartMarking marking) {
-    return marking.isBanded()
-        ? marking.bands().stream().map(LikenessWords::unbroken).toList()
-        : marking.texts();
-  }
-
-  private static String have(SortLine line) {
-    if (line.arrived().isEmpty()) {
-      return "?";
-    }
-    String count = String.valueOf(line.arrived().getAsInt());
-    String shared = line.shared() ? " (shared bag)" : "";
-    if (line.shortage() > 0) {
-      return count + ", " + line.shortage() + " short" + shared;
-    }
-    return line.surplus() > 0 ? count + ", " + line.surplus() + " over" + shared : count + shared;
-  }
-
-  private static String where(Compartment compartment) {
-    return compartment.uses().stream().map(SortDocument::use).collect(Collectors.joining("; "));
-  }
-
-  private static String use(Use use) {
-    String each = use.units() > 1 ? use.units() + " × " : "";
-    String places =
-        use.designators().isEmpty()
-            ? use.perUnit() + " pieces"
-            : DesignatorWords.list(use.designators());
-    return each + use.board() + ": " + places;
   }
 
   private static void addLookAlikes(SortPlan plan, List<Block> blocks) {
