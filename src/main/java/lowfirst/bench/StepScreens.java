@@ -134,7 +134,9 @@ final class StepScreens {
         SvgWriter.write(PartPicture.of(step.partType(), outline), "What it looks like"),
         StepWording.name(step.partType()),
         StepWording.marking(step),
-        perUnit,
+        StepWording.swapped(kit, step).isEmpty()
+            ? perUnit
+            : perUnit + ", " + StepWording.swapped(kit, step),
         bag());
   }
 

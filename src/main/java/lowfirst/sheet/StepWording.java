@@ -8,7 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.assembly.Batch;
 import lowfirst.assembly.Step;
+import lowfirst.board.Kit;
 import lowfirst.board.Placement;
+import lowfirst.board.Swap;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.sorting.Meter;
@@ -22,6 +24,23 @@ public final class StepWording {
   private static final double CHARGE_WORTH_MINDING_FARADS = 100e-6;
 
   private StepWording() {}
+
+  /** What an accepted swap put there, why and by whom; empty where the BOM's own part goes. */
+  public static String swapped(Kit kit, Step step) {
+    return kit.swaps().stream()
+        .filter(swap -> swap.board().isEmpty() || swap.board().equals(step.board()))
+        .filter(swap -> step.designators().stream().anyMatch(swap.designators()::contains))
+        .map(StepWording::swapped)
+        .distinct()
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String swapped(Swap swap) {
+    String asked = swap.asked().isEmpty() ? "what the BOM asks for" : swap.asked();
+    String why = swap.reason().isBlank() ? "" : ": " + swap.reason();
+    String signed = (swap.who() + " " + swap.date()).strip();
+    return "in place of " + asked + why + (signed.isEmpty() ? "" : " (" + signed + ")");
+  }
 
   /** How many of what to pick, for example {@code 8 × 330 Ω ±5 % resistor, DIN0207}. */
   public static String pick(Step step) {

@@ -159,6 +159,7 @@ public final class StepsDocument {
     }
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("pick", StepWording.pick(step)));
+    add(facts, "swapped", StepWording.swapped(kit, step));
     add(facts, "marked", StepWording.marking(step));
     add(facts, "measure", StepWording.reading(step, meter));
     facts.add(new Fact("where", StepWording.where(step)));

@@ -121,6 +121,9 @@ class SwapCommandTest {
     run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
     run("steps", "kit");
     assertTrue(text().contains("IRL540N"), text());
+    String line =
+        text().lines().filter(found -> found.startsWith("swapped")).findFirst().orElse("");
+    assertTrue(line.contains("in place of BP-N60L MOSFET: none left (A. Builder"), text());
   }
 
   @Test
