@@ -89,7 +89,7 @@ public enum CheckKind {
       "junction temperature in the inrush",
       Dimension.TEMPERATURE,
       AT_MOST,
-      "TJ + Iinrush²·RDSon·k(TJmax)·Zth(tinrush) ≤ TJmax − 25 K",
+      "T = TJ + Iinrush²·RDSon·k(T)·Zth(tinrush), solved for T; T ≤ TJmax − 25 K",
       "The inrush heats the chip on top of its running temperature."),
   DRAIN_VOLTAGE(
       "drain voltage within VDS",

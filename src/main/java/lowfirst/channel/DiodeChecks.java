@@ -106,7 +106,8 @@ final class DiodeChecks {
     double rating = in.low(Term.DIODE_AVERAGE_RATING);
     double air = in.low(Term.DIODE_RATING_AIR);
     double junction = in.low(Term.DIODE_JUNCTION_RATING);
-    double warm = Math.max(0, Math.min(1, (junction - in.ambient()) / (junction - air)));
+    double left = Math.max(0, (junction - in.ambient()) / (junction - air));
+    double warm = in.ambient() <= air ? 1 : left;
     return bounded(
         in,
         CheckKind.DIODE_CURRENT,

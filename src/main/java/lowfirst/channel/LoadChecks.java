@@ -62,7 +62,9 @@ final class LoadChecks {
     double switched = 0;
     if (in.switching() == ChannelInputs.Switching.MOSFET) {
       OnResistance.Line line = in.onResistance().earned(in.gateVolts(), in.loadAmps());
-      switched = in.loadAmps() * line.maxOhms() * in.hotFactor().at(in.low(Term.JUNCTION_RATING));
+      double junction = SwitchChecks.junctionCelsius(in, line);
+      double hottest = Math.min(junction, in.low(Term.JUNCTION_RATING));
+      switched = in.loadAmps() * line.maxOhms() * in.hotFactor().at(hottest);
     } else {
       switched = in.high(Term.SATURATION);
     }

@@ -175,15 +175,14 @@ final class SwitchChecks {
   }
 
   private static Check inrushHeat(ChannelInputs in, OnResistance.Line line, double junction) {
-    double hot = in.hotFactor().at(in.low(Term.JUNCTION_RATING));
-    double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR) * hot;
+    double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR);
     double amps = in.inrushAmps();
     double seconds = in.high(Term.INRUSH_TIME);
     double toCase = in.knows(Term.RTH_CASE) ? in.high(Term.RTH_CASE) : junctionToAir(in);
     double chip = seconds <= 1 ? in.impedance().after(seconds, toCase) : junctionToAir(in);
     return Check.of(
         CheckKind.INRUSH_JUNCTION,
-        junction + amps * amps * ohms * chip,
+        in.hotFactor().balance(junction, amps * amps * ohms * chip),
         in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
         in.datum(Term.INRUSH),
         in.datum(Term.INRUSH_TIME),
