@@ -36,7 +36,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("benchmark")
 class SheetsBenchmark {
-  private static final int ROUNDS = 7;
+  private static final int ROUNDS = 4;
 
   private record Written(SheetSet.Sheet sheet, Paper paper) {}
 
