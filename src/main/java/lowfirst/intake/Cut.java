@@ -13,10 +13,10 @@ import lowfirst.problem.Problem;
 record Cut(Separator separator, List<Row> rows, Header header, List<Problem> problems) {
 
   /** Rows looked at to find the header. */
-  private static final int SEARCHED = 120;
+  private static final int SEARCHED = 80;
 
   /** Characters looked at to find the separator. */
-  private static final int SAMPLE = 1 << 16;
+  private static final int SAMPLE = 1 << 14;
 
   /** The best cut of {@code text} as a table of this kind. */
   static Cut of(TableKind kind, String file, String text, ColumnMap map) {

@@ -38,6 +38,12 @@ public record DesignatorList(
   private static final Pattern SPACED_DASH =
       Pattern.compile(
           "(?<=\\d)\\s+([-–—−])\\s*(?=[\\p{L}_]*\\d)|(?<=\\d)([-–—−])\\s+(?=[\\p{L}_]*\\d)");
+
+  /** The usual designator, which needs no further look. */
+  private static final Pattern PLAIN = Pattern.compile("\\p{L}{1,4}\\d{1,6}");
+
+  private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil)");
+  private static final Pattern SEPARATOR = Pattern.compile("[,;\\n\\r|]");
   private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
 
   public DesignatorList {
@@ -49,7 +55,7 @@ public record DesignatorList(
   /** Reads a cell; never throws. */
   public static DesignatorList parse(String cell) {
     var reader = new Reader();
-    for (String part : cell.split("[,;\\n\\r|]", -1)) {
+    for (String part : SEPARATOR.split(cell, -1)) {
       reader.part(part.replace('\u00a0', ' ').strip());
     }
     return reader.list();
@@ -63,7 +69,7 @@ public record DesignatorList(
 
   /** Whether the cell says that there is none. */
   static boolean isNone(String cell) {
-    return cell.isEmpty() || cell.matches("[-–—]+|(?i:n/?a|none|nil)");
+    return cell.isEmpty() || cell.length() <= 6 && NONE.matcher(cell).matches();
   }
 
   /** Gathers what one cell holds. */
@@ -80,11 +86,15 @@ public record DesignatorList(
       if (text.isEmpty()) {
         empties++;
       } else if (!isNone(text)) {
-        words(SPACED_DASH.matcher(text).replaceAll("$1$2"));
+        words(text.indexOf(' ') < 0 ? text : SPACED_DASH.matcher(text).replaceAll("$1$2"));
       }
     }
 
     private void words(String text) {
+      if (PLAIN.matcher(text).matches()) {
+        add(text);
+        return;
+      }
       if (range(text)) {
         return;
       }

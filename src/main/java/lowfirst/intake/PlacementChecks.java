@@ -127,6 +127,7 @@ final class PlacementChecks {
       BodyOutline outline = board.outlines().get(placement.designator());
       boolean onTheBoard =
           item.map(line -> line.partType().kind()).filter(PartKind.SOCKET::equals).isPresent()
+              || sockets.isEmpty()
               || !sockets.contains(spot(placement));
       if (outline != null && onTheBoard && item.map(Item::isFitted).orElse(true)) {
         PlacedBody.of(placement, item, outline).ifPresent(bodies::add);

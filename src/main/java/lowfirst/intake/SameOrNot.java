@@ -24,7 +24,7 @@ final class SameOrNot {
 
   /** Whether the placement list's value contradicts the part type. */
   boolean valueDiffers(PartType type, String placed) {
-    if (placed.isEmpty() || type.text().isEmpty() || key(placed).equals(key(type.text()))) {
+    if (placed.isEmpty() || type.text().isEmpty() || placed.equals(type.text())) {
       return false;
     }
     List<String> asked = List.of(type.kind().name(), type.text(), type.typeNumber(), placed);
@@ -32,6 +32,9 @@ final class SameOrNot {
   }
 
   private static boolean readValueDiffers(PartType type, String placed) {
+    if (key(placed).equals(key(type.text()))) {
+      return false;
+    }
     Optional<Dimension> dimension = PartTypeReader.dimension(type.kind());
     if (dimension.isPresent()) {
       Optional<Quantity> other =
@@ -49,7 +52,7 @@ final class SameOrNot {
   /** Whether the placement list's package contradicts the part type's. */
   boolean packageDiffers(PartType type, String placed) {
     String own = type.packageName();
-    if (placed.isEmpty() || own.isEmpty() || resemble(placed, own)) {
+    if (placed.isEmpty() || own.isEmpty() || placed.equals(own)) {
       return false;
     }
     List<String> asked = List.of(type.kind().name(), own, placed);
@@ -57,6 +60,9 @@ final class SameOrNot {
   }
 
   private boolean readPackageDiffers(PartKind kind, String own, String placed) {
+    if (resemble(placed, own)) {
+      return false;
+    }
     Optional<BodyOutline> one = table.find(own, kind).value().filter(found -> !found.isAssumed());
     Optional<BodyOutline> other =
         table.find(placed, kind).value().filter(found -> !found.isAssumed());
