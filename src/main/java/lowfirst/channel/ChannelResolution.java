@@ -453,7 +453,8 @@ final class ChannelResolution {
   private PartType fitted(OutputChannel channel, Designator designator, Role role, PartType asked) {
     for (Swap swap : kit.swaps()) {
       boolean here = swap.board().isBlank() || swap.board().equals(channel.board());
-      if (here && swap.designators().contains(designator)) {
+      boolean applied = !swap.asked().isEmpty();
+      if (here && !applied && swap.designators().contains(designator)) {
         boolean resistor = role == Role.GATE_RESISTOR || role == Role.PULL_DOWN;
         Optional<Quantity> value =
             resistor ? Quantity.parse(swap.fitted(), Dimension.RESISTANCE).value() : asked.value();

@@ -84,6 +84,18 @@ class SwapFindingTest {
   }
 
   @Test
+  void a_pull_down_of_the_same_value_with_its_ratings_keeps_the_gate_off() {
+    SwapFinding finding = finding("R17", "10k 1% 0.25W");
+    assertEquals(SwapVerdict.FITS, finding.verdict());
+    assertTrue(firstChannel(finding).after().check(CheckKind.GATE_OFF).isPresent());
+  }
+
+  @Test
+  void a_far_larger_pull_down_does_not_fit() {
+    assertEquals(SwapVerdict.DOES_NOT_FIT, finding("R17", "10M 1% 0.25W").verdict());
+  }
+
+  @Test
   void a_part_of_which_nothing_is_known_stays_undecided_and_names_the_lines() {
     SwapFinding finding = finding("Q1", "ZZ999");
     assertEquals(SwapVerdict.UNDECIDED, finding.verdict());
