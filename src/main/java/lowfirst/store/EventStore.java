@@ -157,18 +157,17 @@ public final class EventStore implements AutoCloseable {
 
   private Acknowledgement appended(EventRow row) throws SQLException {
     long sequence = nextSequence();
-    if (isThere(row.id())) {
-      connection.rollback();
-      return Acknowledgement.ALREADY_THERE;
-    }
     try (PreparedStatement insert =
         connection.prepareStatement(
             "INSERT INTO lowfirst_event (sequence, "
                 + EventRow.COLUMNS
-                + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+                + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (kit, id) DO NOTHING")) {
       insert.setLong(1, sequence);
       row.fill(insert, kit, 2);
-      insert.executeUpdate();
+      if (insert.executeUpdate() == 0) {
+        connection.rollback();
+        return Acknowledgement.ALREADY_THERE;
+      }
     }
     appendDesignators(sequence, row.designators());
     return Acknowledgement.RECORDED;
@@ -186,17 +185,6 @@ public final class EventStore implements AutoCloseable {
         insert.addBatch();
       }
       insert.executeBatch();
-    }
-  }
-
-  private boolean isThere(String id) throws SQLException {
-    try (PreparedStatement select =
-        connection.prepareStatement("SELECT 1 FROM lowfirst_event WHERE kit = ? AND id = ?")) {
-      select.setString(1, kit);
-      select.setString(2, id);
-      try (var row = select.executeQuery()) {
-        return row.next();
-      }
     }
   }
 

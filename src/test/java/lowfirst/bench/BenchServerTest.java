@@ -13,6 +13,7 @@ import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import lowfirst.Figures;
 import lowfirst.bench.Wire.Answer;
 import lowfirst.progress.Event;
 import lowfirst.store.EventStore;
@@ -21,7 +22,6 @@ import lowfirst.store.StoreLocation;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -249,8 +249,7 @@ class BenchServerTest {
   }
 
   @Test
-  void many_devices_at_once_lose_nothing_and_double_nothing(TestReporter reporter)
-      throws Exception {
+  void many_devices_at_once_lose_nothing_and_double_nothing() throws Exception {
     int devices = 20;
     int each = 40;
     var nanoseconds = new ArrayList<Long>();
@@ -268,7 +267,7 @@ class BenchServerTest {
       threads.shutdownNow();
     }
     nanoseconds.sort(null);
-    reporter.publishEntry(
+    Figures.tell(
         "a change among 20 devices",
         "median %.1f ms, 99th percentile %.1f ms"
             .formatted(

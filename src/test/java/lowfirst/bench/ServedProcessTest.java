@@ -17,11 +17,11 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import lowfirst.Figures;
 import lowfirst.progress.Event;
 import lowfirst.store.EventStore;
 import lowfirst.store.StoreLocation;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The verb as a process of its own, killed while devices tick. */
@@ -34,8 +34,7 @@ class ServedProcessTest {
   @TempDir private Path folder;
 
   @Test
-  void every_change_that_was_answered_before_a_kill_is_there_after_it(TestReporter reporter)
-      throws Exception {
+  void every_change_that_was_answered_before_a_kill_is_there_after_it() throws Exception {
     Path file = folder.resolve("progress.db");
     var random = new Random(Long.getLong("lowfirst.seed", 473L));
     var answered = new ArrayList<String>();
@@ -66,8 +65,7 @@ class ServedProcessTest {
       answered.forEach(text -> assertTrue(there.contains(text), "lost: " + text));
     }
     assertFalse(answered.isEmpty());
-    reporter.publishEntry(
-        "kills", KILLS + " kills, " + answered.size() + " changes answered, none lost");
+    Figures.tell("kills", KILLS + " kills, " + answered.size() + " changes answered, none lost");
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import lowfirst.Figures;
 import lowfirst.board.Designator;
 import lowfirst.board.Unit;
 import lowfirst.progress.Event;
@@ -24,7 +25,6 @@ import lowfirst.progress.State;
 import lowfirst.store.EventStore.Acknowledgement;
 import lowfirst.store.EventStore.Stored;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 
 /** What a store promises, whatever database keeps it. */
 abstract class EventStoreContract {
@@ -114,8 +114,7 @@ abstract class EventStoreContract {
   abstract int connectionsOfACrowd();
 
   @Test
-  void many_benches_at_once_lose_nothing_and_double_nothing(TestReporter reporter)
-      throws Exception {
+  void many_benches_at_once_lose_nothing_and_double_nothing() throws Exception {
     int benches = 20;
     int ticks = 500;
     StoreLocation location = fresh();
@@ -140,7 +139,7 @@ abstract class EventStoreContract {
       stores.forEach(EventStore::close);
     }
     nanoseconds.sort(null);
-    reporter.publishEntry(
+    Figures.tell(
         "a tick among 20 benches",
         "median %.1f ms, 99th percentile %.1f ms"
             .formatted(
