@@ -22,9 +22,9 @@ final class GateChecks {
           "trise",
           1e-3,
           Dimension.TIME,
-          Source.assumed(
-              "the rail rises in 1 ms or slower, by its own switch, not plugged in live",
-              "how you power up"));
+          new Source(
+              Source.Origin.ASSUMED,
+              "assumed: the rail rises in 1 ms or slower, by its own switch, not plugged in live"));
 
   private GateChecks() {}
 

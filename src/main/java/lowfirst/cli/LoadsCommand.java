@@ -64,12 +64,21 @@ final class LoadsCommand implements Callable<Integer> {
       description = "which builds; the same seed gives the same (default: ${DEFAULT-VALUE})")
   private long seed = 1;
 
+  @Option(
+      names = "--symbols",
+      description = "only list the datasheet symbols that a finding understands")
+  private boolean symbols;
+
   LoadsCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
 
   @Override
   public Integer call() throws IOException {
+    if (symbols) {
+      surroundings.out().print(written(LoadsDocument.symbols()));
+      return ExitStatus.OK;
+    }
     KitReading reading = kit.read(surroundings);
     Kit read = reading.kit();
     String title = read.settings().title();
@@ -88,9 +97,13 @@ final class LoadsCommand implements Callable<Integer> {
     }
     if (builds > 0) {
       Document spread = LoadsDocument.builds(title, spreads(inputs), seed);
-      surroundings.out().print(csv ? CsvWriter.write(spread) : TextWriter.write(spread, WIDTH));
+      surroundings.out().print(written(spread));
     }
     return LoadsDocument.findsSomething(studies, rails) ? ExitStatus.FINDINGS : ExitStatus.OK;
+  }
+
+  private String written(Document document) {
+    return csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH);
   }
 
   private Map<String, BuildSpread> spreads(KitInputs inputs) {

@@ -11,6 +11,7 @@ import lowfirst.channel.BuildSpread;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.Check;
 import lowfirst.channel.Check.Input;
+import lowfirst.channel.DatasheetSymbol;
 import lowfirst.channel.OnCurrent;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
@@ -85,6 +86,29 @@ public final class LoadsDocument {
         check.formula(),
         inputs(check),
         String.join("; ", check.missing()));
+  }
+
+  /** The datasheet symbols that a finding understands, for whoever fills in datasheets.csv. */
+  public static Document symbols() {
+    var rows =
+        java.util.Arrays.stream(DatasheetSymbol.values())
+            .map(symbol -> cells(symbol.text(), symbol.meaning(), symbol.column()))
+            .toList();
+    return new Document(
+        "Datasheet symbols",
+        "",
+        List.of(
+            new Paragraph(
+                "What the columns symbol and condition of datasheets.csv may hold for a finding;"
+                    + " a condition is written as VGS=5V, ID=25A, TJ=25C. Any other symbol is"
+                    + " kept and not used here."),
+            new Table(
+                "symbols",
+                List.of(
+                    new Table.Column("symbol", Table.Align.START, 14),
+                    new Table.Column("meaning and conditions", Table.Align.START, 66),
+                    new Table.Column("column that counts", Table.Align.START, 20)),
+                rows)));
   }
 
   /** How many of many builds would be overloaded. */

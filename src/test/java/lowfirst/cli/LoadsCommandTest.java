@@ -71,6 +71,14 @@ class LoadsCommandTest {
   }
 
   @Test
+  void the_symbols_that_a_datasheet_may_use_are_listed() {
+    Result result = run("loads", "--symbols", "--csv");
+    assertEquals(ExitStatus.OK, result.status());
+    assertTrue(
+        result.out().lines().anyMatch(line -> line.contains("RDSon,") && line.contains("VGS=")));
+  }
+
+  @Test
   void a_file_that_cannot_be_written_is_said_so() {
     Result result = run("loads", KIT, "--pdf", folder.resolve("no/such/folder/x.pdf").toString());
     assertEquals(ExitStatus.CANNOT_READ_OR_WRITE, result.status());

@@ -1,0 +1,90 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lowfirst.part.PartKind;
+import lowfirst.quantity.Source;
+
+/** Finds what a channel needs to know of its flyback diode, in a datasheet. */
+final class DiodeReader {
+  private DiodeReader() {}
+
+  static PartData diode(String name, PartKind kind, Ratings ratings) {
+    var data = new ArrayList<Datum>();
+    data.add(ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM));
+    Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
+    data.add(average);
+    Datum ratingAir = ratingAir(ratings, name);
+    data.add(ratingAir);
+    Datum peak = ratings.limit(Term.DIODE_PEAK_RATING, DatasheetSymbol.IFRM);
+    data.add(peak.isKnown() ? peak : impliedPeak(average));
+    Datum forward = ratings.harm(Term.DIODE_FORWARD, DatasheetSymbol.VF);
+    data.add(
+        forward.isKnown()
+            ? Datum.of(
+                Term.DIODE_FORWARD,
+                Math.min(0.4, forward.high()),
+                forward.high(),
+                forward.high(),
+                forward.source())
+            : forward);
+    Datum junction = ratings.limit(Term.DIODE_JUNCTION_RATING, DatasheetSymbol.TJ);
+    data.add(junction);
+    Datum resistance = ratings.harm(Term.DIODE_RTH, DatasheetSymbol.RTHJA);
+    data.add(
+        resistance.isKnown()
+            ? resistance
+            : impliedResistance(resistance, average, ratingAir, forward, junction));
+    data.add(
+        kind == PartKind.SCHOTTKY_DIODE
+            ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
+            : ratings.harm(Term.DIODE_RECOVERY, DatasheetSymbol.TRR));
+    return PartData.plain(PartData.Role.FLYBACK_DIODE, name, kind, data);
+  }
+
+  private static Datum ratingAir(Ratings ratings, String name) {
+    return ratings.about(DatasheetSymbol.IFAV).stream()
+        .flatMap(
+            line -> {
+              TestCondition condition = TestCondition.parse(line.condition());
+              OptionalDouble at =
+                  condition.value("TA").isPresent() ? condition.value("TA") : condition.value("TL");
+              return at.isPresent()
+                  ? Stream.of(Datum.of(Term.DIODE_RATING_AIR, at.getAsDouble(), line.source()))
+                  : Stream.empty();
+            })
+        .min(java.util.Comparator.comparingDouble(Datum::nominal))
+        .orElse(
+            Datum.of(
+                Term.DIODE_RATING_AIR,
+                25,
+                Source.assumed("rated at 25 °C", "datasheets.csv, IFav of " + name + ", TA=")));
+  }
+
+  /** A half-wave rating of an average implies a peak of π times it at every cycle. */
+  private static Datum impliedPeak(Datum average) {
+    return average.isKnown()
+        ? Datum.of(
+            Term.DIODE_PEAK_RATING,
+            Math.PI * average.low(),
+            Source.computed("π·IFav of a half-wave rating, " + average.source()))
+        : Datum.missing(Term.DIODE_PEAK_RATING, average.missing());
+  }
+
+  /**
+   * The rating IFav at TA promises TJ ≤ TJmax there, so RthJA ≤ (TJmax − TA)/(VF·IFav) when mounted
+   * as the maker did.
+   */
+  private static Datum impliedResistance(
+      Datum absent, Datum average, Datum air, Datum forward, Datum junction) {
+    if (!average.isKnown() || !forward.isKnown() || !junction.isKnown()) {
+      return absent;
+    }
+    double watts = forward.high() * average.low();
+    return Datum.of(
+        Term.DIODE_RTH,
+        (junction.low() - air.low()) / watts,
+        Source.computed("(TJmax − TA)/(VF·IFav), " + average.source()));
+  }
+}
