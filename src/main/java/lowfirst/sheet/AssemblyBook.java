@@ -258,17 +258,14 @@ public final class AssemblyBook {
         : places;
   }
 
-  /** What the meter may say of one loose part; empty where there is nothing to measure. */
+  /** What the meter may say of one loose part; outside it is the wrong part or out of tolerance. */
   private String accept(Step step) {
     return MeterLimits.of(step.partType(), meter)
-        .flatMap(MeterLimits::accept)
-        .map(AssemblyBook::words)
+        .map(
+            limits ->
+                ReadingWords.shown(limits.rejectBelow())
+                    + " to "
+                    + ReadingWords.shown(limits.rejectAbove()))
         .orElse("");
-  }
-
-  private static String words(MeterLimits.Range range) {
-    return range.low().equals(range.high())
-        ? range.low().toString()
-        : range.low() + " to " + range.high();
   }
 }

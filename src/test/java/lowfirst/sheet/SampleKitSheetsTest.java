@@ -75,6 +75,18 @@ class SampleKitSheetsTest {
     assertTrue(firstPower().contains("licensed electrician"));
   }
 
+  /** 47 kΩ ±1 % read by a meter of ±(0.5 % + 2 digits): 46.23 kΩ to 47.77 kΩ may be right parts. */
+  @Test
+  void the_book_accepts_what_tolerance_and_meter_together_allow() {
+    Board board = kit.board("controller").orElseThrow();
+    var progress =
+        lowfirst.progress.Progress.of(
+            lowfirst.assembly.AssemblyOrder.of(kit, lowfirst.assembly.AssemblyOptions.USUAL),
+            List.of());
+    String book = TextWriter.write(AssemblyBook.of(kit, board, progress, 180), 300);
+    assertTrue(book.contains("46.23 kΩ to 47.77 kΩ"), book);
+  }
+
   @Test
   void the_next_preferred_value_at_or_above_is_taken() {
     assertEquals(120, FirstPowerChecks.preferred(120), 1e-9);
