@@ -18,6 +18,7 @@ import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.NextWork;
 import lowfirst.progress.Progress;
 import lowfirst.progress.Spot;
+import lowfirst.sheet.ProgressWords;
 import lowfirst.store.StoreFailure;
 
 /** Every address of the bench: which page it shows, or which change it makes. */
@@ -227,15 +228,7 @@ final class Pages implements Server.Pages {
                     .map(
                         read ->
                             Response.text(
-                                200,
-                                read.judgement()
-                                    + "\n"
-                                    + switch (read.judgement()) {
-                                      case ACCEPT -> "✓ accept " + read.value();
-                                      case REJECT -> "✗ reject " + read.value();
-                                      case CANNOT_TELL ->
-                                          "? this meter can't tell at " + read.value();
-                                    }))
+                                200, read.judgement() + "\n" + ProgressWords.verdict(read)))
                     .orElseGet(() -> Response.text(200, "UNREAD\n" + reading.remedy())))
         .orElseGet(() -> missing(request));
   }

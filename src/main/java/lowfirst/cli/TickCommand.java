@@ -12,16 +12,20 @@ import java.util.stream.Stream;
 import lowfirst.assembly.AssemblyOrder;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.board.Designator;
+import lowfirst.board.Kit;
 import lowfirst.board.Unit;
 import lowfirst.intake.KitReading;
 import lowfirst.progress.Event;
 import lowfirst.progress.EventLog;
+import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.Progress;
 import lowfirst.progress.Selection;
 import lowfirst.progress.Spot;
 import lowfirst.progress.State;
 import lowfirst.sheet.ProgressDocument;
 import lowfirst.sheet.text.TextWriter;
+import lowfirst.sorting.Meter;
+import lowfirst.sorting.MeterLimits;
 import lowfirst.store.EventStore;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -132,10 +136,22 @@ final class TickCommand implements Callable<Integer> {
           .print(
               TextWriter.write(
                   ProgressDocument.answer(
-                      undo ? "Undone" : "Recorded", undo ? told : recorded, after),
+                      undo ? "Undone" : "Recorded",
+                      undo ? told : recorded,
+                      reading(reading.kit(), plan, spots),
+                      after),
                   WIDTH));
       return ExitStatus.OK;
     }
+  }
+
+  /** What the reading says about the part, where a multimeter can judge it. */
+  private Optional<MeasuredReading> reading(Kit read, AssemblyPlan plan, List<Spot> spots) {
+    return measured == null
+        ? Optional.empty()
+        : plan.stepOf(spots.get(0).unit().board(), spots.get(0).designator())
+            .flatMap(step -> MeterLimits.of(step.partType(), Meter.of(read.settings())))
+            .flatMap(limits -> MeasuredReading.parse(measured, limits).value());
   }
 
   private List<Spot> spots(AssemblyPlan plan) {

@@ -10,6 +10,7 @@ import lowfirst.board.Unit;
 import lowfirst.progress.Event;
 import lowfirst.progress.HistoryLine;
 import lowfirst.progress.Mark;
+import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.Progress;
 import lowfirst.progress.Spot;
 import lowfirst.progress.SpotRecord;
@@ -86,10 +87,21 @@ public final class ProgressDocument {
         List.of(new Table("every part", columns, Stream.concat(planned, others).toList())));
   }
 
-  /** What was just recorded or undone, and where that leads. */
-  public static Document answer(String done, List<? extends Event> events, Progress progress) {
+  /**
+   * What was just recorded or undone, and where that leads.
+   *
+   * @param reading what a meter reading that came with it says about the part
+   */
+  public static Document answer(
+      String done,
+      List<? extends Event> events,
+      Optional<MeasuredReading> reading,
+      Progress progress) {
     var blocks = new ArrayList<Block>();
     events.forEach(event -> blocks.add(new Block.Paragraph(ProgressWords.event(event))));
+    reading
+        .map(ProgressWords::verdict)
+        .ifPresent(verdict -> blocks.add(new Block.Paragraph(verdict)));
     blocks.add(
         new Block.Paragraph(new ProgressDocument(progress, java.time.ZoneOffset.UTC).whereNext()));
     return new Document(done, "", blocks);

@@ -12,6 +12,7 @@ import java.util.Map;
 import lowfirst.board.Designator;
 import lowfirst.board.Unit;
 import lowfirst.progress.Event;
+import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.NextWork;
 import lowfirst.progress.Spot;
 import lowfirst.progress.State;
@@ -76,6 +77,15 @@ public final class ProgressWords {
         + StepWording.shortName(next.step().partType())
         + ", "
         + spots(next.spots());
+  }
+
+  /** What a reading says about the part, with a sign that needs no colour. */
+  public static String verdict(MeasuredReading reading) {
+    return switch (reading.judgement()) {
+      case ACCEPT -> "✓ accept " + reading.value();
+      case REJECT -> "✗ reject " + reading.value();
+      case CANNOT_TELL -> "? this meter can't tell at " + reading.value();
+    };
   }
 
   /** What an event did, for a history or an answer: {@code seated R1, R2 on driver-1}. */

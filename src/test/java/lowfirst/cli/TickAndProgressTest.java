@@ -70,6 +70,7 @@ class TickAndProgressTest {
             "--by",
             "Ada"),
         err);
+    assertTrue(out.contains("✓ accept 4.68 kΩ"), out);
     assertEquals(
         0,
         run(
