@@ -53,7 +53,9 @@ public final class DrawerSearch {
 
   private static PriorityQueue<DrawerHit> queue(Comparator<DrawerHit> worstFirst) {
     return new PriorityQueue<>(
-        worstFirst.thenComparing(DrawerHit::partType, Comparator.reverseOrder()));
+        worstFirst
+            .thenComparingDouble(DrawerHit::next)
+            .thenComparing(DrawerHit::partType, Comparator.reverseOrder()));
   }
 
   /**
@@ -139,7 +141,7 @@ public final class DrawerSearch {
         tally.add(reason);
       }
     }
-    keep(new DrawerHit(name, tally.verdict(), tally.margin, tally.lacks));
+    keep(new DrawerHit(name, tally.verdict(), tally.margin, tally.next, tally.lacks));
   }
 
   /** Whether the channels answer it: they all carry, or their failing counts already. */
@@ -248,11 +250,12 @@ public final class DrawerSearch {
     private int misfits;
     private int undecided;
     private double margin = Double.POSITIVE_INFINITY;
+    private double next = Double.POSITIVE_INFINITY;
     private final List<String> lacks = new ArrayList<>(2);
 
     void add(SwapReason reason) {
       count(reason.verdict());
-      reason.answer().margin().ifPresent(size -> margin = Math.min(margin, size));
+      reason.answer().margin().ifPresent(this::bound);
       if (reason.verdict() != SwapVerdict.FITS) {
         lacks.add(reason.rule().words());
       }
@@ -260,7 +263,16 @@ public final class DrawerSearch {
 
     void add(Check check) {
       if (!Double.isNaN(check.margin())) {
-        margin = Math.min(margin, check.margin());
+        bound(check.margin());
+      }
+    }
+
+    private void bound(double size) {
+      if (size < margin) {
+        next = margin;
+        margin = size;
+      } else if (size > margin && size < next) {
+        next = size;
       }
     }
 
