@@ -8,11 +8,11 @@ import java.util.List;
  * @param partType its name
  * @param verdict what the rules and the hardest channels say
  * @param margin the least margin; not a number where none has a size
- * @param next the least margin above that one, which ranks equals
+ * @param mean the mean of all margins, each counted as 1 at most; it ranks equals
  * @param lacks what it lacks, each in the words of its rule or check; empty for what fits
  */
 public record DrawerHit(
-    String partType, SwapVerdict verdict, double margin, double next, List<String> lacks) {
+    String partType, SwapVerdict verdict, double margin, double mean, List<String> lacks) {
 
   public DrawerHit {
     lacks = List.copyOf(lacks);

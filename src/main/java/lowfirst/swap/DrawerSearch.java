@@ -54,7 +54,7 @@ public final class DrawerSearch {
   private static PriorityQueue<DrawerHit> queue(Comparator<DrawerHit> worstFirst) {
     return new PriorityQueue<>(
         worstFirst
-            .thenComparingDouble(DrawerHit::next)
+            .thenComparingDouble(DrawerHit::mean)
             .thenComparing(DrawerHit::partType, Comparator.reverseOrder()));
   }
 
@@ -141,7 +141,7 @@ public final class DrawerSearch {
         tally.add(reason);
       }
     }
-    keep(new DrawerHit(name, tally.verdict(), tally.margin, tally.next, tally.lacks));
+    keep(new DrawerHit(name, tally.verdict(), tally.margin, tally.mean(), tally.lacks));
   }
 
   /** Whether the channels answer it: they all carry, or their failing counts already. */
@@ -250,7 +250,8 @@ public final class DrawerSearch {
     private int misfits;
     private int undecided;
     private double margin = Double.POSITIVE_INFINITY;
-    private double next = Double.POSITIVE_INFINITY;
+    private double sum = 0;
+    private int sized = 0;
     private final List<String> lacks = new ArrayList<>(2);
 
     void add(SwapReason reason) {
@@ -268,12 +269,13 @@ public final class DrawerSearch {
     }
 
     private void bound(double size) {
-      if (size < margin) {
-        next = margin;
-        margin = size;
-      } else if (size > margin && size < next) {
-        next = size;
-      }
+      margin = Math.min(margin, size);
+      sum += Math.min(size, 1);
+      sized++;
+    }
+
+    private double mean() {
+      return sized == 0 ? 0 : sum / sized;
     }
 
     void lackOf(Map<CheckKind, SwapVerdict> checked) {
