@@ -27,6 +27,8 @@ final class Lowfirst implements Runnable {
   public static int run(String[] arguments, Surroundings surroundings) {
     try {
       return commandLine(surroundings).execute(arguments);
+    } catch (Error broken) {
+      return bug(broken, surroundings);
     } finally {
       surroundings.out().flush();
       surroundings.err().flush();
@@ -60,8 +62,12 @@ final class Lowfirst implements Runnable {
       surroundings.err().println("lowfirst: " + exception.getMessage());
       return ExitStatus.CANNOT_READ_OR_WRITE;
     }
+    return bug(exception, surroundings);
+  }
+
+  private static int bug(Throwable broken, Surroundings surroundings) {
     var trace = new StringWriter();
-    exception.printStackTrace(new PrintWriter(trace));
+    broken.printStackTrace(new PrintWriter(trace));
     surroundings.err().println("lowfirst: this is a bug of ours, please report it:");
     surroundings.err().print(trace);
     return ExitStatus.BUG;

@@ -1,0 +1,67 @@
+package lowfirst.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class LowfirstTest {
+
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @Test
+  void without_a_verb_the_usage_is_shown_on_the_error_stream_only() {
+    var out = new ByteArrayOutputStream();
+
+    int status = run(new PrintStream(out, true, StandardCharsets.UTF_8));
+
+    assertEquals(2, status);
+    assertEquals("", out.toString(StandardCharsets.UTF_8));
+    assertTrue(told().startsWith("a verb is missing, for example: demo"), told());
+  }
+
+  @Test
+  void an_unknown_verb_is_a_usage_error() {
+    assertEquals(2, run(new PrintStream(OutputStream.nullOutputStream()), "solder"));
+    assertTrue(told().contains("solder"), told());
+  }
+
+  @Test
+  void an_error_of_the_virtual_machine_is_reported_as_our_bug_with_its_own_status() {
+    var broken =
+        new PrintStream(OutputStream.nullOutputStream()) {
+          @Override
+          public void write(byte[] bytes, int offset, int length) {
+            throw new StackOverflowError("injected");
+          }
+        };
+
+    assertEquals(70, run(broken, "code", "4k7"));
+    assertTrue(told().startsWith("lowfirst: this is a bug of ours, please report it:"), told());
+  }
+
+  private String told() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  private int run(PrintStream out, String... arguments) {
+    return Lowfirst.run(
+        arguments,
+        new Surroundings(
+            out,
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            InputStream.nullInputStream(),
+            Path.of("").toAbsolutePath(),
+            Clock.systemUTC(),
+            Map.of(),
+            Surroundings.Terminal.FILE));
+  }
+}
