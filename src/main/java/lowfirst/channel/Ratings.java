@@ -124,18 +124,24 @@ final class Ratings {
       Predicate<DatasheetLine> wanted,
       java.util.function.Function<DatasheetLine, Optional<Quantity>> column,
       Comparator<Datum> strictestFirst) {
-    List<DatasheetLine> stated =
-        about(symbol).stream()
-            .filter(wanted)
-            .filter(line -> column.apply(line).isPresent())
-            .toList();
-    if (stated.isEmpty() || silentMaker(stated).isPresent()) {
-      return missing(term, symbol, stated);
+    // A loop, not a stream: a drawer search asks this millions of times.
+    var stated = new ArrayList<DatasheetLine>(2);
+    Datum strictest = null;
+    for (DatasheetLine line : about(symbol)) {
+      if (wanted.test(line)) {
+        Optional<Quantity> stands = column.apply(line);
+        if (stands.isPresent()) {
+          stated.add(line);
+          Datum datum = Datum.of(term, stands.get().asDouble(), line.source());
+          if (strictest == null || strictestFirst.compare(datum, strictest) < 0) {
+            strictest = datum;
+          }
+        }
+      }
     }
-    return stated.stream()
-        .map(line -> Datum.of(term, amount(column.apply(line)), line.source()))
-        .min(strictestFirst)
-        .orElseThrow();
+    return strictest == null || silentMaker(stated).isPresent()
+        ? missing(term, symbol, stated)
+        : strictest;
   }
 
   private Datum missing(Term term, DatasheetSymbol symbol, List<DatasheetLine> stated) {
@@ -153,6 +159,9 @@ final class Ratings {
 
   /** A maker who doesn't state it; a line without a maker speaks for all of them. */
   Optional<String> silentMaker(List<DatasheetLine> stated) {
+    if (makers.size() < 2 && !stated.isEmpty()) {
+      return Optional.empty();
+    }
     if (stated.stream().anyMatch(line -> line.maker().isBlank())) {
       return Optional.empty();
     }

@@ -5,11 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /** All datasheet lines that a kit knows: its own, and the shipped catalogue's where it has none. */
 public final class Datasheets {
-  private static final Pattern FILLER = Pattern.compile("[\\s\\-_/]");
 
   private final List<DatasheetLine> lines;
   private final Map<String, List<DatasheetLine>> byType = new LinkedHashMap<>();
@@ -67,7 +65,15 @@ public final class Datasheets {
     return of(joined);
   }
 
+  /** The type number without blanks, hyphens, underlines and slashes, in capitals. */
   private static String key(String partType) {
-    return FILLER.matcher(partType.strip().toUpperCase(Locale.ROOT)).replaceAll("");
+    var key = new StringBuilder(partType.length());
+    for (int i = 0; i < partType.length(); i++) {
+      char c = partType.charAt(i);
+      if (c != '-' && c != '_' && c != '/' && !Character.isWhitespace(c)) {
+        key.append(c);
+      }
+    }
+    return key.toString().toUpperCase(Locale.ROOT);
   }
 }
