@@ -43,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    KitReading reading = kit.read(surroundings);
+    KitReading reading = kit.readAsWritten(surroundings);
     Document document =
         explain ? CheckDocument.explained(reading, extent()) : CheckDocument.of(reading, extent());
     surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH));

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
 import lowfirst.intake.KitReading;
@@ -139,11 +140,40 @@ public final class CheckDocument {
                 + ", "
                 + count(counts.getOrDefault(Severity.NOTE, 0L), "note")));
     blocks.add(new Facts(facts));
-    blocks.add(
-        new Paragraph(
-            reading.needsALook()
-                ? "Look at the faults and cautions before you solder."
-                : "The tables agree. This does not replace looking at the boards and the parts."));
+    blocks.add(new Paragraph(closing(reading)));
+  }
+
+  /** Tables agree only where there are two to compare; else it says which one is missing. */
+  private static String closing(KitReading reading) {
+    List<Board> alone =
+        reading.kit().boards().stream()
+            .filter(board -> board.items().isEmpty() || board.placements().isEmpty())
+            .toList();
+    if (alone.isEmpty() && !reading.kit().boards().isEmpty()) {
+      return reading.needsALook()
+          ? "Look at the faults and cautions before you solder."
+          : "The tables agree. This does not replace looking at the boards and the parts.";
+    }
+    String missing =
+        alone.isEmpty()
+            ? "the kit has no board"
+            : alone.stream()
+                .map(board -> board.name() + " has " + missing(board))
+                .collect(Collectors.joining("; "));
+    boolean none = alone.size() == reading.kit().boards().size();
+    return (none ? "There was nothing to compare: " : "Not every board could be compared: ")
+        + missing
+        + "."
+        + (reading.needsALook() ? " Look at the faults and cautions before you solder." : "");
+  }
+
+  private static String missing(Board board) {
+    if (board.items().isEmpty() && board.placements().isEmpty()) {
+      return "no BOM lines and no placements";
+    }
+    return board.items().isEmpty()
+        ? "no BOM lines to hold its placement list against"
+        : "no placements to hold its BOM against";
   }
 
   private static String counts(Board board) {

@@ -57,6 +57,48 @@ class CheckCommandTest {
   }
 
   @Test
+  void a_bom_alone_is_never_said_to_agree() throws IOException {
+    Files.delete(directory.resolve("kit/placements.csv"));
+    run("check", "kit");
+    assertClosing(
+        "There was nothing to compare: kit has no placements to hold its BOM against. Look at the"
+            + " faults and cautions before you solder.");
+  }
+
+  @Test
+  void a_placement_list_alone_is_never_said_to_agree() {
+    run("check", "--placements", "kit/placements.csv");
+    String flat = out().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("There was nothing to compare: "), flat);
+    assertTrue(flat.contains(" has no BOM lines to hold its placement list against."), flat);
+    assertFalse(flat.contains("The tables agree"), flat);
+  }
+
+  @Test
+  void one_board_of_two_without_placements_is_named() throws IOException {
+    write("kit/lamps.csv", BOM);
+    write(
+        "kit/boards.csv", "board,bom,placements\nmain,bom.csv,placements.csv\nlamps,lamps.csv,\n");
+    run("check", "kit");
+    String flat = out().replaceAll("\\s+", " ");
+    assertTrue(
+        flat.contains(
+            "Not every board could be compared: lamps has no placements to hold its BOM against."),
+        flat);
+  }
+
+  @Test
+  void an_accepted_swap_does_not_change_the_bom_that_is_checked() throws IOException {
+    Path sample = Path.of("sample-boms/bell-player").toAbsolutePath();
+    long lines;
+    try (var rows = Files.lines(sample.resolve("driver/bom.csv"))) {
+      lines = rows.filter(line -> !line.isBlank() && !line.startsWith("#")).count() - 1;
+    }
+    run("check", sample.toString());
+    assertTrue(out().contains("2 built, each with " + lines + " BOM lines"), out());
+  }
+
+  @Test
   void a_flawed_kit_shows_each_fault_with_its_place_and_remedy() throws IOException {
     write("kit/bom.csv", BOM + "R3,12 cm,1k,DIN0207\n");
     assertEquals(ExitStatus.FINDINGS, run("check", "kit"));
@@ -218,6 +260,11 @@ class CheckCommandTest {
     assertTrue(out().contains("3 placements"), out());
     run("check", "kit", "--csv");
     assertTrue(out().contains("the file can't be read: permission denied"), out());
+  }
+
+  private void assertClosing(String words) {
+    String flat = out().strip().replaceAll("\\s+", " ");
+    assertTrue(flat.endsWith(words), flat);
   }
 
   private void write(String path, String text) throws IOException {
