@@ -9,23 +9,29 @@ import lowfirst.quantity.Source;
 
 /**
  * A stranded copper wire by its cross-section. Resistance: IEC 60228 class 5, tinned (the higher
- * column), for its nominal sizes; ASTM B258 diameters at 0.017241 Ω·mm²/m for gauge sizes, 2 %
- * added for stranding. Current: IEC 60335-1 table 11 (cords; ≤ 3 A on 0.5 mm² up to 63 A on 10
- * mm²), and 700 circular mils per ampere below 0.5 mm².
+ * column), for its nominal sizes from 0.5 mm² on and DIN VDE 0295 for 0.14 to 0.34 mm²; ASTM B258
+ * diameters at 0.017241 Ω·mm²/m for gauge sizes, 2 % added for stranding. Current: IEC 60335-1
+ * table 11 (cords; ≤ 3 A on 0.5 mm² up to 63 A on 10 mm²), and 700 circular mils per ampere below
+ * 0.5 mm².
  */
 final class Conductor {
   static final Source AMPACITY =
       Source.standard("IEC 60335-1 table 11; below 0.5 mm² 700 cmil/A (handbook practice)");
   static final Source BUNDLE = Source.standard("MIL-W-5088L bundle derating, all wires loaded");
-  static final Source RESISTANCE = Source.standard("IEC 60228 class 5, tinned; ASTM B258");
+  static final Source RESISTANCE =
+      Source.standard("IEC 60228 class 5, tinned; DIN VDE 0295; ASTM B258");
   static final Source OPEN_AIR =
       Source.standard("Handbook of Electronic Tables and Formulas, chassis wiring column");
 
   /** Highest continuous temperature of common PVC insulation, °C. */
   static final double INSULATION_CELSIUS = 70;
 
-  private static final double[] IEC_AREAS = {0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10};
-  private static final double[] IEC_OHMS_PER_KM = {40.1, 26.7, 20.0, 13.7, 8.21, 5.09, 3.39, 1.95};
+  private static final double[] IEC_AREAS = {
+    0.14, 0.22, 0.25, 0.34, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10
+  };
+  private static final double[] IEC_OHMS_PER_KM = {
+    134, 96, 76, 53, 40.1, 26.7, 20.0, 13.7, 8.21, 5.09, 3.39, 1.95
+  };
   private static final double[] CORD_AREAS = {0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10};
   private static final double[] CORD_AMPERES = {3, 6, 10, 16, 25, 32, 40, 63};
   private static final double[] AIR_GAUGES = {30, 28, 26, 24, 22, 20, 18, 16};
@@ -100,11 +106,15 @@ final class Conductor {
         * CopperTemperature.factor(20, celsius);
   }
 
+  /** Current by the handbook rule of 700 circular mils for each ampere. */
+  static double amperesByMils(double squareMillimetres) {
+    return squareMillimetres / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL / 700;
+  }
+
   /** Continuous current at 30 °C in amperes, alone. */
   static double amperes(double squareMillimetres) {
-    double byMils = squareMillimetres / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL / 700;
     if (!(squareMillimetres >= CORD_AREAS[0])) {
-      return byMils;
+      return amperesByMils(squareMillimetres);
     }
     int i = Arrays.binarySearch(CORD_AREAS, squareMillimetres);
     int size = i >= 0 ? i : -i - 2;

@@ -101,11 +101,16 @@ final class StageChecks {
     return Math.max(0, drive / series - lost);
   }
 
+  /** Forced gain: collector current over base current. */
+  static double forcedGain(double collectorAmps, double baseAmps) {
+    return collectorAmps / baseAmps;
+  }
+
   private static Check forcedGain(ChannelInputs in) {
     double base = baseAmps(in);
     return Check.of(
         CheckKind.FORCED_GAIN,
-        in.loadAmps() / base,
+        forcedGain(in.loadAmps(), base),
         in.low(Term.FORCED_GAIN_RATING),
         in.datum(Term.LOAD_CURRENT),
         in.datum(Term.DRIVE_LEVEL),

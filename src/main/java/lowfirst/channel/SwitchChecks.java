@@ -104,7 +104,7 @@ final class SwitchChecks {
             ? SwitchingLoss.inductiveJoules(volts, amps, seconds)
             : SwitchingLoss.resistiveJoules(volts, 0, amps, seconds);
     if (in.has(Fitted.PWM)) {
-      double capacitance = 0.5 * in.high(Term.OUTPUT_CAPACITANCE) * volts * volts;
+      double capacitance = SwitchingLoss.capacitiveJoules(in.high(Term.OUTPUT_CAPACITANCE), volts);
       double recovery =
           in.isInductive() && in.has(Fitted.FLYBACK_DIODE) && in.knows(Term.DIODE_RECOVERY)
               ? volts * amps * in.high(Term.DIODE_RECOVERY)

@@ -23,6 +23,11 @@ final class SwitchingLoss {
     return amperes * seconds * (volts / 6 + saturatedVolts / 3);
   }
 
+  /** Energy of a charged capacitor: ½·C·V², lost in the switch that shorts it. */
+  static double capacitiveJoules(double farads, double volts) {
+    return 0.5 * farads * volts * volts;
+  }
+
   /** Mean power to charge and discharge a gate: V·Q·f, in watts. */
   static double gateWatts(double volts, double coulombs, double hertz) {
     return volts * coulombs * hertz;
