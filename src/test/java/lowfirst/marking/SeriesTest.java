@@ -23,7 +23,7 @@ class SeriesTest {
 
   @ParameterizedTest
   @EnumSource
-  void every_series_equals_an_independent_transcription(Series series) {
+  void every_series_equals_an_independent_list(Series series) {
     Map<String, String> row =
         PublishedTable.rows("e-series.csv").stream()
             .filter(candidate -> candidate.get("series").equals(series.name()))
