@@ -93,4 +93,18 @@ final class KitArgument {
     }
     return surroundings.directory();
   }
+
+  /**
+   * Whether every cell, row and file could be used; where not, says so on the error stream. What a
+   * fault left out, no verb may pass over in silence.
+   */
+  static boolean isSound(KitReading reading, Surroundings surroundings) {
+    if (reading.faults() > 0) {
+      surroundings
+          .err()
+          .println(
+              "lowfirst: the tables have faults (" + reading.faults() + "): see lowfirst check");
+    }
+    return reading.faults() == 0;
+  }
 }

@@ -85,9 +85,7 @@ final class LoadsCommand implements Callable<Integer> {
     KitInputs inputs = KitInputs.of(read);
     List<ChannelStudy> studies = ChannelStudy.of(inputs);
     List<RailFinding> rails = LoadFindings.of(inputs).rails();
-    if (reading.needsALook()) {
-      surroundings.err().println("lowfirst: the tables have faults; see lowfirst check");
-    }
+    boolean sound = KitArgument.isSound(reading, surroundings);
     if (csv) {
       surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, rails)));
     } else {
@@ -99,7 +97,9 @@ final class LoadsCommand implements Callable<Integer> {
       Document spread = LoadsDocument.builds(title, spreads(inputs), seed);
       surroundings.out().print(written(spread));
     }
-    return LoadsDocument.findsSomething(studies, rails) ? ExitStatus.FINDINGS : ExitStatus.OK;
+    return sound && !LoadsDocument.findsSomething(studies, rails)
+        ? ExitStatus.OK
+        : ExitStatus.FINDINGS;
   }
 
   private String written(Document document) {

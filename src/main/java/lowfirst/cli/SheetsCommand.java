@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
 import lowfirst.intake.KitReading;
-import lowfirst.problem.Severity;
 import lowfirst.progress.Progress;
 import lowfirst.sheet.Orientation;
 import lowfirst.sheet.SheetSet;
@@ -150,14 +149,9 @@ final class SheetsCommand implements Callable<Integer> {
   }
 
   private int status(KitReading reading, Progress progress) {
-    long faults = reading.problems().stream().filter(p -> p.severity() == Severity.FAULT).count();
-    if (faults > 0) {
-      surroundings
-          .err()
-          .println("lowfirst: the tables have faults (" + faults + "): see lowfirst check");
-    }
+    boolean sound = KitArgument.isSound(reading, surroundings);
     boolean planned = progress.plan().problems().isEmpty();
-    return faults == 0 && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
+    return sound && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 
   private Paper paper() {

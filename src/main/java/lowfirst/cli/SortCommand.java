@@ -2,7 +2,6 @@ package lowfirst.cli;
 
 import java.util.concurrent.Callable;
 import lowfirst.intake.KitReading;
-import lowfirst.problem.Severity;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.SortDocument;
 import lowfirst.sheet.csv.CsvWriter;
@@ -64,12 +63,7 @@ final class SortCommand implements Callable<Integer> {
     String title = reading.kit().settings().title();
     Document document = labels ? SortDocument.labels(plan, title) : SortDocument.of(plan, title);
     surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, width));
-    long faults = reading.problems().stream().filter(p -> p.severity() == Severity.FAULT).count();
-    if (faults > 0) {
-      surroundings
-          .err()
-          .println("lowfirst: the tables have faults (" + faults + "): see lowfirst check");
-    }
-    return faults > 0 || plan.needsALook() ? ExitStatus.FINDINGS : ExitStatus.OK;
+    boolean sound = KitArgument.isSound(reading, surroundings);
+    return sound && !plan.needsALook() ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 }

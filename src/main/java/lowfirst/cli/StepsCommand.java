@@ -5,7 +5,6 @@ import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.intake.KitReading;
-import lowfirst.problem.Severity;
 import lowfirst.sheet.StepsDocument;
 import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.sheet.text.TextWriter;
@@ -64,14 +63,9 @@ final class StepsCommand implements Callable<Integer> {
             csv
                 ? CsvWriter.write(StepsDocument.table(reading.kit(), plan))
                 : TextWriter.write(StepsDocument.of(reading.kit(), plan, options), width));
-    long faults = reading.problems().stream().filter(p -> p.severity() == Severity.FAULT).count();
-    if (faults > 0) {
-      surroundings
-          .err()
-          .println("lowfirst: the tables have faults (" + faults + "): see lowfirst check");
-    }
+    boolean sound = KitArgument.isSound(reading, surroundings);
     boolean planned = plan.problems().isEmpty() && !plan.batches().isEmpty();
-    return faults == 0 && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
+    return sound && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 
   private void checkUsage() {

@@ -23,4 +23,9 @@ public record KitReading(Kit kit, List<Problem> problems, List<Understanding> un
   public boolean needsALook() {
     return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE);
   }
+
+  /** How many cells, rows or files could not be used as they stand. */
+  public long faults() {
+    return problems.stream().filter(problem -> problem.severity() == Severity.FAULT).count();
+  }
 }

@@ -84,4 +84,15 @@ class LoadsCommandTest {
     assertEquals(ExitStatus.CANNOT_READ_OR_WRITE, result.status());
     assertTrue(result.err().contains("can't write"), result.err());
   }
+
+  @Test
+  void a_channel_that_a_fault_left_out_is_not_passed_over_in_silence() throws IOException {
+    Files.writeString(folder.resolve("bom.csv"), "designators,quantity,value\nR1,1,4k7\n");
+    Files.writeString(folder.resolve("rails.csv"), "rail,voltage\nbells,24 litres\n");
+
+    Result result = run("loads", folder.toString());
+
+    assertEquals(ExitStatus.FINDINGS, result.status());
+    assertTrue(result.err().startsWith("lowfirst: the tables have faults ("), result.err());
+  }
 }
