@@ -13,12 +13,6 @@ final class DiodeChecks {
           SwitchChecks.VOLTAGE_SHARE,
           Dimension.RATIO,
           Source.standard("common practice: a fifth of the rating kept"));
-  private static final Datum HEAT_MARGIN =
-      Datum.constant(
-          "margin below TJmax",
-          SwitchChecks.MARGIN_KELVIN,
-          Dimension.TEMPERATURE_RISE,
-          Source.standard("common practice: 25 K below the rating"));
   private static final double RECOVERY_SHARE = 0.01;
   private static final Datum RECOVERY_LIMIT =
       Datum.constant(
@@ -132,7 +126,7 @@ final class DiodeChecks {
         in.datum(Term.DIODE_FORWARD),
         in.datum(Term.DIODE_RTH),
         in.datum(Term.DIODE_JUNCTION_RATING),
-        HEAT_MARGIN);
+        SwitchChecks.HEAT_MARGIN);
   }
 
   private static Check bounded(

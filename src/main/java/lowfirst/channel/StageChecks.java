@@ -11,12 +11,6 @@ import lowfirst.quantity.Source;
  * constant-current sink, bipolar transistor; and the optocoupler that drives a gate.
  */
 final class StageChecks {
-  private static final Datum HEAT_MARGIN =
-      Datum.constant(
-          "margin below TJmax",
-          SwitchChecks.MARGIN_KELVIN,
-          Dimension.TEMPERATURE_RISE,
-          Source.standard("common practice: 25 K below the rating"));
   private static final Datum VOLTAGE_MARGIN =
       Datum.constant(
           "share of VCE",
@@ -115,7 +109,7 @@ final class StageChecks {
         in.datum(Term.LOAD_CURRENT),
         in.datum(Term.DRIVE_LEVEL),
         in.datum(Term.DRIVE_RESISTANCE),
-        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : HEAT_MARGIN,
+        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : SwitchChecks.HEAT_MARGIN,
         in.datum(Term.BASE_VOLTAGE),
         in.datum(Term.FORCED_GAIN_RATING));
   }
@@ -132,7 +126,7 @@ final class StageChecks {
         in.datum(Term.SATURATION),
         in.datum(Term.RTH_AIR),
         in.datum(Term.JUNCTION_RATING),
-        HEAT_MARGIN);
+        SwitchChecks.HEAT_MARGIN);
   }
 
   /** Junction temperature of a package that turns this power into heat. */

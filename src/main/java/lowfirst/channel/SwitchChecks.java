@@ -19,7 +19,9 @@ final class SwitchChecks {
           VOLTAGE_SHARE,
           Dimension.RATIO,
           Source.standard("common practice: a fifth of the rating kept for wiring inductance"));
-  private static final Datum HEAT_MARGIN =
+
+  /** The same margin as an input that a check shows. */
+  static final Datum HEAT_MARGIN =
       Datum.constant(
           "margin below TJmax",
           MARGIN_KELVIN,

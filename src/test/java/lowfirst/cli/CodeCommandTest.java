@@ -3,21 +3,12 @@ package lowfirst.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The verb code, in-process. */
 class CodeCommandTest {
-
-  private record Outcome(int status, String out, String err) {}
 
   @Test
   void a_print_is_said_with_every_part_that_may_carry_it() {
@@ -39,7 +30,7 @@ class CodeCommandTest {
         The print alone can't tell: the kind of part decides. A resistor reads its value on a meter, a
         capacitor goes to open, an inductor reads a few ohms.
         """,
-        run("code", "473").out());
+        Outcome.of("code", "473").out());
   }
 
   @Test
@@ -66,7 +57,7 @@ class CodeCommandTest {
         print  222      figures and the number of zeros
         """
             .replaceAll("-{20,}", "-"),
-        run("code", "2.2k", "--tolerance", "7%").out().replaceAll("-{20,}", "-"));
+        Outcome.of("code", "2.2k", "--tolerance", "7%").out().replaceAll("-{20,}", "-"));
   }
 
   @ParameterizedTest
@@ -89,7 +80,7 @@ class CodeCommandTest {
   })
   void one_marking_is_looked_up(String line, int status, String said) {
     String[] words = ("code " + line).split(" ");
-    Outcome outcome = run(words);
+    Outcome outcome = Outcome.of(words);
     assertEquals("", outcome.err());
     assertTrue(outcome.out().contains(said), outcome::out);
     assertEquals(status, outcome.status(), outcome::out);
@@ -104,7 +95,7 @@ class CodeCommandTest {
     "code 4k7 --tolerance -1%, --tolerance: write per cent"
   })
   void a_slip_in_the_options_is_named_and_nothing_is_printed(String line, String said) {
-    Outcome outcome = run(line.split(" "));
+    Outcome outcome = Outcome.of(line.split(" "));
     assertEquals(ExitStatus.USAGE, outcome.status());
     assertEquals("", outcome.out());
     assertTrue(outcome.err().contains(said), outcome::err);
@@ -112,26 +103,8 @@ class CodeCommandTest {
 
   @Test
   void machines_get_one_table() {
-    String csv = run("code", "473", "--csv").out();
+    String csv = Outcome.of("code", "473", "--csv").out();
     assertTrue(csv.startsWith("section,table,"), csv);
     assertTrue(csv.contains("capacitor,47 nF"), csv);
-  }
-
-  private static Outcome run(String... arguments) {
-    var out = new ByteArrayOutputStream();
-    var err = new ByteArrayOutputStream();
-    int status =
-        Lowfirst.run(
-            arguments,
-            new Surroundings(
-                new PrintStream(out, false, StandardCharsets.UTF_8),
-                new PrintStream(err, false, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(new byte[0]),
-                Path.of("").toAbsolutePath(),
-                Clock.systemUTC(),
-                Map.of(),
-                Surroundings.Terminal.FILE));
-    return new Outcome(
-        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 }

@@ -3,16 +3,10 @@ package lowfirst.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,15 +20,13 @@ class SortCommandTest {
 
   @TempDir private Path folder;
 
-  private record Outcome(int status, String out, String err) {}
-
   @Test
   void a_small_kit_is_sorted_as_worked_out_by_hand() throws IOException {
-    Outcome outcome = run("sort", CASE.resolve("kit").toString());
+    Outcome outcome = Outcome.of("sort", CASE.resolve("kit").toString());
     assertEquals("", outcome.err());
     assertEquals(Files.readString(CASE.resolve("expected.txt")), outcome.out());
     assertEquals(ExitStatus.FINDINGS, outcome.status());
-    assertEquals(outcome, run("sort", CASE.resolve("kit").toString()));
+    assertEquals(outcome, Outcome.of("sort", CASE.resolve("kit").toString()));
   }
 
   @Test
@@ -47,13 +39,14 @@ class SortCommandTest {
       }
     }
     assertEquals(
-        Files.readString(CASE.resolve("expected.txt")), run("sort", folder.toString()).out());
+        Files.readString(CASE.resolve("expected.txt")),
+        Outcome.of("sort", folder.toString()).out());
   }
 
   @Test
   void machines_get_every_table_in_one() {
     List<String> lines =
-        run("sort", "--csv", CASE.resolve("kit").toString()).out().lines().toList();
+        Outcome.of("sort", "--csv", CASE.resolve("kit").toString()).out().lines().toList();
     assertTrue(lines.get(0).startsWith("section,table,"), lines.get(0));
     assertEquals(1, lines.stream().filter(line -> line.contains("[BN BK OG BN]")).count());
     assertTrue(lines.stream().anyMatch(line -> line.contains("9.82 kΩ to 10.19 kΩ")));
@@ -61,32 +54,14 @@ class SortCommandTest {
 
   @Test
   void labels_have_a_line_for_each_compartment() {
-    Outcome outcome = run("sort", "--labels", "--csv", CASE.resolve("kit").toString());
+    Outcome outcome = Outcome.of("sort", "--labels", "--csv", CASE.resolve("kit").toString());
     assertEquals(1 + 4, outcome.out().lines().count(), outcome.out());
   }
 
   @Test
   void a_width_too_narrow_is_refused() {
-    Outcome outcome = run("sort", "--width", "10", CASE.resolve("kit").toString());
+    Outcome outcome = Outcome.of("sort", "--width", "10", CASE.resolve("kit").toString());
     assertEquals(ExitStatus.USAGE, outcome.status());
     assertTrue(outcome.err().contains("--width: write 40 or more"), outcome.err());
-  }
-
-  private static Outcome run(String... arguments) {
-    var out = new ByteArrayOutputStream();
-    var err = new ByteArrayOutputStream();
-    int status =
-        Lowfirst.run(
-            arguments,
-            new Surroundings(
-                new PrintStream(out, false, StandardCharsets.UTF_8),
-                new PrintStream(err, false, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(new byte[0]),
-                Path.of("").toAbsolutePath(),
-                Clock.systemUTC(),
-                Map.of(),
-                Surroundings.Terminal.FILE));
-    return new Outcome(
-        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 }

@@ -4,14 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -31,8 +27,6 @@ class StepsCommandTest {
   private static final Path CASES = Path.of("src/test/resources/golden/steps");
 
   @TempDir private Path folder;
-
-  private record Outcome(int status, String out, String err) {}
 
   @TestFactory
   Stream<DynamicTest> whole_outputs_are_as_expected_however_the_tables_are_written()
@@ -57,19 +51,19 @@ class StepsCommandTest {
   private void check(Path each, UnaryOperator<String> writing) throws IOException {
     Path kit = Files.createTempDirectory(folder, "kit");
     copy(each.resolve("kit"), kit, writing);
-    Outcome text = run("steps", kit.toString());
+    Outcome text = Outcome.of("steps", kit.toString());
     assertEquals("", text.err());
     assertEquals(read(each.resolve("expected.txt")), text.out());
     assertEquals(ExitStatus.OK, text.status());
-    assertEquals(text, run("steps", kit.toString()));
-    Outcome csv = run("steps", "--csv", kit.toString());
+    assertEquals(text, Outcome.of("steps", kit.toString()));
+    Outcome csv = Outcome.of("steps", "--csv", kit.toString());
     assertEquals(read(each.resolve("expected.csv")), csv.out().replace("\r\n", "\n"));
   }
 
   @Test
   void every_line_fits_the_width_that_is_asked_for() throws IOException {
     for (Path each : cases()) {
-      String narrow = run("steps", "--width", "60", each.resolve("kit").toString()).out();
+      String narrow = Outcome.of("steps", "--width", "60", each.resolve("kit").toString()).out();
       for (String line : narrow.split("\n")) {
         assertTrue(line.codePointCount(0, line.length()) <= 60, line);
       }
@@ -79,8 +73,8 @@ class StepsCommandTest {
   @Test
   void fewer_parts_a_batch_make_more_batches() throws IOException {
     String kit = cases().get(0).resolve("kit").toString();
-    String usual = run("steps", kit).out();
-    String single = run("steps", "--parts-per-batch", "1", kit).out();
+    String usual = Outcome.of("steps", kit).out();
+    String single = Outcome.of("steps", "--parts-per-batch", "1", kit).out();
     assertFalse(usual.contains("Batch 9"));
     assertTrue(single.contains("Batch 9"), single);
   }
@@ -95,7 +89,7 @@ class StepsCommandTest {
           {"steps", "--height-spread", "NaN", kit},
           {"steps", "--width", "10", kit},
         }) {
-      Outcome outcome = run(arguments);
+      Outcome outcome = Outcome.of(arguments);
       assertEquals(ExitStatus.USAGE, outcome.status(), arguments[1]);
       assertEquals("", outcome.out());
       assertTrue(outcome.err().contains(arguments[1]), outcome.err());
@@ -105,7 +99,7 @@ class StepsCommandTest {
   @Test
   void a_kit_with_nothing_to_fit_says_so_and_is_a_finding() throws IOException {
     Files.writeString(folder.resolve("bom.csv"), "designators,quantity,value\n");
-    Outcome outcome = run("steps", folder.toString());
+    Outcome outcome = Outcome.of("steps", folder.toString());
     assertEquals(ExitStatus.FINDINGS, outcome.status());
     assertTrue(outcome.out().contains("Nothing in this kit is to be fitted."), outcome.out());
   }
@@ -140,23 +134,5 @@ class StepsCommandTest {
 
   private static String read(Path file) throws IOException {
     return Files.readString(file, StandardCharsets.UTF_8);
-  }
-
-  private static Outcome run(String... arguments) {
-    var out = new ByteArrayOutputStream();
-    var err = new ByteArrayOutputStream();
-    int status =
-        Lowfirst.run(
-            arguments,
-            new Surroundings(
-                new PrintStream(out, false, StandardCharsets.UTF_8),
-                new PrintStream(err, false, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(new byte[0]),
-                Path.of("").toAbsolutePath(),
-                Clock.systemUTC(),
-                Map.of(),
-                Surroundings.Terminal.FILE));
-    return new Outcome(
-        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 }
