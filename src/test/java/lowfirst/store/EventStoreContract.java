@@ -25,10 +25,14 @@ import lowfirst.progress.State;
 import lowfirst.store.EventStore.Acknowledgement;
 import lowfirst.store.EventStore.Stored;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a store promises, whatever database keeps it. */
 abstract class EventStoreContract {
   /** How often the writing process is killed; a long run sets the property higher. */
+  /** Where the processes unpack the native part of the database driver, so that it goes with it. */
+  @TempDir private Path unpacked;
+
   private static final int KILLS = Integer.getInteger("lowfirst.kills", 12);
 
   private static final Unit UNIT = new Unit("driver", 1);
@@ -198,13 +202,14 @@ abstract class EventStoreContract {
   }
 
   /** Starts a process that ticks, kills it some time after its first tick, gives what it told. */
-  private static List<String> ticksBeforeKill(
-      StoreLocation location, String prefix, int milliseconds) throws Exception {
+  private List<String> ticksBeforeKill(StoreLocation location, String prefix, int milliseconds)
+      throws Exception {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xshare:auto",
                 "-XX:TieredStopAtLevel=1",
+                "-Djava.io.tmpdir=" + unpacked,
                 "-cp",
                 System.getProperty("java.class.path"),
                 TicksUntilKilled.class.getName(),
