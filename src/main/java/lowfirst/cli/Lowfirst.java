@@ -3,6 +3,7 @@ package lowfirst.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import lowfirst.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -26,7 +27,7 @@ final class Lowfirst implements Runnable {
   /** Runs one command line; never throws. Flushes both streams. */
   public static int run(String[] arguments, Surroundings surroundings) {
     try {
-      return commandLine(surroundings).execute(arguments);
+      return commandLine(Verb.called(arguments), surroundings).execute(arguments);
     } catch (Error broken) {
       return bug(broken, surroundings);
     } finally {
@@ -35,21 +36,16 @@ final class Lowfirst implements Runnable {
     }
   }
 
-  /** The whole command tree, for running and for generating its manual. */
+  /** The whole command tree, for generating its manual. */
   static CommandLine commandLine(Surroundings surroundings) {
+    return commandLine(Verb.all(), surroundings);
+  }
+
+  private static CommandLine commandLine(List<Verb> verbs, Surroundings surroundings) {
     var line = new CommandLine(new Lowfirst());
-    // One line a verb, in the order of the job.
-    line.addSubcommand(new CheckCommand(surroundings));
-    line.addSubcommand(new SortCommand(surroundings));
-    line.addSubcommand(new CodeCommand(surroundings));
-    line.addSubcommand(new StepsCommand(surroundings));
-    line.addSubcommand(new SheetsCommand(surroundings));
-    line.addSubcommand(new TickCommand(surroundings));
-    line.addSubcommand(new ProgressCommand(surroundings));
-    line.addSubcommand(new LoadsCommand(surroundings));
-    line.addSubcommand(new SwapCommand(surroundings));
-    line.addSubcommand(new DemoCommand(surroundings));
-    line.addSubcommand(new BenchCommand(surroundings));
+    for (Verb verb : verbs) {
+      line.addSubcommand(verb.command(surroundings));
+    }
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler(

@@ -42,7 +42,7 @@ public record Surroundings(
         utf8(FileDescriptor.err),
         System.in,
         Path.of("").toAbsolutePath(),
-        Clock.systemDefaultZone(),
+        new MachineClock(),
         System.getenv(),
         System.console() == null ? Terminal.FILE : Terminal.PERSON);
   }

@@ -46,7 +46,6 @@ enum Column {
   // rails
   RAIL,
   CURRENT_LIMIT,
-  SHORT_CIRCUIT_CURRENT,
   LOADS_AT_ONCE,
   RETURN_WIRE,
   RETURN_LENGTH,
@@ -94,7 +93,6 @@ enum Column {
   PULL_IN_VOLTAGE,
   RATED_DUTY,
   TEMPERATURE_RISE,
-  SWITCH_ONS,
   // bag and swaps
   PART,
   BAG,

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
@@ -36,18 +35,22 @@ public enum Series {
     for (int k = 0; k < size; k++) {
       double exact = Math.pow(10, (double) k / size);
       int rounded = (int) Math.round(exact * (twoFigures ? 10 : 100));
-      members[k] =
-          (twoFigures ? exceptionsOfE24() : exceptionsOfE192()).getOrDefault(rounded, rounded);
+      members[k] = twoFigures ? ofE24(rounded) : ofE192(rounded);
       threeFigures.set(twoFigures ? members[k] * 10 : members[k]);
     }
   }
 
-  private static Map<Integer, Integer> exceptionsOfE24() {
-    return Map.of(26, 27, 29, 30, 32, 33, 35, 36, 38, 39, 42, 43, 46, 47, 83, 82);
+  /** Rounded as the rule says, or what history made of it. */
+  private static int ofE24(int rounded) {
+    return switch (rounded) {
+      case 26, 29, 32, 35, 38, 42, 46 -> rounded + 1;
+      case 83 -> 82;
+      default -> rounded;
+    };
   }
 
-  private static Map<Integer, Integer> exceptionsOfE192() {
-    return Map.of(919, 920);
+  private static int ofE192(int rounded) {
+    return rounded == 919 ? 920 : rounded;
   }
 
   /** The members of one decade: two figures (10 to 91) up to E24, three (100 to 988) from E48. */

@@ -68,6 +68,20 @@ public record Tolerance(Basis basis, BigDecimal minus, BigDecimal plus) {
         && highest(nominal).compareTo(other.highest(otherNominal)) >= 0;
   }
 
+  /** Written out, since making a record's own at run time slows the start of a quick command. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Tolerance that
+        && basis == that.basis
+        && minus.equals(that.minus)
+        && plus.equals(that.plus);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * basis.hashCode() + minus.hashCode()) + plus.hashCode();
+  }
+
   /** For example {@code ±5 %} or {@code -20/+80 %}. */
   @Override
   public String toString() {

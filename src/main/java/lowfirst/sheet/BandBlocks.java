@@ -26,13 +26,10 @@ final class BandBlocks {
   private BandBlocks() {}
 
   static void add(MarkingLookup lookup, List<Block> blocks) {
-    BandDecoding main =
-        lookup
-            .resistor()
-            .filter(found -> !found.readings().isEmpty())
-            .or(lookup::inductor)
-            .orElseThrow();
-    Body body = lookup.resistor().filter(main::equals).isPresent() ? Body.RESISTOR : Body.INDUCTOR;
+    Optional<BandDecoding> resistor =
+        lookup.resistor().filter(found -> !found.readings().isEmpty());
+    BandDecoding main = resistor.or(lookup::inductor).orElseThrow();
+    Body body = resistor.isPresent() ? Body.RESISTOR : Body.INDUCTOR;
     addMain(main, body, blocks);
     addOthers(main, lookup, body, blocks);
     addMisreadings(main, body, blocks);

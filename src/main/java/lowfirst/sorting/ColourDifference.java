@@ -32,11 +32,6 @@ final class ColourDifference {
     }
   }
 
-  /** The difference of two sRGB colours as seen with some colour vision. */
-  static double of(int rgb, int other, ColourVision vision) {
-    return ciede2000(Lab.of(vision.seen(rgb)), Lab.of(vision.seen(other)));
-  }
-
   /** The formula of CIEDE2000 with all parametric factors 1. */
   static double ciede2000(Lab first, Lab second) {
     double meanChroma = (Math.hypot(first.a(), first.b()) + Math.hypot(second.a(), second.b())) / 2;

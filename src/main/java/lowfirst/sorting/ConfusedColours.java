@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lowfirst.marking.Colour;
+import lowfirst.sorting.ColourDifference.Lab;
 import lowfirst.sorting.Likeness.Circumstance;
 
 /**
@@ -38,35 +39,48 @@ public final class ConfusedColours {
 
   private static Map<Colour, Map<Colour, Set<Circumstance>>> table() {
     var table = new EnumMap<Colour, Map<Colour, Set<Circumstance>>>(Colour.class);
+    for (Colour colour : Colour.values()) {
+      table.put(colour, new EnumMap<>(Map.of(colour, Set.of())));
+    }
+    var looks = new EnumMap<Circumstance, Map<Colour, Lab>>(Circumstance.class);
+    looks.put(Circumstance.PROTANOPIA, looks(ColourVision.PROTANOPIA));
+    looks.put(Circumstance.DEUTERANOPIA, looks(ColourVision.DEUTERANOPIA));
+    looks.put(Circumstance.TRITANOPIA, looks(ColourVision.TRITANOPIA));
     for (Colour one : Colour.values()) {
-      var row = new EnumMap<Colour, Set<Circumstance>>(Colour.class);
       for (Colour other : Colour.values()) {
-        row.put(other, one == other ? Set.of() : circumstances(one, other));
+        if (one.compareTo(other) < 0) {
+          Set<Circumstance> circumstances = circumstances(one, other, looks);
+          table.get(one).put(other, circumstances);
+          table.get(other).put(one, circumstances);
+        }
       }
-      table.put(one, row);
     }
     return table;
   }
 
-  private static Set<Circumstance> circumstances(Colour one, Colour other) {
-    var found = EnumSet.noneOf(Circumstance.class);
-    if (POOR_LIGHT.stream().anyMatch(set -> set.contains(one) && set.contains(other))) {
-      found.add(Circumstance.POOR_LIGHT);
+  private static Map<Colour, Lab> looks(ColourVision vision) {
+    var looks = new EnumMap<Colour, Lab>(Colour.class);
+    for (Colour colour : Colour.values()) {
+      looks.put(colour, Lab.of(vision.seen(colour.rgb())));
     }
-    addIfAlike(found, one, other, ColourVision.PROTANOPIA, Circumstance.PROTANOPIA);
-    addIfAlike(found, one, other, ColourVision.DEUTERANOPIA, Circumstance.DEUTERANOPIA);
-    addIfAlike(found, one, other, ColourVision.TRITANOPIA, Circumstance.TRITANOPIA);
-    return found;
+    return looks;
   }
 
-  private static void addIfAlike(
-      Set<Circumstance> found,
-      Colour one,
-      Colour other,
-      ColourVision vision,
-      Circumstance circumstance) {
-    if (ColourDifference.of(one.rgb(), other.rgb(), vision) < ALIKE) {
-      found.add(circumstance);
+  private static Set<Circumstance> circumstances(
+      Colour one, Colour other, Map<Circumstance, Map<Colour, Lab>> looks) {
+    var found = EnumSet.noneOf(Circumstance.class);
+    for (Set<Colour> alike : POOR_LIGHT) {
+      if (alike.contains(one) && alike.contains(other)) {
+        found.add(Circumstance.POOR_LIGHT);
+      }
     }
+    for (var look : looks.entrySet()) {
+      Lab first = look.getValue().get(one);
+      Lab second = look.getValue().get(other);
+      if (ColourDifference.ciede2000(first, second) < ALIKE) {
+        found.add(look.getKey());
+      }
+    }
+    return found;
   }
 }

@@ -91,6 +91,9 @@ final class TextTable {
   }
 
   private static int widestLine(String text) {
+    if (text.indexOf('\n') < 0 && text.indexOf('\r') < 0) {
+      return Wrapping.width(text);
+    }
     return text.lines().mapToInt(Wrapping::width).max().orElse(0);
   }
 

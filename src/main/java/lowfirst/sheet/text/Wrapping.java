@@ -13,16 +13,50 @@ final class Wrapping {
    */
   static List<String> lines(String text, int width) {
     var lines = new ArrayList<String>();
-    for (String paragraph : text.split("\\R", -1)) {
+    List<String> paragraphs = isOneLine(text) ? List.of(text) : List.of(text.split("\\R", -1));
+    for (String paragraph : paragraphs) {
       wrapParagraph(paragraph, Math.max(2, width), lines);
     }
     return lines;
   }
 
+  /** Whether no line ends in it; nearly every text is so, and then no pattern is needed. */
+  private static boolean isOneLine(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (isLineEnd(text.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isLineEnd(char c) {
+    return c >= '\n' && c <= '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
+  }
+
+  /** The words between blanks and tabs; one empty word where there is none. */
+  private static List<String> words(String text) {
+    var words = new ArrayList<String>();
+    int start = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i == text.length() || isBlank(text.charAt(i))) {
+        if (i > start) {
+          words.add(text.substring(start, i));
+        }
+        start = i + 1;
+      }
+    }
+    return words.isEmpty() ? List.of("") : words;
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t';
+  }
+
   private static void wrapParagraph(String paragraph, int width, List<String> lines) {
     var line = new StringBuilder();
     int used = 0;
-    for (String word : paragraph.strip().split("[ \\t\\u2028\\u2029]+")) {
+    for (String word : words(paragraph.strip())) {
       int wordWidth = width(word);
       if (used > 0 && used + 1 + wordWidth > width) {
         lines.add(line.toString());
@@ -65,15 +99,25 @@ final class Wrapping {
   /** The widest single word. */
   static int longestWord(String text) {
     int longest = 0;
-    for (String word : text.split("\\s+")) {
-      longest = Math.max(longest, width(word));
+    int start = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i == text.length() || isBlank(text.charAt(i)) || isLineEnd(text.charAt(i))) {
+        longest = Math.max(longest, width(text.substring(start, i)));
+        start = i + 1;
+      }
     }
     return longest;
   }
 
   /** Columns that a terminal uses for a text. */
   static int width(String text) {
-    return text.codePoints().map(Wrapping::width).sum();
+    int width = 0;
+    for (int i = 0; i < text.length(); ) {
+      int codePoint = text.codePointAt(i);
+      width += width(codePoint);
+      i += Character.charCount(codePoint);
+    }
+    return width;
   }
 
   /** Padded with spaces on the right to {@code width}. */
@@ -91,6 +135,9 @@ final class Wrapping {
    * and emoji draw wide (Unicode Standard Annex #11, property W and F by their blocks), else 1.
    */
   private static int width(int codePoint) {
+    if (codePoint >= ' ' && codePoint <= '~') {
+      return 1;
+    }
     int type = Character.getType(codePoint);
     if (type == Character.NON_SPACING_MARK
         || type == Character.ENCLOSING_MARK
@@ -115,7 +162,7 @@ final class Wrapping {
    * nothing in a user's table can steer a terminal. Line ends and tabs stay.
    */
   static String harmless(String text) {
-    if (text.codePoints().noneMatch(Wrapping::steersTerminal)) {
+    if (isHarmless(text)) {
       return text;
     }
     var shown = new StringBuilder();
@@ -127,6 +174,16 @@ final class Wrapping {
                         ? codePoint
                         : codePoint < 0x20 ? 0x2400 + codePoint : 0xFFFD));
     return shown.toString();
+  }
+
+  /** None of the characters that steer lies outside the basic plane. */
+  private static boolean isHarmless(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (steersTerminal(text.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean steersTerminal(int codePoint) {

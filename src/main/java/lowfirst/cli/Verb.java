@@ -1,0 +1,63 @@
+package lowfirst.cli;
+
+import java.util.List;
+import java.util.Locale;
+
+/** The verbs, in the order of the job. A new one is a constant here, and a case below. */
+enum Verb {
+  CHECK,
+  SORT,
+  CODE,
+  STEPS,
+  SHEETS,
+  TICK,
+  PROGRESS,
+  LOADS,
+  SWAP,
+  DEMO,
+  BENCH;
+
+  private static final List<Verb> ALL = List.of(values());
+
+  /** All of them. */
+  static List<Verb> all() {
+    return ALL;
+  }
+
+  /**
+   * The verb that a command line starts with; all of them where it starts otherwise. Building a
+   * verb's options takes longer than most of what is done with them, so only the called one is.
+   */
+  static List<Verb> called(String[] arguments) {
+    if (arguments.length > 0) {
+      for (Verb verb : ALL) {
+        if (verb.word().equals(arguments[0])) {
+          return List.of(verb);
+        }
+      }
+    }
+    return ALL;
+  }
+
+  /** As it is written on a command line. */
+  String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The command that it runs. */
+  Object command(Surroundings surroundings) {
+    return switch (this) {
+      case CHECK -> new CheckCommand(surroundings);
+      case SORT -> new SortCommand(surroundings);
+      case CODE -> new CodeCommand(surroundings);
+      case STEPS -> new StepsCommand(surroundings);
+      case SHEETS -> new SheetsCommand(surroundings);
+      case TICK -> new TickCommand(surroundings);
+      case PROGRESS -> new ProgressCommand(surroundings);
+      case LOADS -> new LoadsCommand(surroundings);
+      case SWAP -> new SwapCommand(surroundings);
+      case DEMO -> new DemoCommand(surroundings);
+      case BENCH -> new BenchCommand(surroundings);
+    };
+  }
+}
