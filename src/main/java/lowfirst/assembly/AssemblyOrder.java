@@ -48,7 +48,13 @@ public final class AssemblyOrder {
   }
 
   private void add(Board board) {
-    Map<Designator, Seat> placed = Sockets.applied(board, Seats.of(board));
+    Map<Designator, Seat> fitted = Seats.of(board);
+    List<Designator> flat = Seats.surfaceMount(fitted.values());
+    if (!flat.isEmpty()) {
+      fitted.keySet().removeAll(flat);
+      problems.add(OrderProblems.leftOut(board, flat));
+    }
+    Map<Designator, Seat> placed = Sockets.applied(board, fitted);
     Heatsinks.Bolted bolted = Heatsinks.applied(board, placed);
     Collection<Seat> seats = bolted.seats().values();
     List<Covers.Pair> covers =

@@ -32,6 +32,19 @@ final class OrderProblems {
             + " meanwhile");
   }
 
+  /** Parts that these steps don't lead through. */
+  static Problem leftOut(Board board, List<Designator> flat) {
+    String names = String.join(", ", flat.stream().sorted().map(Designator::text).toList());
+    return new Problem(
+        Kind.SURFACE_MOUNT,
+        place(board),
+        "on board "
+            + board.name()
+            + " these are surface-mount parts and not among the steps: "
+            + names,
+        "solder them flat to their pads before the first step");
+  }
+
   /** Wire links go first, unless one lies over another part: that is a ring of two rules. */
   static List<Problem> linksThatWait(Board board, List<Ranked> ordered, List<Covers.Pair> covers) {
     Map<Designator, Set<Designator>> under = new HashMap<>();

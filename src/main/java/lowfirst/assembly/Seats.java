@@ -1,6 +1,8 @@
 package lowfirst.assembly;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +18,7 @@ import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
 
 /**
  * Everything that is fitted to one board: what the BOM lists and doesn't leave out, and what is
@@ -103,6 +106,22 @@ final class Seats {
         statedBy(outline, known),
         Step.Stage.SOLDER,
         "not in the BOM, only in the placement list");
+  }
+
+  /** The parts among these that are soldered flat, which needs no order by height. */
+  static List<Designator> surfaceMount(Collection<Seat> seats) {
+    var asked = new HashMap<PartType, Boolean>();
+    var flat = new ArrayList<Designator>();
+    for (Seat seat : seats) {
+      if (seat.outline().isEmpty()) {
+        String placed = seat.placement().map(Placement::packageText).orElse("");
+        if (asked.computeIfAbsent(seat.type(), SurfaceMount::isNamed)
+            || SurfaceMount.isNamed(placed, seat.type().kind())) {
+          flat.add(seat.designator());
+        }
+      }
+    }
+    return flat;
   }
 
   /** The items of a board that are fitted and have this kind. */

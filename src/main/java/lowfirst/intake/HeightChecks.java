@@ -1,15 +1,19 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -20,43 +24,74 @@ final class HeightChecks {
   private static final int NAMED = 6;
 
   private final Board board;
+  private final Map<Designator, Placement> placements;
   private final Map<Doubt, List<Designator>> doubts = new LinkedHashMap<>();
   private final Map<Doubt, Place> places = new LinkedHashMap<>();
+  private final Map<PartType, Boolean> flat = new HashMap<>();
+  private final Map<String, Boolean> flatByPlacement = new HashMap<>();
 
   /** Parts of one package and kind about whose height there is one doubt. */
   private record Doubt(Kind kind, String packageName, String outline, double height) {}
 
-  private HeightChecks(Board board) {
-    this.board = board;
+  private HeightChecks(BoardIndex index) {
+    this.board = index.board();
+    this.placements = index.placements();
   }
 
-  static List<Problem> of(Board board) {
-    var checks = new HeightChecks(board);
+  static List<Problem> of(BoardIndex index) {
+    Board board = index.board();
+    var checks = new HeightChecks(index);
     for (Item item : board.items()) {
       PartType type = item.partType();
       if (item.isFitted() && type.kind().isOnTheBoard()) {
-        item.designators().forEach(part -> checks.part(part, type.packageName(), item.place()));
+        item.designators().forEach(part -> checks.part(part, type, item.place()));
       }
     }
     if (board.items().isEmpty()) {
       for (Placement placement : board.placements()) {
-        checks.part(placement.designator(), placement.packageText(), placement.place());
+        checks.part(placement.designator(), onlyPlaced(placement.packageText()), placement.place());
       }
     }
     return checks.problems();
   }
 
-  private void part(Designator designator, String packageName, Place place) {
+  /** What a placement list without a BOM says of a part. */
+  private static PartType onlyPlaced(String packageName) {
+    return new PartType(
+        PartKind.UNKNOWN,
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "",
+        packageName);
+  }
+
+  private void part(Designator designator, PartType type, Place place) {
     BodyOutline outline = board.outlines().get(designator);
-    if (outline == null || outline.height().isEmpty()) {
-      add(new Doubt(Kind.HEIGHT_UNKNOWN, packageName, "", 0), designator, place);
+    String name = type.packageName();
+    if (outline == null && isSurfaceMount(designator, type)) {
+      add(
+          new Doubt(Kind.SURFACE_MOUNT, name.isEmpty() ? type.text() : name, "", 0),
+          designator,
+          place);
+    } else if (outline == null || outline.height().isEmpty()) {
+      add(new Doubt(Kind.HEIGHT_UNKNOWN, name, "", 0), designator, place);
     } else if (outline.isAssumed()) {
       add(
-          new Doubt(
-              Kind.HEIGHT_ASSUMED, packageName, outline.name(), outline.seatedHeightMillimetres()),
+          new Doubt(Kind.HEIGHT_ASSUMED, name, outline.name(), outline.seatedHeightMillimetres()),
           designator,
           place);
     }
+  }
+
+  private boolean isSurfaceMount(Designator designator, PartType type) {
+    Placement placed = placements.get(designator);
+    String name = placed == null ? "" : placed.packageText();
+    return flat.computeIfAbsent(type, SurfaceMount::isNamed)
+        || flatByPlacement.computeIfAbsent(
+            name, text -> SurfaceMount.isNamed(text, PartKind.UNKNOWN));
   }
 
   private void add(Doubt doubt, Designator designator, Place place) {
@@ -66,13 +101,29 @@ final class HeightChecks {
 
   private List<Problem> problems() {
     var problems = new ArrayList<Problem>();
-    doubts.forEach(
-        (doubt, designators) ->
-            problems.add(
-                doubt.kind() == Kind.HEIGHT_UNKNOWN
-                    ? unknown(doubt, named(designators))
-                    : assumed(doubt, named(designators))));
+    doubts.forEach((doubt, designators) -> problems.add(problem(doubt, named(designators))));
     return problems;
+  }
+
+  private Problem problem(Doubt doubt, String names) {
+    return switch (doubt.kind()) {
+      case SURFACE_MOUNT -> surfaceMount(doubt, names);
+      case HEIGHT_ASSUMED -> assumed(doubt, names);
+      default -> unknown(doubt, names);
+    };
+  }
+
+  private Problem surfaceMount(Doubt doubt, String names) {
+    boolean several = names.contains(",") || names.contains(" and ");
+    return new Problem(
+        doubt.kind(),
+        places.get(doubt),
+        names
+            + (several ? " are surface-mount parts (\"" : " is a surface-mount part (\"")
+            + doubt.packageName()
+            + "\"): soldered flat, with no leads through the board",
+        "solder them before the through-hole parts, this program does not lead through that; if"
+            + " yours have leads, name their package");
   }
 
   private Problem unknown(Doubt doubt, String names) {

@@ -18,7 +18,7 @@ final class KitChecks {
       problems.addAll(BomChecks.of(index));
       problems.addAll(AgreementChecks.of(index));
       problems.addAll(PlacementChecks.of(index));
-      problems.addAll(HeightChecks.of(board));
+      problems.addAll(HeightChecks.of(index));
     }
     problems.addAll(ReferenceChecks.of(kit));
     return problems;

@@ -83,6 +83,10 @@ public final class BodyOutlines {
    * type number usually comes in.
    */
   public Reading<BodyOutline> find(PartType type) {
+    if (SurfaceMount.isNamed(type)) {
+      boolean byText = type.packageName().isBlank();
+      return find(byText ? type.text() : type.packageName(), type.kind());
+    }
     Reading<BodyOutline> byPackage = find(type.packageName(), type.kind());
     boolean told =
         byPackage

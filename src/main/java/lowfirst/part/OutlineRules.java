@@ -47,6 +47,11 @@ final class OutlineRules {
 
   /** The outline that a name stands for. */
   static Reading<BodyOutline> read(OutlineName name, PartKind kind, BodyOutlines table) {
+    if (SurfaceMount.isNamed(name.text(), kind)) {
+      return Reading.fault(
+          "\"" + name.text() + "\" is a surface-mount body",
+          "solder it flat before the through-hole parts; it has no seated height here");
+    }
     var asked = new Asked(name, kind == PartKind.UNKNOWN ? guessed(name) : kind, table);
     var pinned = new PinnedOutlines(asked);
     var capacitors = new CapacitorOutlines(asked);

@@ -15,6 +15,7 @@ import lowfirst.marking.RkmCode;
 import lowfirst.marking.ToleranceLetter;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
@@ -71,6 +72,9 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     Optional<Quantity> ohms = valued(type, Dimension.RESISTANCE);
     if (ohms.isEmpty()) {
       return printed(List.of());
+    }
+    if (SurfaceMount.isNamed(type)) {
+      return printed(coded(type, Dimension.RESISTANCE));
     }
     boolean large = type.ratedPower().filter(w -> w.compareTo(PRINTED_FROM) >= 0).isPresent();
     if (large) {

@@ -274,6 +274,24 @@ class AssemblyOrderTest {
   }
 
   @Test
+  void surface_mount_parts_are_said_to_be_left_out_and_are_no_step() {
+    var plan =
+        plan(
+            SampleBoards.board("b")
+                .part("R1", PartKind.RESISTOR, "1k", 2.5)
+                .part("R2", PartKind.RESISTOR, "1k", "R_0805_2012Metric", "")
+                .part("Q1", PartKind.BIPOLAR_TRANSISTOR, "2N3904", "SOT-23", ""));
+    assertEquals(List.of("R1"), firsts(plan));
+    assertEquals(
+        List.of(
+            "on board b these are surface-mount parts and not among the steps: Q1, R2; solder them"
+                + " flat to their pads before the first step"),
+        plan.problems().stream()
+            .map(problem -> problem.message() + "; " + problem.remedy())
+            .toList());
+  }
+
+  @Test
   void what_is_not_fitted_or_not_on_the_board_is_no_step() {
     var plan =
         plan(

@@ -1,0 +1,71 @@
+package lowfirst.part;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Names of bodies that are soldered flat to pads. No row of the package table is about them, so no
+ * name of one may stand for a through-hole body that has a like name.
+ *
+ * <p>Package families: JEDEC JEP95 outlines and their common short forms. Chip sizes: the
+ * hundredths of an inch of length and width by which IEC 60115-8 and makers call them. The sizes of
+ * leaded resistors ({@code 0207}, {@code 0309} ...) are others.
+ */
+public final class SurfaceMount {
+  private static final Pattern SAID =
+      Pattern.compile("(?<![A-Z])(SMD|SMT|SURFACE[ _-]?MOUNT(ED|ING)?)(?![A-Z])|_\\d{4}METRIC");
+  private static final Pattern THROUGH_HOLE =
+      Pattern.compile("(?<![A-Z])(THT|THROUGH|P?DIP|DIL|SOCKET|AXIAL|RADIAL|ADAPTER)(?![A-Z])");
+  private static final Pattern FAMILY =
+      Pattern.compile(
+          "(?<![A-Z0-9])("
+              + "SC-?(59|70|74|75|88)A?|SOT-?(23|25|26|89|143|223|323|343|346|353|363|416|457|523|553"
+              + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123F?L?|128|323F?|523F?|723|882|923)"
+              + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
+              + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])"
+              + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
+              + "|WLCSP|(MINI|MICRO)?-?MELF|(EIA-?)(2012|3216|3528|6032|7343)"
+              + ")(?![A-Z])");
+  private static final Pattern CHIP =
+      Pattern.compile(
+          "(?<![A-Z0-9.])(R|C|L|D|F|FB|LED|RES|CAP|IND|CHIP)?[ _-]?"
+              + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
+              + "(?![0-9A-KM-Z]|[.,x]\\d)");
+  private static final Pattern OF_A_DIODE =
+      Pattern.compile("(?<![A-Z0-9])(D|DIODE)[ _-]SM[ABC](?![A-Z])");
+
+  /** On a diode a body, on a connector a coaxial plug. */
+  private static final Pattern LETTERS = Pattern.compile("SM[ABCF]J?");
+
+  private static final Pattern CAN = Pattern.compile("^CP_ELEC_");
+
+  /** Longer names are not read. */
+  private static final int LONGEST = OutlineName.LONGEST;
+
+  private SurfaceMount() {}
+
+  /** Whether a package or footprint name, or a part's text, says that it is soldered flat. */
+  public static boolean isNamed(String name, PartKind kind) {
+    if (name.length() < 3 || name.length() > LONGEST) {
+      return false;
+    }
+    String text = name.substring(name.lastIndexOf(':') + 1).strip().toUpperCase(Locale.ROOT);
+    if (SAID.matcher(text).find()) {
+      return true;
+    }
+    boolean letters = kind.isDiode() && LETTERS.matcher(text).matches();
+    return letters
+        || (!THROUGH_HOLE.matcher(text).find()
+            && Stream.of(FAMILY, CHIP, OF_A_DIODE, CAN).anyMatch(p -> p.matcher(text).find()));
+  }
+
+  /** Whether a part type says so, in its package or, where that is silent, in its text. */
+  public static boolean isNamed(PartType type) {
+    if (!type.packageName().isBlank()) {
+      return isNamed(type.packageName(), type.kind());
+    }
+    // A text that is nothing but four digits may be a value or a number.
+    return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind());
+  }
+}

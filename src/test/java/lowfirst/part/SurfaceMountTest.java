@@ -1,0 +1,149 @@
+package lowfirst.part;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import lowfirst.intake.ShippedTables;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bodies that are soldered flat, told from through-hole bodies with like names. */
+class SurfaceMountTest {
+  private static final BodyOutlines TABLE = ShippedTables.bodyOutlines();
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(
+      strings = {
+        "R_0805_2012Metric",
+        "0603",
+        "C0603",
+        "R 1206",
+        "LED_0805",
+        "CAP-1210",
+        "lib:L_1812_4532Metric",
+        "SOT-23",
+        "SOT23-5",
+        "SOT-223-3_TabPin2",
+        "SOT89",
+        "SC-70",
+        "SOD-123",
+        "SOD-323F",
+        "SOD-80C",
+        "TO-252-2",
+        "TO-263",
+        "DPAK",
+        "D2PAK",
+        "DO-214AC",
+        "DO-213AB",
+        "D_SMA",
+        "MiniMELF",
+        "SOIC-8_3.9x4.9mm_P1.27mm",
+        "SO-8",
+        "SO16",
+        "TSSOP-20",
+        "MSOP8",
+        "SSOP28",
+        "LQFP-48_7x7mm_P0.5mm",
+        "QFN-32-1EP_5x5mm",
+        "TQFP44",
+        "VQFN-16",
+        "BGA-256",
+        "WSON-8",
+        "CP_Elec_6.3x7.7",
+        "EIA-3216",
+        "HC49-SMD",
+        "PinHeader_2x05_P2.54mm_Vertical_SMD",
+        "axial (SMT)",
+        "surface mount"
+      })
+  void soldered_flat(String name) {
+    assertTrue(SurfaceMount.isNamed(name, PartKind.UNKNOWN));
+    assertFalse(TABLE.find(name, PartKind.RESISTOR).isRead());
+  }
+
+  @ParameterizedTest(name = "\"{0}\"")
+  @ValueSource(
+      strings = {
+        "0207",
+        "0207/10",
+        "0204/7",
+        "R_Axial_DIN0309_L9.0mm_D3.2mm_P12.70mm_Horizontal",
+        "TO-92",
+        "TO-220-3",
+        "TO-126",
+        "TO-247",
+        "SOT-32",
+        "SOT-78",
+        "SOT-93",
+        "SOD-27",
+        "SOD-81",
+        "DO-35",
+        "DO-41",
+        "DO-201AD",
+        "DIP-8_W7.62mm",
+        "DIP-16 (socket for SO-8 adapter)",
+        "SIP-9",
+        "IPAK",
+        "I2PAK",
+        "HC49U",
+        "SMA",
+        "C025-024X044",
+        "C_Disc_D5.0mm_W2.5mm_P5.00mm",
+        "CP_Radial_D8.0mm_P3.50mm",
+        "E7.5-18",
+        "PinHeader_1x04_P2.54mm_Vertical",
+        "SO-239",
+        "USB_B",
+        "CR2032",
+        ""
+      })
+  void with_leads_through_the_board(String name) {
+    assertFalse(SurfaceMount.isNamed(name, PartKind.UNKNOWN));
+  }
+
+  @Test
+  void no_name_of_the_package_table_is_taken_for_one() {
+    List<String> taken =
+        TABLE.all().stream()
+            .map(BodyOutline::name)
+            .filter(name -> SurfaceMount.isNamed(name, PartKind.UNKNOWN))
+            .toList();
+    assertEquals(List.of(), taken);
+  }
+
+  @ParameterizedTest(name = "{0} {1} in {2}: {3}")
+  @CsvSource({
+    "DIODE, SS14, SMA, true",
+    "CONNECTOR, antenna, SMA, false",
+    "DIODE, 1N4148W SOD-123, '', true",
+    "BIPOLAR_TRANSISTOR, 2N3904, SOT-23, true",
+    "BIPOLAR_TRANSISTOR, 2N3904, '', false",
+    "RESISTOR, 10k 0805, '', true",
+    "RESISTOR, 1206, '', false",
+    "MOSFET, IRF540, TO-220, false"
+  })
+  void a_part_type_says_so_in_its_package_or_its_text(
+      PartKind kind, String text, String packageName, boolean flat) {
+    PartType type = type(kind, text, packageName);
+    assertEquals(flat, SurfaceMount.isNamed(type));
+    // The usual body of the type number must not step in.
+    assertEquals(!flat, TABLE.find(type).value().isPresent() || kind == PartKind.CONNECTOR);
+  }
+
+  private static PartType type(PartKind kind, String text, String packageName) {
+    return new PartType(
+        kind,
+        text,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        text,
+        packageName);
+  }
+}
