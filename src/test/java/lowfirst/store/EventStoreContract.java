@@ -30,10 +30,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a store promises, whatever database keeps it. */
 abstract class EventStoreContract {
   /** How often the writing process is killed; a long run sets the property higher. */
+  private static final int KILLS = Integer.getInteger("lowfirst.kills", 12);
+
   /** Where the processes unpack the native part of the database driver, so that it goes with it. */
   @TempDir private Path unpacked;
-
-  private static final int KILLS = Integer.getInteger("lowfirst.kills", 12);
 
   private static final Unit UNIT = new Unit("driver", 1);
 
