@@ -3,12 +3,11 @@ package lowfirst.bench;
 import java.util.Optional;
 import lowfirst.part.PartType;
 import lowfirst.progress.Progress;
-import lowfirst.progress.State;
 import lowfirst.sorting.SortLine;
 
 /**
- * How many of a part should be in its bag now: what arrived, less what is on the boards. Parts that
- * were set aside as damaged are gone too, but no record says so; the count is then one too high.
+ * How many of a part should be in its bag now: what arrived, less what is on the boards and what
+ * was set aside as unfit.
  *
  * @param label the bag's label; may be empty
  * @param left how many should be there
@@ -24,9 +23,8 @@ record BagCount(String label, long left) {
         progress.plan().steps().stream()
             .filter(step -> step.partType().equals(type))
             .flatMap(step -> Progress.spotsOf(step).stream())
-            .map(spot -> progress.record(spot).state())
-            .filter(state -> state != State.TO_DO && state != State.SET_ASIDE)
-            .count();
+            .mapToLong(spot -> progress.record(spot).takenFromBag())
+            .sum();
     return Optional.of(
         new BagCount(String.join(", ", line.get().bags()), line.get().arrived().getAsInt() - used));
   }

@@ -1,14 +1,17 @@
 package lowfirst.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import lowfirst.assembly.Step;
 import lowfirst.bench.page.StepScreen.Control;
+import lowfirst.bench.page.StepScreen.Reason;
 import lowfirst.bench.page.StepScreen.Round;
 import lowfirst.bench.page.StepScreen.Undo;
+import lowfirst.progress.AsideReason;
 import lowfirst.progress.Event;
 import lowfirst.progress.EventLog;
 import lowfirst.progress.Progress;
@@ -50,6 +53,9 @@ final class Rounds {
         ProgressWords.spots(spots),
         controls,
         new Control(State.SET_ASIDE.name(), "Set aside", "⚑", "4", "behind"),
+        Arrays.stream(AsideReason.values())
+            .map(reason -> new Reason(reason.words(), StepScreens.capital(reason.words())))
+            .toList(),
         undo(progress.log(), undoable));
   }
 

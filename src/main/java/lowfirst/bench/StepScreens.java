@@ -143,23 +143,22 @@ final class StepScreens {
   /** Where the part lies, and how many should be left there when this round is done. */
   private String bag() {
     PartType type = step.partType();
+    long now = round == State.SEATED ? dueSpots().size() : 0;
     long later =
         progress.plan().steps().stream()
-            .filter(other -> other.partType().equals(type) && other.number() != step.number())
-            .flatMap(other -> Progress.spotsOf(other).stream())
-            .filter(spot -> progress.record(spot).state() == State.TO_DO)
-            .count();
-    long waiting =
-        Progress.spotsOf(step).stream()
-            .filter(spot -> !spots.contains(spot))
-            .filter(spot -> progress.record(spot).state() == State.TO_DO)
-            .count();
+                .filter(other -> other.partType().equals(type))
+                .flatMap(other -> Progress.spotsOf(other).stream())
+                .filter(spot -> progress.record(spot).wantsPart())
+                .count()
+            - now;
     String needed =
-        later + waiting == 0 ? "none are needed later" : (later + waiting) + " are needed later";
+        later == 0
+            ? "none are needed later"
+            : later + (later == 1 ? " is" : " are") + " needed later";
     return BagCount.of(line(), progress, type)
         .map(
             bag -> {
-              long left = bag.left() - (round == State.SEATED ? dueSpots().size() : 0);
+              long left = bag.left() - now;
               return (bag.label().isBlank() ? "Bag" : "Bag " + bag.label())
                   + ": "
                   + left

@@ -16,13 +16,15 @@ import java.util.Optional;
  *     away, so that a part re-seated after inspection asks for a new inspection
  * @param notes notes about it, oldest first
  * @param substitution the part type fitted in place of the BOM's, if any
+ * @param spoiled how many parts from the BOM's bag were set aside here as unfit for use
  */
 public record SpotRecord(
     Spot spot,
     State state,
     Map<State, Mark> marks,
     List<Event.Note> notes,
-    Optional<Event.Substitution> substitution) {
+    Optional<Event.Substitution> substitution,
+    int spoiled) {
 
   public SpotRecord {
     marks = Map.copyOf(marks);
@@ -30,7 +32,7 @@ public record SpotRecord(
   }
 
   static SpotRecord untouched(Spot spot) {
-    return new SpotRecord(spot, State.TO_DO, Map.of(), List.of(), Optional.empty());
+    return new SpotRecord(spot, State.TO_DO, Map.of(), List.of(), Optional.empty(), 0);
   }
 
   /** Who reached a state and when, unless later work took it back. */
@@ -53,6 +55,19 @@ public record SpotRecord(
         : Optional.empty();
   }
 
+  /**
+   * How many parts of the BOM's bag are gone for this spot: those spoiled, and the one on the board
+   * unless another part type is fitted there.
+   */
+  public int takenFromBag() {
+    return spoiled + (wantsPart() || substitution.isPresent() ? 0 : 1);
+  }
+
+  /** Whether no part is on the board yet: to do, or set aside for later. */
+  public boolean wantsPart() {
+    return state == State.TO_DO || state == State.SET_ASIDE;
+  }
+
   SpotRecord with(Event.Tick tick) {
     var kept = new EnumMap<State, Mark>(State.class);
     kept.putAll(marks);
@@ -60,16 +75,23 @@ public record SpotRecord(
     if (tick.state() != State.TO_DO) {
       kept.put(tick.state(), Mark.of(tick));
     }
-    return new SpotRecord(spot, tick.state(), kept, notes, substitution);
+    return new SpotRecord(
+        spot, tick.state(), kept, notes, substitution, spoiled + (spoils(tick) ? 1 : 0));
+  }
+
+  private boolean spoils(Event.Tick tick) {
+    return tick.state() == State.SET_ASIDE
+        && substitution.isEmpty()
+        && tick.reason().flatMap(AsideReason::of).filter(AsideReason::spoilsPart).isPresent();
   }
 
   SpotRecord with(Event.Note note) {
     var longer = new ArrayList<>(notes);
     longer.add(note);
-    return new SpotRecord(spot, state, marks, longer, substitution);
+    return new SpotRecord(spot, state, marks, longer, substitution, spoiled);
   }
 
   SpotRecord with(Event.Substitution fitted) {
-    return new SpotRecord(spot, state, marks, notes, Optional.of(fitted));
+    return new SpotRecord(spot, state, marks, notes, Optional.of(fitted), spoiled);
   }
 }

@@ -125,6 +125,28 @@ class BenchServerTest {
   }
 
   @Test
+  void a_damaged_part_is_gone_from_the_bag_and_one_that_was_missing_is_not() throws IOException {
+    move("R1 on driver-1", "SET_ASIDE", "not in the bag");
+    assertBag("2 should be left then; 1 is needed later");
+    move("R2 on driver-1", "SET_ASIDE", "part damaged");
+    assertBag("2 should be left then; 2 are needed later");
+    move("R1 on driver-1", "SEATED", "");
+    move("R2 on driver-1", "SEATED", "");
+    assertBag("0 should be left then; none are needed later");
+  }
+
+  private void move(String spot, String state, String reason) throws IOException {
+    String action = UUID.randomUUID().toString();
+    wire.post(
+        "/tick", "action", action, "from", "spot", "state", state, "spot", spot, "reason", reason);
+  }
+
+  private void assertBag(String words) throws IOException {
+    String page = wire.get("/step/2").body();
+    assertTrue(page.contains("Bag A1: " + words), page);
+  }
+
+  @Test
   void a_step_page_only_moves_forward_a_part_page_also_back() throws IOException {
     tick("/step/1", "SOLDERED", "D1 on driver-1");
     tick("/step/1", "SEATED", "D1 on driver-1");

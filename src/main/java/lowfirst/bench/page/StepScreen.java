@@ -115,6 +115,7 @@ public record StepScreen(
    * @param scope the same in words
    * @param controls seated, soldered, inspected
    * @param aside the fourth: set aside
+   * @param reasons the usual reasons for setting aside
    * @param undo what an undo would take back; empty when nothing can be
    */
   public record Round(
@@ -123,6 +124,7 @@ public record StepScreen(
       String scope,
       List<Control> controls,
       Control aside,
+      List<Reason> reasons,
       Optional<Undo> undo) {}
 
   /**
@@ -135,6 +137,14 @@ public record StepScreen(
    * @param rank {@code next} for the one to press now, {@code ahead} or {@code behind}
    */
   public record Control(String value, String word, String sign, String key, String rank) {}
+
+  /**
+   * A usual reason for setting aside.
+   *
+   * @param value as it is recorded
+   * @param word as it stands on the button
+   */
+  public record Reason(String value, String word) {}
 
   /**
    * What can be taken back.
