@@ -33,8 +33,8 @@ import picocli.CommandLine.Spec;
     name = "code",
     mixinStandardHelpOptions = true,
     description = {
-      "Reads one marking: colour bands by name or two-letter code, a printed code, or a value;",
-      "says what it is, how it was read, what else it could be, and how the value is written."
+      "Reads one marking: colour bands by name or two-letter code, a printed code, or a value.",
+      "Says what it is, how it was read, what else it could be, and how the value is written."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The root command: finds the verb, and turns whatever happens into an exit status. */
 @Command(
@@ -48,9 +49,25 @@ final class Lowfirst implements Runnable {
     }
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
+    line.setParameterExceptionHandler((wrong, arguments) -> refused(wrong));
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> reported(exception, surroundings));
     return line;
+  }
+
+  /** What was wrong, in few lines: a whole manual page would push it off the screen. */
+  private static int refused(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    if (command.getParent() == null) {
+      command.usage(err);
+      err.println();
+    }
+    err.println(wrong.getMessage());
+    if (!UnmatchedArgumentException.printSuggestions(wrong, err) && command.getParent() != null) {
+      err.println("How to say it: " + command.getCommandSpec().qualifiedName() + " --help");
+    }
+    return ExitStatus.USAGE;
   }
 
   private static int reported(Exception exception, Surroundings surroundings) {

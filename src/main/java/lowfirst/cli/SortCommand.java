@@ -19,8 +19,9 @@ import picocli.CommandLine.Spec;
     name = "sort",
     mixinStandardHelpOptions = true,
     description = {
-      "Shows how to sort the bag: each part type with its marking, the quantity for all boards,",
-      "the meter reading to accept, what is short or over, and what could be mistaken for what."
+      "Shows how to sort the bag, and what could be mistaken for what.",
+      "Each part type comes with its marking, the quantity for all boards, the meter reading to"
+          + " accept, and what is short or over."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -25,13 +25,21 @@ class LowfirstTest {
 
     assertEquals(2, status);
     assertEquals("", out.toString(StandardCharsets.UTF_8));
-    assertTrue(told().startsWith("a verb is missing, for example: demo"), told());
+    assertTrue(told().startsWith("Usage: lowfirst"), told());
+    assertTrue(told().strip().endsWith("a verb is missing, for example: demo"), told());
   }
 
   @Test
   void an_unknown_verb_is_a_usage_error() {
     assertEquals(2, run(new PrintStream(OutputStream.nullOutputStream()), "solder"));
     assertTrue(told().contains("solder"), told());
+  }
+
+  @Test
+  void a_wrong_option_is_told_in_few_lines_with_what_was_meant() {
+    assertEquals(2, run(new PrintStream(OutputStream.nullOutputStream()), "tick", "--stat", "x"));
+    assertTrue(told().contains("--state"), told());
+    assertTrue(told().lines().count() <= 3, told());
   }
 
   @Test
