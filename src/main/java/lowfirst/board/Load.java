@@ -1,6 +1,7 @@
 package lowfirst.board;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import lowfirst.problem.Place;
 import lowfirst.quantity.Sourced;
 
@@ -24,6 +25,7 @@ import lowfirst.quantity.Sourced;
  * @param ratedDuty largest on share that it bears by its own rating, per cent
  * @param tolerance how far its current may be above or below what is stated, per cent
  * @param temperatureRise how much hotter than the air it gets in service, kelvin
+ * @param switchOns how often it is switched on in its life
  */
 public record Load(
     String name,
@@ -43,6 +45,7 @@ public record Load(
     Optional<Sourced> ratedDuty,
     Optional<Sourced> tolerance,
     Optional<Sourced> temperatureRise,
+    OptionalInt switchOns,
     Place place) {
 
   /** The kinds of load that behave differently at switching on and off. */

@@ -12,6 +12,7 @@ import lowfirst.quantity.Sourced;
  * @param voltage nominal
  * @param tolerance per cent either way
  * @param currentLimit what the supply delivers at most
+ * @param shortCircuitCurrent what flows into a short: for a battery far more than its rating
  * @param loadsAtOnce how many loads may be on together; absent means all
  * @param returnWire conductor size as written, for example {@code 1.5 mm²} or {@code AWG 16}
  * @param returnLength one way
@@ -23,6 +24,7 @@ public record Rail(
     Optional<Sourced> voltage,
     Optional<Sourced> tolerance,
     Optional<Sourced> currentLimit,
+    Optional<Sourced> shortCircuitCurrent,
     OptionalInt loadsAtOnce,
     String returnWire,
     Optional<Sourced> returnLength,

@@ -16,14 +16,11 @@ import lowfirst.board.Load;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
-import lowfirst.board.Swap;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.channel.PartData.Role;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
-import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
 
@@ -219,6 +216,16 @@ final class ChannelResolution {
     add(data, Term.ON_TIME, load.onTime(), load, "on time");
     add(data, Term.PERIOD, load.period(), load, "period");
     add(data, Term.DUTY, load.duty(), load, "duty");
+    data.add(
+        load.switchOns().isPresent()
+            ? Datum.of(
+                Term.SWITCH_ONS,
+                load.switchOns().getAsInt(),
+                Source.kit(load.place() + ", switch-ons"))
+            : Datum.of(
+                Term.SWITCH_ONS,
+                FuseFamily.MOST_PULSES,
+                Source.assumed("100 000 times in its life", "loads.csv switch-ons")));
     add(data, Term.MAX_ON_TIME, load.maxOnTime(), load, "max on time");
     add(data, Term.RATED_DUTY, load.ratedDuty(), load, "rated duty");
     add(data, Term.PULL_IN, load.pullInVoltage(), load, "pull-in voltage");
@@ -438,7 +445,7 @@ final class ChannelResolution {
       String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
       return Optional.of(partData(role, named(kind, name), ""));
     }
-    PartType type = fitted(channel, designator.get(), role, item.partType());
+    PartType type = item.partType();
     String words =
         String.join(" ", type.text(), type.typeNumber(), type.packageName(), item.description());
     return Optional.of(partData(role, type, words));
@@ -447,29 +454,6 @@ final class ChannelResolution {
   private PartData partData(Role role, PartType type, String words) {
     String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     return PartData.of(role, type, kit.datasheets().about(key), words);
-  }
-
-  /** The part type that an accepted swap put there, else the BOM's. */
-  private PartType fitted(OutputChannel channel, Designator designator, Role role, PartType asked) {
-    for (Swap swap : kit.swaps()) {
-      boolean here = swap.board().isBlank() || swap.board().equals(channel.board());
-      boolean applied = !swap.asked().isEmpty();
-      if (here && !applied && swap.designators().contains(designator)) {
-        boolean resistor = role == Role.GATE_RESISTOR || role == Role.PULL_DOWN;
-        Optional<Quantity> value =
-            resistor ? Quantity.parse(swap.fitted(), Dimension.RESISTANCE).value() : asked.value();
-        return new PartType(
-            asked.kind(),
-            swap.fitted(),
-            value,
-            resistor ? Optional.empty() : asked.tolerance(),
-            Optional.empty(),
-            Optional.empty(),
-            resistor ? "" : swap.fitted(),
-            asked.packageName());
-      }
-    }
-    return asked;
   }
 
   private static PartType named(PartKind kind, String typeNumber) {

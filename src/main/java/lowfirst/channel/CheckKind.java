@@ -45,13 +45,13 @@ public enum CheckKind {
       "pull-down bears its power",
       Dimension.POWER,
       AT_MOST,
-      "Vdrive²/Rpd ≤ min(P·(155 °C − TA)/85 K, (250 V)²/Rpd)",
+      "Vdrive²/Rpd ≤ min(P·d(TA), (250 V)²/Rpd); d = the lesser of (155 °C − TA)/85 K and MIL-R-39017",
       "Small resistors burn too: power is derated from 70 °C, and a voltage limit may bind first."),
   GATE_RESISTOR_POWER(
       "gate resistor bears its power",
       Dimension.POWER,
       AT_MOST,
-      "Vdrive·(QGS + QGD)·fPWM ≤ min(P·(155 °C − TA)/85 K, (250 V)²/RG)",
+      "Vdrive·(QGS + QGD)·fPWM ≤ min(P·d(TA), (250 V)²/RG)",
       "Charging the gate at every PWM edge heats its resistor."),
   SWITCHING_TIME(
       "switches within the PWM period",
@@ -181,14 +181,22 @@ public enum CheckKind {
       "fuse survives the inrush",
       Dimension.JOULE_INTEGRAL,
       AT_MOST,
-      "Iinrush²·tinrush ≤ 22 % of the melting I²t (100 000 pulses)",
-      "Every inrush bites a little off the fuse; this many bites it must survive."),
+      "Iinrush²·tinrush·⌈10 s/T⌉ ≤ s·I²t melting; s = 48 % for 100 pulses in its life, 38 % for"
+          + " 1 000, 29 % for 10 000, 22 % for 100 000",
+      "Every inrush bites a little off the fuse, and more when it can't cool in between."),
   FUSE_VOLTAGE(
       "fuse breaks this voltage",
       Dimension.VOLTAGE,
       AT_MOST,
       "Vmax ≤ VN for DC",
       "Direct current keeps an arc burning: the AC rating says nothing about it."),
+  FUSE_BREAKING(
+      "fuse breaks a short",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Ishort ≤ breaking capacity for DC; Ishort = the supply's short-circuit current, else its"
+          + " limit, else Vmax/Rreturn",
+      "A fuse that must break more than it was built for bursts or keeps arcing."),
   FUSE_PROTECTS_TRACK(
       "fuse opens before the track burns",
       Dimension.CURRENT,
@@ -205,7 +213,9 @@ public enum CheckKind {
       "copper track carries the load",
       Dimension.CURRENT,
       AT_MOST,
-      "Irms ≤ k·ΔT^0.44·A^0.725, k = 0.048 outside, 0.024 inside; ΔT = 20 K; A in mil² (IPC-2221)",
+      "Irms ≤ k·ΔT^0.44·A^0.725, k = 0.048 outside, 0.024 inside; ΔT = 20 K; A in mil² (IPC-2221);"
+          + " or less by k·ΔT^b·A^c with 0.0647, 0.4281, 0.6732 outside, 0.0150, 0.5453, 0.7349"
+          + " inside",
       "The older IPC-2221 curve: IPC-2152 finds lone tracks on thin boards somewhat hotter."),
   CONTACT_CURRENT(
       "contact carries the load",

@@ -9,17 +9,19 @@ import lowfirst.quantity.Source;
 
 /**
  * A stranded copper wire by its cross-section. Resistance: IEC 60228 class 5, tinned (the higher
- * column), for its nominal sizes from 0.5 mm² on and DIN VDE 0295 for 0.14 to 0.34 mm²; ASTM B258
- * diameters at 0.017241 Ω·mm²/m for gauge sizes, 2 % added for stranding. Current: IEC 60335-1
- * table 11 (cords; ≤ 3 A on 0.5 mm² up to 63 A on 10 mm²), and 700 circular mils per ampere below
- * 0.5 mm².
+ * column), for its nominal sizes from 0.5 mm² on. Of the small sizes 0.14 to 0.34 mm² DIN VDE 0295
+ * is known only from a copy whose columns can't be told apart (134, 96, 76, 53 Ω/km): a tenth is
+ * added, more than the columns differ (40.1 to 39.0 at 0.5 mm²). ASTM B258 diameters at 0.017241
+ * Ω·mm²/m for gauge sizes, 2 % added for stranding. Current: IEC 60335-1 table 11 (cords; ≤ 3 A on
+ * 0.5 mm² up to 63 A on 10 mm²), and 700 circular mils per ampere below 0.5 mm².
  */
 final class Conductor {
   static final Source AMPACITY =
       Source.standard("IEC 60335-1 table 11; below 0.5 mm² 700 cmil/A (handbook practice)");
   static final Source BUNDLE = Source.standard("MIL-W-5088L bundle derating, all wires loaded");
   static final Source RESISTANCE =
-      Source.standard("IEC 60228 class 5, tinned; DIN VDE 0295; ASTM B258");
+      Source.standard(
+          "IEC 60228 class 5, tinned; below 0.5 mm² DIN VDE 0295 and a tenth; ASTM B258");
   static final Source OPEN_AIR =
       Source.standard("Handbook of Electronic Tables and Formulas, chassis wiring column");
 
@@ -30,7 +32,7 @@ final class Conductor {
     0.14, 0.22, 0.25, 0.34, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10
   };
   private static final double[] IEC_OHMS_PER_KM = {
-    134, 96, 76, 53, 40.1, 26.7, 20.0, 13.7, 8.21, 5.09, 3.39, 1.95
+    147.4, 105.6, 83.6, 58.3, 40.1, 26.7, 20.0, 13.7, 8.21, 5.09, 3.39, 1.95
   };
   private static final double[] CORD_AREAS = {0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10};
   private static final double[] CORD_AMPERES = {3, 6, 10, 16, 25, 32, 40, 63};
@@ -104,6 +106,15 @@ final class Conductor {
         * lengthMillimetres
         * 1e-6
         * CopperTemperature.factor(20, celsius);
+  }
+
+  /** The least that a length can have in ohms: solid pure copper at 0 °C. */
+  static double leastOhms(double squareMillimetres, double lengthMillimetres) {
+    return IACS_OHMS_PER_KM
+        / squareMillimetres
+        * lengthMillimetres
+        * 1e-6
+        * CopperTemperature.factor(20, 0);
   }
 
   /** Current by the handbook rule of 700 circular mils for each ampere. */

@@ -45,6 +45,8 @@ public enum DatasheetSymbol {
   IN("IN", "fuse: rated current", "any", "Irated"),
   VN("VN", "fuse: rated voltage; the condition must say DC", "any", "Vrated"),
   I2T("I2t", "fuse: melting I²t", "min or typ"),
+  BREAKING(
+      "breaking", "fuse: breaking capacity; the condition must say DC", "any", "breaking capacity"),
   FAMILY("family", "fuse: UL 248-14 or IEC 60127, in the condition", "none"),
   // bipolar transistor, Darlington array, optocoupler
   VCEO("VCEO", "transistor or array: voltage rating", "max", "VCE", "VBRCEO"),

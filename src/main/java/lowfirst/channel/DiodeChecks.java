@@ -7,12 +7,6 @@ import lowfirst.quantity.Source;
 
 /** Whether the flyback diode takes over the coil's current. */
 final class DiodeChecks {
-  private static final Datum VOLTAGE_MARGIN =
-      Datum.constant(
-          "share of VRRM",
-          SwitchChecks.VOLTAGE_SHARE,
-          Dimension.RATIO,
-          Source.standard("common practice: a fifth of the rating kept"));
   private static final double RECOVERY_SHARE = 0.01;
   private static final Datum RECOVERY_LIMIT =
       Datum.constant(
@@ -29,13 +23,8 @@ final class DiodeChecks {
       return;
     }
     checks.add(
-        Check.of(
-            CheckKind.DIODE_VOLTAGE,
-            in.supplyHigh(),
-            SwitchChecks.VOLTAGE_SHARE * in.low(Term.DIODE_REVERSE_RATING),
-            in.datum(Term.SUPPLY),
-            in.datum(Term.DIODE_REVERSE_RATING),
-            VOLTAGE_MARGIN));
+        VoltageMargin.check(
+            CheckKind.DIODE_VOLTAGE, in, in.supplyHigh(), Term.DIODE_REVERSE_RATING));
     if (!in.isInductive()) {
       return;
     }

@@ -7,12 +7,13 @@ import lowfirst.quantity.Source;
 
 /** Whether the fuse carries the load, survives the inrush, and protects what follows it. */
 final class FuseChecks {
-  private static final Datum ENDURANCE =
-      Datum.constant(
-          "share of I2t",
-          FuseFamily.ENDURANCE,
-          Dimension.RATIO,
-          Source.standard("Littelfuse catalogue, Chart 2: 22 % for 100 000 pulses"));
+  private static final Source CHART =
+      Source.standard("Littelfuse catalogue, Chart 2: by number of pulses, 10 s and more apart");
+  private static final Datum SELDOM =
+      Datum.of(
+          Term.PERIOD,
+          FuseFamily.COOLING_SECONDS,
+          Source.assumed("10 s or more from one switching on to the next", "loads.csv period"));
 
   private FuseChecks() {}
 
@@ -35,15 +36,7 @@ final class FuseChecks {
             in.datum(Term.AMBIENT),
             rules));
     if (SwitchChecks.hasInrush(in)) {
-      checks.add(
-          Check.of(
-              CheckKind.FUSE_PULSE,
-              PulseShape.RECTANGLE.jouleIntegral(in.inrushAmps(), in.high(Term.INRUSH_TIME)),
-              FuseFamily.ENDURANCE * in.low(Term.FUSE_MELTING),
-              in.datum(Term.INRUSH),
-              in.datum(Term.INRUSH_TIME),
-              in.datum(Term.FUSE_MELTING),
-              ENDURANCE));
+      checks.add(pulse(in));
     }
     checks.add(
         Check.of(
@@ -52,6 +45,13 @@ final class FuseChecks {
             in.low(Term.FUSE_VOLTAGE),
             in.datum(Term.SUPPLY),
             in.datum(Term.FUSE_VOLTAGE)));
+    checks.add(
+        Check.of(
+            CheckKind.FUSE_BREAKING,
+            in.high(Term.SHORT_CIRCUIT),
+            in.low(Term.FUSE_BREAKING),
+            in.datum(Term.SHORT_CIRCUIT),
+            in.datum(Term.FUSE_BREAKING)));
     checks.add(
         Check.of(
             CheckKind.FUSE_PROTECTS_TRACK,
@@ -76,5 +76,35 @@ final class FuseChecks {
                 Conductor.openAirAmperes(in.low(Term.WIRE_AREA)),
                 Dimension.CURRENT,
                 Conductor.OPEN_AIR)));
+  }
+
+  /**
+   * I²t of the inrush as a rectangle, which no shape of pulse with that peak and time exceeds; as
+   * many of them as come before the fuse has cooled count together.
+   */
+  static double jouleIntegral(double amperes, double seconds, double periodSeconds) {
+    double together = Math.max(1, Math.ceil(FuseFamily.COOLING_SECONDS / periodSeconds - 1e-9));
+    return amperes * amperes * seconds * together;
+  }
+
+  private static Check pulse(ChannelInputs in) {
+    Datum period = in.knows(Term.PERIOD) ? in.datum(Term.PERIOD) : SELDOM;
+    double share = FuseFamily.endurance(in.high(Term.SWITCH_ONS));
+    Datum rule =
+        Double.isNaN(share) && in.knows(Term.SWITCH_ONS)
+            ? Datum.missing(
+                Term.FUSE_MELTING,
+                "share of the melting I²t for more than 100 000 pulses: ask the fuse's maker")
+            : Datum.constant("share of I2t", share, Dimension.RATIO, CHART);
+    return Check.of(
+        CheckKind.FUSE_PULSE,
+        jouleIntegral(in.inrushAmps(), in.high(Term.INRUSH_TIME), period.low()),
+        share * in.low(Term.FUSE_MELTING),
+        in.datum(Term.INRUSH),
+        in.datum(Term.INRUSH_TIME),
+        period,
+        in.datum(Term.SWITCH_ONS),
+        in.datum(Term.FUSE_MELTING),
+        rule);
   }
 }

@@ -17,8 +17,11 @@ public enum FuseFamily {
   /** Loss of rating by ambient, per kelvin above 25 °C (interfacebus.com, Fuse Derating). */
   static final double PER_KELVIN = 0.005;
 
-  /** Share of the melting I²t that 100 000 pulses may use (Littelfuse catalogue, Chart 2). */
-  static final double ENDURANCE = 0.22;
+  /** Pulses closer together than this add up: so far apart were those of Chart 2. */
+  static final double COOLING_SECONDS = 10;
+
+  /** What Chart 2 was drawn for at most. */
+  static final int MOST_PULSES = 100_000;
 
   private final String words;
   private final double continuousShare;
@@ -56,15 +59,18 @@ public enum FuseFamily {
 
   /**
    * Share of the nominal melting I²t that a pulse may have (Littelfuse catalogue, Chart 2): 22 %
-   * for 100 000 pulses, 29 % for 10 000, 38 % for 1 000, 48 % for 100.
+   * for 100 000 pulses, 29 % for 10 000, 38 % for 1 000, 48 % for 100; not a number beyond.
    */
-  static double endurance(int pulses) {
+  static double endurance(double pulses) {
     if (pulses <= 100) {
       return 0.48;
     }
     if (pulses <= 1_000) {
       return 0.38;
     }
-    return pulses <= 10_000 ? 0.29 : ENDURANCE;
+    if (pulses <= 10_000) {
+      return 0.29;
+    }
+    return pulses <= MOST_PULSES ? 0.22 : Double.NaN;
   }
 }

@@ -26,6 +26,11 @@ final class FuseReader {
             Term.FUSE_VOLTAGE,
             DatasheetSymbol.VN,
             line -> TestCondition.parse(line.condition()).says("DC")));
+    data.add(
+        ratings.rated(
+            Term.FUSE_BREAKING,
+            DatasheetSymbol.BREAKING,
+            line -> TestCondition.parse(line.condition()).says("DC")));
     data.add(ratings.rated(Term.FUSE_MELTING, DatasheetSymbol.I2T, line -> true));
     String words =
         (bomWords

@@ -41,7 +41,12 @@ public final class KitInputs {
           rail.map(RailInputs::lift)
               .orElseGet(
                   () -> Datum.missing(Term.RETURN_LIFT, resolution.railMissing(in.channel())));
-      joined.add(in.with(lift, othersOnFuse(kit, in, alone), othersOnStage(kit, in, alone)));
+      Datum intoShort =
+          rail.map(RailInputs::shortCircuit)
+              .orElseGet(
+                  () -> Datum.missing(Term.SHORT_CIRCUIT, resolution.railMissing(in.channel())));
+      joined.add(
+          in.with(lift, intoShort, othersOnFuse(kit, in, alone), othersOnStage(kit, in, alone)));
     }
     return new KitInputs(joined, rails);
   }

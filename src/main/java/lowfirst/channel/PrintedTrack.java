@@ -4,8 +4,11 @@ import lowfirst.quantity.Source;
 
 /**
  * A copper track on the board. Current for a temperature rise by IPC-2221 §6.2: I = k·ΔT^0.44·
- * A^0.725, A in square mils, k = 0.048 outside and 0.024 inside. IPC-2152 (2009) measured lone
- * tracks on boards without planes and finds the outside curve optimistic on thin ones.
+ * A^0.725, A in square mils, k = 0.048 outside and 0.024 inside. Another published fit of the same
+ * charts, I = k·ΔT^b·A^c with 0.0647, 0.4281, 0.6732 outside and 0.0150, 0.5453, 0.7349 inside (HwB
+ * "PCB trace"), asks more width of wide and of inner tracks; the lesser current counts. IPC-2152
+ * (2009) measured lone tracks on boards without planes and finds the outside curve optimistic on
+ * thin ones.
  *
  * @param widthMillimetres width
  * @param copperMillimetres thickness of the copper
@@ -19,10 +22,25 @@ record PrintedTrack(double widthMillimetres, double copperMillimetres, boolean e
   /** Temperature that a track may reach while a fuse makes up its mind. */
   static final double FAULT_CELSIUS = 105;
 
-  static final Source IPC_2221 = Source.standard("IPC-2221 §6.2, track current chart");
+  static final Source IPC_2221 =
+      Source.standard("IPC-2221 §6.2, track current chart, the stricter of two published fits");
 
-  private static final double EXTERNAL = 0.048;
-  private static final double INTERNAL = 0.024;
+  /** The current that warms a track: I = k·ΔT^b·A^c. */
+  private record Fit(double k, double b, double c) {
+
+    double amperes(double riseKelvin, double squareMils) {
+      return k * Math.pow(riseKelvin, b) * Math.pow(squareMils, c);
+    }
+
+    double squareMils(double amperes, double riseKelvin) {
+      return Math.pow(amperes / (k * Math.pow(riseKelvin, b)), 1 / c);
+    }
+  }
+
+  private static final Fit EXTERNAL = new Fit(0.048, 0.44, 0.725);
+  private static final Fit INTERNAL = new Fit(0.024, 0.44, 0.725);
+  private static final Fit OTHER_EXTERNAL = new Fit(0.0647, 0.4281, 0.6732);
+  private static final Fit OTHER_INTERNAL = new Fit(0.0150, 0.5453, 0.7349);
   private static final double SQUARE_MILS_PER_SQUARE_MILLIMETRE = 1 / (0.0254 * 0.0254);
 
   /** Resistivity of annealed copper at 20 °C, IACS: 0.017241 Ω·mm²/m, here in Ω·mm. */
@@ -34,8 +52,9 @@ record PrintedTrack(double widthMillimetres, double copperMillimetres, boolean e
       return 0;
     }
     double squareMils = widthMillimetres * copperMillimetres * SQUARE_MILS_PER_SQUARE_MILLIMETRE;
-    double k = external ? EXTERNAL : INTERNAL;
-    return k * Math.pow(riseKelvin, 0.44) * Math.pow(squareMils, 0.725);
+    Fit one = external ? EXTERNAL : INTERNAL;
+    Fit other = external ? OTHER_EXTERNAL : OTHER_INTERNAL;
+    return Math.min(one.amperes(riseKelvin, squareMils), other.amperes(riseKelvin, squareMils));
   }
 
   /** Resistance of a length, in ohms. */
@@ -46,11 +65,21 @@ record PrintedTrack(double widthMillimetres, double copperMillimetres, boolean e
         * CopperTemperature.factor(20, celsius);
   }
 
-  /** Width for a current and a rise, in millimetres, at this thickness and layer. */
+  /** Width for a current and a rise by the formula of IPC-2221, in millimetres. */
   static double widthMillimetres(
       double amperes, double riseKelvin, double copperMillimetres, boolean external) {
-    double k = external ? EXTERNAL : INTERNAL;
-    double squareMils = Math.pow(amperes / (k * Math.pow(riseKelvin, 0.44)), 1 / 0.725);
-    return squareMils / SQUARE_MILS_PER_SQUARE_MILLIMETRE / copperMillimetres;
+    Fit fit = external ? EXTERNAL : INTERNAL;
+    return fit.squareMils(amperes, riseKelvin)
+        / SQUARE_MILS_PER_SQUARE_MILLIMETRE
+        / copperMillimetres;
+  }
+
+  /** The same by the other fit of the chart. */
+  static double otherWidthMillimetres(
+      double amperes, double riseKelvin, double copperMillimetres, boolean external) {
+    Fit fit = external ? OTHER_EXTERNAL : OTHER_INTERNAL;
+    return fit.squareMils(amperes, riseKelvin)
+        / SQUARE_MILS_PER_SQUARE_MILLIMETRE
+        / copperMillimetres;
   }
 }

@@ -202,6 +202,35 @@ final class RailInputs {
         new Source(remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED, words));
   }
 
+  /**
+   * What flows into a short behind a fuse: what the kit states; else what the supply delivers at
+   * most; else what nothing but the return's cold copper would let through.
+   */
+  Datum shortCircuit() {
+    if (rail.shortCircuitCurrent().isPresent()) {
+      return Datum.of(Term.SHORT_CIRCUIT, rail.shortCircuitCurrent().get());
+    }
+    Datum limit = datum(Term.RAIL_LIMIT);
+    if (limit.isKnown()) {
+      return Datum.of(
+          Term.SHORT_CIRCUIT,
+          limit.high(),
+          new Source(
+              limit.source().origin(),
+              limit.source()
+                  + "; for a battery write its short-circuit current in rails.csv instead"));
+    }
+    double ohms = Conductor.leastOhms(high(Term.RETURN_AREA), low(Term.RETURN_LENGTH));
+    double amps = high(Term.SUPPLY) / ohms;
+    return Double.isFinite(amps)
+        ? Datum.of(
+            Term.SHORT_CIRCUIT,
+            amps,
+            Source.computed(
+                "Vmax/Rreturn at 0 °C: rails.csv states no limit of rail " + rail.name()))
+        : Datum.missing(Term.SHORT_CIRCUIT, at(rail, "short-circuit current or current limit"));
+  }
+
   /** The same rail with a term at one value. */
   RailInputs with(Term term, double value) {
     return with(datum(term).at(value));

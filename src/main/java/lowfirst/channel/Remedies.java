@@ -68,7 +68,10 @@ public final class Remedies {
               List.of(down(Term.DIODE_RECOVERY), down(Term.PWM_FREQUENCY))),
           entry(CheckKind.RELEASE_TIME, List.of(up(Term.PERIOD), up(Term.DIODE_FORWARD))),
           entry(CheckKind.FUSE_CURRENT, List.of(up(Term.FUSE_RATING))),
-          entry(CheckKind.FUSE_PULSE, List.of(up(Term.FUSE_MELTING), down(Term.INRUSH))),
+          entry(
+              CheckKind.FUSE_PULSE,
+              List.of(up(Term.FUSE_MELTING), down(Term.INRUSH), up(Term.PERIOD))),
+          entry(CheckKind.FUSE_BREAKING, List.of(up(Term.FUSE_BREAKING), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.FUSE_VOLTAGE, List.of(up(Term.FUSE_VOLTAGE))),
           entry(
               CheckKind.FUSE_PROTECTS_TRACK, List.of(down(Term.FUSE_RATING), up(Term.TRACE_WIDTH))),

@@ -3,21 +3,12 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
-import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Source;
 
 /**
  * Drivers that carry the load themselves, without a MOSFET: Darlington array, optocoupler,
  * constant-current sink, bipolar transistor; and the optocoupler that drives a gate.
  */
 final class StageChecks {
-  private static final Datum VOLTAGE_MARGIN =
-      Datum.constant(
-          "share of VCE",
-          SwitchChecks.VOLTAGE_SHARE,
-          Dimension.RATIO,
-          Source.standard("common practice: a fifth of the rating kept"));
-
   private StageChecks() {}
 
   /** Adds the checks of a stage that carries the load. */
@@ -74,14 +65,10 @@ final class StageChecks {
 
   private static Check voltage(ChannelInputs in) {
     boolean openCoil = in.isInductive() && !in.has(Fitted.FLYBACK_DIODE);
-    double above = in.isInductive() && !openCoil ? in.high(Term.DIODE_FORWARD) : 0;
-    return Check.of(
-        CheckKind.STAGE_VOLTAGE,
-        openCoil ? Double.POSITIVE_INFINITY : in.supplyHigh() + above,
-        SwitchChecks.VOLTAGE_SHARE * in.low(Term.DRAIN_RATING),
-        in.datum(Term.SUPPLY),
-        in.datum(Term.DRAIN_RATING),
-        VOLTAGE_MARGIN);
+    return openCoil
+        ? VoltageMargin.check(
+            CheckKind.STAGE_VOLTAGE, in, Double.POSITIVE_INFINITY, Term.DRAIN_RATING)
+        : VoltageMargin.whenOff(CheckKind.STAGE_VOLTAGE, in);
   }
 
   /** Base current left in the worst case, in amperes. */

@@ -10,16 +10,6 @@ final class SwitchChecks {
   /** Kelvin kept below the junction rating. */
   static final double MARGIN_KELVIN = 25;
 
-  /** Share of a voltage rating that is used. */
-  static final double VOLTAGE_SHARE = 0.8;
-
-  private static final Datum VOLTAGE_MARGIN =
-      Datum.constant(
-          "share of VDS",
-          VOLTAGE_SHARE,
-          Dimension.RATIO,
-          Source.standard("common practice: a fifth of the rating kept for wiring inductance"));
-
   /** The same margin as an input that a check shows. */
   static final Datum HEAT_MARGIN =
       Datum.constant(
@@ -55,7 +45,7 @@ final class SwitchChecks {
     if (hasInrush(in)) {
       checks.add(inrushHeat(in, line, junction));
     }
-    checks.add(drainVoltage(in));
+    checks.add(VoltageMargin.whenOff(CheckKind.DRAIN_VOLTAGE, in));
     if (in.isInductive() && !in.has(Fitted.FLYBACK_DIODE)) {
       avalanche(in, junction, checks);
     }
@@ -193,19 +183,6 @@ final class SwitchChecks {
         in.knows(Term.RTH_CASE) ? in.datum(Term.RTH_CASE) : in.datum(Term.RTH_AIR),
         in.datum(Term.JUNCTION_RATING),
         HEAT_MARGIN);
-  }
-
-  private static Check drainVoltage(ChannelInputs in) {
-    boolean clamped = in.isInductive() && in.has(Fitted.FLYBACK_DIODE);
-    double above = clamped ? in.high(Term.DIODE_FORWARD) : 0;
-    return Check.of(
-        CheckKind.DRAIN_VOLTAGE,
-        in.supplyHigh() + above,
-        VOLTAGE_SHARE * in.low(Term.DRAIN_RATING),
-        in.datum(Term.SUPPLY),
-        clamped ? in.datum(Term.DIODE_FORWARD) : VOLTAGE_MARGIN,
-        in.datum(Term.DRAIN_RATING),
-        VOLTAGE_MARGIN);
   }
 
   private static void avalanche(ChannelInputs in, double junction, List<Check> checks) {

@@ -24,6 +24,7 @@ public enum Term {
   ON_TIME("ton", Dimension.TIME, HIGHER, "loads.csv on time"),
   PERIOD("T", Dimension.TIME, LOWER, "loads.csv period"),
   DUTY("D", Dimension.PERCENT, EITHER, "loads.csv duty"),
+  SWITCH_ONS("n", Dimension.RATIO, HIGHER, "loads.csv switch-ons"),
   MAX_ON_TIME("tonmax", Dimension.TIME, LOWER, "loads.csv max on time"),
   RATED_DUTY("Dmax", Dimension.PERCENT, LOWER, "loads.csv rated duty"),
   PULL_IN("Vpull-in", Dimension.VOLTAGE, HIGHER, "loads.csv pull-in voltage"),
@@ -78,6 +79,9 @@ public enum Term {
   FUSE_RATING("IN", Dimension.CURRENT, EITHER, "datasheets.csv IN, or the fuse's value in the BOM"),
   FUSE_VOLTAGE("VN", Dimension.VOLTAGE, LOWER, "datasheets.csv VN, condition DC"),
   FUSE_MELTING("I2t", Dimension.JOULE_INTEGRAL, LOWER, "datasheets.csv I2t"),
+  FUSE_BREAKING("breaking", Dimension.CURRENT, LOWER, "datasheets.csv breaking, condition DC"),
+  SHORT_CIRCUIT(
+      "Ishort", Dimension.CURRENT, HIGHER, "rails.csv short-circuit current or current limit"),
   OTHERS_ON_FUSE("Iothers", Dimension.CURRENT, HIGHER, "channels.csv, rows with this fuse"),
   // copper, contact, wire
   TRACE_WIDTH("w", Dimension.LENGTH, LOWER, "channels.csv trace width"),

@@ -31,7 +31,6 @@ final class BomChecks {
 
   static List<Problem> of(BoardIndex index) {
     var checks = new BomChecks(index);
-    checks.quantities();
     checks.namedTwice();
     checks.placedTwice();
     if (!checks.items.isEmpty() && !checks.placements.isEmpty()) {
@@ -39,23 +38,6 @@ final class BomChecks {
       checks.notInBom();
     }
     return checks.problems;
-  }
-
-  private void quantities() {
-    for (Item item : board.items()) {
-      int named = item.designators().size();
-      if (named > 0 && item.quantity() != named && item.isFitted()) {
-        add(
-            Kind.QUANTITY_DISAGREES,
-            item,
-            "the quantity is "
-                + item.quantity()
-                + ", but "
-                + (named == 1 ? "one designator is" : named + " designators are")
-                + " named",
-            "correct whichever is wrong");
-      }
-    }
   }
 
   private void namedTwice() {

@@ -110,15 +110,32 @@ final class BomReader {
     sayWhatWasRead(row, list);
     PartType type = partTypes.read(row, list, problems);
     OptionalInt quantity = quantity(row, list);
-    items.add(
+    int named = list.designators().size();
+    var item =
         new Item(
             list.designators(),
-            quantity.orElse(Math.max(1, list.designators().size())),
+            quantity.orElse(Math.max(1, named)),
             type,
             description(row, list),
             height(row),
             fitting(row, quantity, type),
-            row.place()));
+            row.place(Column.DESIGNATORS));
+    items.add(item);
+    if (named > 0 && item.quantity() != named && item.isFitted()) {
+      problems.add(disagrees(row, item.quantity(), named));
+    }
+  }
+
+  private static Problem disagrees(TableRow row, int quantity, int named) {
+    return row.problem(
+        Kind.QUANTITY_DISAGREES,
+        Column.QUANTITY,
+        "the quantity is "
+            + quantity
+            + ", but "
+            + (named == 1 ? "one designator is" : named + " designators are")
+            + " named",
+        "correct whichever is wrong");
   }
 
   private void sayWhatWasRead(TableRow row, DesignatorList list) {

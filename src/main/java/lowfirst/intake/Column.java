@@ -46,6 +46,7 @@ enum Column {
   // rails
   RAIL,
   CURRENT_LIMIT,
+  SHORT_CIRCUIT_CURRENT,
   LOADS_AT_ONCE,
   RETURN_WIRE,
   RETURN_LENGTH,
@@ -93,6 +94,7 @@ enum Column {
   PULL_IN_VOLTAGE,
   RATED_DUTY,
   TEMPERATURE_RISE,
+  SWITCH_ONS,
   // bag and swaps
   PART,
   BAG,

@@ -10,8 +10,8 @@ import lowfirst.problem.Problem;
 final class KitChecks {
   private KitChecks() {}
 
-  /** Every disagreement between the tables. */
-  static List<Problem> of(Kit kit) {
+  /** Every disagreement between the tables, whose cells stand where {@code cells} knows. */
+  static List<Problem> of(Kit kit, NamedCells cells) {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
       BoardIndex index = BoardIndex.of(board);
@@ -20,7 +20,7 @@ final class KitChecks {
       problems.addAll(PlacementChecks.of(index));
       problems.addAll(HeightChecks.of(index));
     }
-    problems.addAll(ReferenceChecks.of(kit));
+    problems.addAll(ReferenceChecks.of(kit, cells));
     return problems;
   }
 }

@@ -109,6 +109,14 @@ final class KitLayout {
     if (name.isEmpty()) {
       return;
     }
+    if (boards.stream().anyMatch(board -> board.name().equals(name.get()))) {
+      problems.add(
+          row.problem(
+              Kind.NAME_TWICE,
+              Column.BOARD,
+              "there are two of the board \"" + name.get() + "\"; the first one counts",
+              "give each a name of its own"));
+    }
     boards.add(
         new BoardFiles(
             name.get(),

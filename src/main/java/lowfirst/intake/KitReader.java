@@ -31,6 +31,7 @@ public final class KitReader {
   private final ColumnMap map;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Understanding> understood = new ArrayList<>();
+  private final NamedCells cells = new NamedCells();
 
   private KitReader(KitFiles files, ColumnMap map) {
     this.files = files;
@@ -70,7 +71,7 @@ public final class KitReader {
             rows(TableKind.SWAPS, PartTables::swaps),
             // Last, when every table that counts has been read.
             Fingerprint.of(files, tables()));
-    problems.addAll(KitChecks.of(kit));
+    problems.addAll(KitChecks.of(kit, cells));
     return new KitReading(kit, problems, understood);
   }
 
@@ -102,6 +103,9 @@ public final class KitReader {
   private Table table(TableKind kind, String path) {
     Table table = TableReader.read(kind, path, files.file(path).orElseThrow(), map);
     problems.addAll(table.problems());
+    if (!kind.isExported()) {
+      cells.add(table);
+    }
     if (kind != TableKind.PLACEMENTS) {
       understood.add(table.understanding());
     }

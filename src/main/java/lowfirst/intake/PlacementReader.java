@@ -88,7 +88,7 @@ final class PlacementReader {
             side.get(),
             row.text(Column.VALUE),
             row.text(Column.PACKAGE),
-            row.place()));
+            row.place(Column.DESIGNATOR)));
   }
 
   /** A line of prose may hold separators: neither coordinate has a digit, and it names no part. */

@@ -27,10 +27,12 @@ final class ReferenceChecks {
   private final Set<String> drivers;
   private final Set<String> loads;
   private final Map<String, Set<Designator>> designators = new HashMap<>();
+  private final NamedCells cells;
   private final List<Problem> problems = new ArrayList<>();
 
-  private ReferenceChecks(Kit kit) {
+  private ReferenceChecks(Kit kit, NamedCells cells) {
     this.kit = kit;
+    this.cells = cells;
     this.rails = kit.rails().stream().map(Rail::name).collect(Collectors.toSet());
     this.drivers = kit.drivers().stream().map(Driver::name).collect(Collectors.toSet());
     this.loads = kit.loads().stream().map(Load::name).collect(Collectors.toSet());
@@ -45,76 +47,90 @@ final class ReferenceChecks {
     }
   }
 
-  static List<Problem> of(Kit kit) {
-    var checks = new ReferenceChecks(kit);
+  static List<Problem> of(Kit kit, NamedCells cells) {
+    var checks = new ReferenceChecks(kit, cells);
     checks.names();
     kit.channels().forEach(checks::channel);
     kit.loads()
         .forEach(
-            load -> checks.named(load.rail(), checks.rails, "rail", "rails.csv", load.place()));
+            load -> {
+              Place place = cells.of(TableKind.LOADS, Column.RAIL, load.place(), load.rail());
+              checks.named(load.rail(), checks.rails, TableKind.RAILS, place);
+            });
     kit.drivers()
         .forEach(
-            driver ->
-                checks.named(driver.supply(), checks.rails, "rail", "rails.csv", driver.place()));
+            driver -> {
+              String supply = driver.supply();
+              Place place = cells.of(TableKind.DRIVERS, Column.SUPPLY, driver.place(), supply);
+              checks.named(supply, checks.rails, TableKind.RAILS, place);
+            });
     kit.swaps().forEach(checks::swap);
     return checks.problems;
   }
 
   private void names() {
-    var seen = new HashMap<String, Place>();
-    kit.rails().forEach(rail -> once("rail", rail.name(), rail.place(), seen));
-    kit.channels().forEach(channel -> once("channel", channel.name(), channel.place(), seen));
-    kit.drivers().forEach(driver -> once("driver", driver.name(), driver.place(), seen));
-    kit.loads().forEach(load -> once("load", load.name(), load.place(), seen));
-    var boards = new HashSet<String>();
-    for (Board board : kit.boards()) {
-      if (!boards.add(board.name())) {
-        twice("board", board.name(), Place.ofFile("boards.csv"));
-      }
-    }
+    var seen = new HashSet<String>();
+    kit.rails().forEach(rail -> once(TableKind.RAILS, rail.name(), rail.place(), seen));
+    kit.channels()
+        .forEach(channel -> once(TableKind.CHANNELS, channel.name(), channel.place(), seen));
+    kit.drivers().forEach(driver -> once(TableKind.DRIVERS, driver.name(), driver.place(), seen));
+    kit.loads().forEach(load -> once(TableKind.LOADS, load.name(), load.place(), seen));
   }
 
-  private void once(String what, String name, Place place, Map<String, Place> seen) {
-    if (seen.putIfAbsent(what + " " + name, place) != null) {
-      twice(what, name, place);
+  /** Each of these tables has its name in the column that it can't do without. */
+  private void once(TableKind kind, String name, Place line, Set<String> seen) {
+    Column column = kind.required().get(0);
+    if (!seen.add(kind + " " + name)) {
+      problems.add(
+          new Problem(
+              Kind.NAME_TWICE,
+              cells.of(kind, column, line, name),
+              "there are two of the " + column.words() + " \"" + name + "\"; the first one counts",
+              "give each a name of its own"));
     }
-  }
-
-  private void twice(String what, String name, Place place) {
-    problems.add(
-        new Problem(
-            Kind.NAME_TWICE,
-            place,
-            "there are two of the " + what + " \"" + name + "\"; the first one counts",
-            "give each a name of its own"));
   }
 
   private void channel(OutputChannel channel) {
-    Place place = channel.place();
-    named(channel.board(), designators.keySet(), "board", "boards.csv", place);
-    named(channel.driver(), drivers, "driver", "drivers.csv", place);
-    named(channel.load(), loads, "load", "loads.csv", place);
-    part(channel, "MOSFET", channel.mosfet());
-    part(channel, "gate resistor", channel.gateResistor());
-    part(channel, "pull-down", channel.pullDown());
-    part(channel, "flyback diode", channel.flybackDiode());
-    part(channel, "fuse", channel.fuse());
+    named(
+        channel.board(),
+        designators.keySet(),
+        TableKind.BOARDS,
+        cell(channel, Column.BOARD, channel.board()));
+    named(
+        channel.driver(),
+        drivers,
+        TableKind.DRIVERS,
+        cell(channel, Column.DRIVER, channel.driver()));
+    named(channel.load(), loads, TableKind.LOADS, cell(channel, Column.LOAD, channel.load()));
+    part(channel, "MOSFET", Column.MOSFET, channel.mosfet());
+    part(channel, "gate resistor", Column.GATE_RESISTOR, channel.gateResistor());
+    part(channel, "pull-down", Column.PULL_DOWN, channel.pullDown());
+    part(channel, "flyback diode", Column.FLYBACK_DIODE, channel.flybackDiode());
+    part(channel, "fuse", Column.FUSE, channel.fuse());
   }
 
-  private void part(OutputChannel channel, String role, Optional<Designator> part) {
+  private Place cell(OutputChannel channel, Column column, String text) {
+    return cells.of(TableKind.CHANNELS, column, channel.place(), text);
+  }
+
+  private void part(OutputChannel channel, String role, Column column, Optional<Designator> part) {
     Set<Designator> known = designators.get(channel.board());
     if (known != null && part.isPresent() && !known.contains(part.get())) {
       problems.add(
           new Problem(
               Kind.REFERENCE_UNKNOWN,
-              channel.place(),
+              cell(channel, column, part.get().text()),
               "the " + role + " " + part.get() + " is not on the board " + channel.board(),
               "correct the designator, or add the part to that board's BOM"));
     }
   }
 
   private void swap(Swap swap) {
-    named(swap.board(), designators.keySet(), "board", "boards.csv", swap.place());
+    named(
+        swap.board(),
+        designators.keySet(),
+        TableKind.BOARDS,
+        cells.of(TableKind.SWAPS, Column.BOARD, swap.place(), swap.board()));
     for (Designator designator : swap.designators()) {
       boolean known =
           designators.entrySet().stream()
@@ -125,7 +141,7 @@ final class ReferenceChecks {
         problems.add(
             new Problem(
                 Kind.REFERENCE_UNKNOWN,
-                swap.place(),
+                cells.of(TableKind.SWAPS, Column.DESIGNATORS, swap.place(), designator.text()),
                 designator
                     + " is on no board"
                     + (swap.board().isEmpty() ? "" : " called " + swap.board()),
@@ -134,13 +150,14 @@ final class ReferenceChecks {
     }
   }
 
-  private void named(String name, Set<String> known, String what, String file, Place place) {
+  private void named(String name, Set<String> known, TableKind where, Place place) {
+    String file = where.key() + ".csv";
     if (!name.isEmpty() && !known.contains(name)) {
       problems.add(
           new Problem(
               Kind.REFERENCE_UNKNOWN,
               place,
-              "there is no " + what + " \"" + name + "\" in " + file,
+              "there is no " + where.required().get(0).words() + " \"" + name + "\" in " + file,
               known.isEmpty()
                   ? "add it to " + file
                   : "write one of: "

@@ -51,6 +51,7 @@ final class SupplyTables {
         cells.amount(Column.VOLTAGE, Dimension.VOLTAGE),
         cells.positive(Column.TOLERANCE, Dimension.PERCENT),
         cells.positive(Column.CURRENT_LIMIT, Dimension.CURRENT),
+        cells.positive(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
         cells.count(Column.LOADS_AT_ONCE),
         cells.text(Column.RETURN_WIRE),
         cells.positive(Column.RETURN_LENGTH, Dimension.LENGTH),
@@ -127,6 +128,7 @@ final class SupplyTables {
         cells.positive(Column.RATED_DUTY, Dimension.PERCENT),
         cells.positive(Column.TOLERANCE, Dimension.PERCENT),
         cells.positive(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
+        cells.count(Column.SWITCH_ONS),
         row.place());
   }
 }

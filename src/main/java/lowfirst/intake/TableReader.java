@@ -94,7 +94,7 @@ final class TableReader {
       problems.add(
           new Problem(
               Kind.ROW_LENGTH,
-              Place.ofLine(file, row.line()),
+              Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
               "the row has " + row.cells().size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
     }

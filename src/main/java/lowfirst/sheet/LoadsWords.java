@@ -99,7 +99,7 @@ final class LoadsWords {
       case DIODE_VOLTAGE, DIODE_PEAK, DIODE_CURRENT, DIODE_TEMPERATURE, DIODE_RECOVERY ->
           "the flyback diode";
       case RELEASE_TIME -> "the coil's release";
-      case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE -> "the fuse";
+      case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING -> "the fuse";
       case FUSE_PROTECTS_TRACK, FUSE_PROTECTS_WIRE -> "what the fuse protects";
       case TRACE_CURRENT -> "the copper track";
       case CONTACT_CURRENT -> "the contact";
@@ -164,6 +164,8 @@ final class LoadsWords {
       case TRACE_COPPER -> "copper";
       case FUSE_RATING -> "a fuse";
       case DRAIN_RATING -> "a voltage rating";
+      case FUSE_BREAKING -> "a fuse with a breaking capacity for DC";
+      case SHORT_CIRCUIT -> "a supply with a short-circuit current";
       case CONTACT_RATING -> "a contact rating";
       case WIRE_LENGTH -> "a wire length, one way,";
       case AMBIENT -> "air at the board";

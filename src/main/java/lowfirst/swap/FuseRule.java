@@ -34,12 +34,14 @@ enum FuseRule implements SwapRule {
       "rated voltage",
       "above it the arc does not go out",
       standard("IEC 60127-1: rated voltage"),
-      atLeastIfStated("Vrated")),
+      atLeastIfStated("Vrated"),
+      CheckKind.FUSE_VOLTAGE),
   BREAKING_CAPACITY(
       "breaking capacity",
       "a fault beyond it bursts the fuse; a figure for alternating voltage says nothing of direct",
       standard("IEC 60127-1: breaking capacity"),
-      atLeastIfStated("breaking")),
+      atLeastIfStated("breaking"),
+      CheckKind.FUSE_BREAKING),
   SIZE(
       "size",
       "it must sit in its holder or holes",

@@ -63,6 +63,7 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching) {
         CheckKind.FUSE_CURRENT,
         CheckKind.FUSE_PULSE,
         CheckKind.FUSE_VOLTAGE,
+        CheckKind.FUSE_BREAKING,
         CheckKind.FUSE_PROTECTS_TRACK,
         CheckKind.FUSE_PROTECTS_WIRE);
 

@@ -99,6 +99,7 @@ final class ChannelKit {
   private ChannelKit typicalFuse() {
     return datasheet("T-FUSE", "IN", "", "", "2.5", "A")
         .datasheet("T-FUSE", "VN", "DC", "", "125", "V")
+        .datasheet("T-FUSE", "breaking", "125 V DC", "", "50", "A")
         .datasheet("T-FUSE", "I2t", "", "6", "", "A2s");
   }
 

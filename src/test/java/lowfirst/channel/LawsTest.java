@@ -36,10 +36,11 @@ class LawsTest {
     kits.put("heatsink", TYPICAL.with("channels", "heatsink=8 K/W").with("loads", "on time="));
     kits.put(
         "no diode", TYPICAL.with("channels", "flyback diode=").with("loads", "inductance=2 mH"));
-    kits.put("lamp", TYPICAL.with("loads", "kind=lamp; resistance=; current=0.2 A"));
+    kits.put("lamp", TYPICAL.with("loads", "kind=lamp; resistance=; current=0.2 A; period=20 s"));
     kits.put(
         "motor",
-        TYPICAL.with("loads", "kind=motor; resistance=; current=0.3 A; inrush time=50 ms"));
+        TYPICAL.with(
+            "loads", "kind=motor; resistance=; current=0.3 A; inrush time=50 ms; period=20 s"));
     kits.put("LED", TYPICAL.with("loads", "kind=LED; resistance=; current=0.5 A"));
     kits.put(
         "PWM",

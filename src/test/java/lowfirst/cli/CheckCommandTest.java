@@ -112,8 +112,8 @@ class CheckCommandTest {
 
                  line  cell           what is wrong                what to do
         -------  ----  -------------  ---------------------------  ---------------------------------------
-        caution     4                 R3: no position in the       add it there, or mark the line as not
-                                      placement list               fitted
+        caution     4  designators:   R3: no position in the       add it there, or mark the line as not
+                       R3             placement list               fitted
 
         fault       4  quantity: 12   "12 cm" is no whole number   write a whole number, here the
                        cm             of parts                     designators were counted

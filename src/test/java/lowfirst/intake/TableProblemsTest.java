@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What can be wrong with a table: the text, then kind, line, column and exact message. */
@@ -52,25 +54,25 @@ class TableProblemsTest {
             "designators,quantity,value\nR1-R2,3,1k\n",
             Kind.QUANTITY_DISAGREES,
             2,
-            0,
+            2,
             "the quantity is 3, but 2 designators are named"),
         bom(
             "designators,quantity,value\nR1,2,1k\nR2,1,1k\n",
             Kind.QUANTITY_DISAGREES,
             2,
-            0,
+            2,
             "the quantity is 2, but one designator is named"),
         bom(
             "designators,value\nR1,1k\nR2,2k\nR1,3k\n",
             Kind.DESIGNATOR_TWICE,
             4,
-            0,
+            1,
             "R1 is named here and in line 2"),
         bom(
             "designators,value\n\"R1, R2, R1\",1k\n",
             Kind.DESIGNATOR_TWICE,
             2,
-            0,
+            1,
             "R1 is named twice in this line"),
         bom(
             "designators,value\nR1,lots\nR2,2k\n",
@@ -106,7 +108,7 @@ class TableProblemsTest {
             "designators,value\nR1,1k,more\nR2,2k\n",
             Kind.ROW_LENGTH,
             2,
-            0,
+            3,
             "the row has 3 cells where 2 are usual"),
         bom(
             "designators,comment\nR1,1k\nR2,2k\n",
@@ -165,9 +167,9 @@ class TableProblemsTest {
             "R1,1,2,0,top\nR1,5,5,0,top\n",
             Kind.PLACED_TWICE,
             3,
-            0,
+            1,
             "R1 is placed here and in line 2"),
-        placed("Q1,1,2,0,top\n", Kind.NOT_IN_BOM, 2, 0, "Q1 is placed, but no BOM line names it"));
+        placed("Q1,1,2,0,top\n", Kind.NOT_IN_BOM, 2, 1, "Q1 is placed, but no BOM line names it"));
   }
 
   @ParameterizedTest(name = "{1}: {4}")
@@ -184,6 +186,34 @@ class TableProblemsTest {
     String table = "designator,x mm,y mm,rotation,side\n" + text + "R2,30,30,0,top\n";
     KitReading reading = KitTables.read("bom.csv", BOM, "placements.csv", table);
     assertFound("placements.csv", reading, kind, line, column, message);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          rails.csv    | rail,voltage            | logic,5 V        | logic,6 V         | 3 | 1 | rail
+          loads.csv    | kind,rail,load          | lamp,bels,lamp 1 | lamp,,lamp 2      | 2 | 2 | rail
+          drivers.csv  | driver,supply           | pin,nowhere      | pin 2,            | 2 | 2 | supply
+          channels.csv | channel,mosfet,fuse     | ch 1,Q9,         | ch 2,,            | 2 | 2 | mosfet
+          channels.csv | channel,load            | ch 1,nothing     | ch 2,             | 2 | 2 | load
+          swaps.csv    | board,designators,fitted| kit,R7,1k        | kit,R1,1k         | 2 | 2 | designators
+          boards.csv   | bom,board               | bom.csv,twice    | bom.csv,twice     | 3 | 2 | board
+          """)
+  void what_names_nothing_or_twice_is_found_in_its_cell(
+      String file, String header, String row, String more, int line, int column, String name) {
+    KitReading reading =
+        KitTables.read("bom.csv", BOM, file, header + "\n" + row + "\n" + more + "\n");
+    Place place =
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.REFERENCE_UNKNOWN || p.kind() == Kind.NAME_TWICE)
+            .findFirst()
+            .orElseThrow()
+            .place();
+    assertEquals(
+        file + ":" + line + " " + column + " " + name,
+        place.file() + ":" + place.line() + " " + place.column() + " " + place.header());
   }
 
   @Test

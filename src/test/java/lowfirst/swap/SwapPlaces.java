@@ -95,6 +95,7 @@ final class SwapPlaces {
         Optional.of(sourced(volts, Dimension.VOLTAGE)),
         Optional.of(sourced("5", Dimension.PERCENT)),
         none(),
+        none(),
         OptionalInt.empty(),
         "",
         none(),
