@@ -43,6 +43,16 @@ public record StepScreen(
     Optional<String> after,
     String timeSpent) {
 
+  /** What must be in sight without scrolling: everything but how to do it. */
+  public List<Advice> adviceBeforeMeter() {
+    return advice.stream().filter(one -> !one.kind().equals("how")).toList();
+  }
+
+  /** How to do it. */
+  public List<Advice> adviceAfterMeter() {
+    return advice.stream().filter(one -> one.kind().equals("how")).toList();
+  }
+
   /**
    * The part as it looks in the hand.
    *
