@@ -76,6 +76,7 @@ final class Covers {
   /**
    * Every pair of one of {@code seats} and a different one of {@code over} whose bodies overlap.
    */
+  @SuppressWarnings("ReferenceEquality") // a seat stands in both lists as one object
   static List<Pair> overlapping(List<Seat> seats, List<Seat> over) {
     Set<String> placeholders = placeholders(seats);
     Map<Cell, List<Placed>> grid = grid(over, placeholders);

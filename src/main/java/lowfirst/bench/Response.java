@@ -11,6 +11,7 @@ import java.util.Map;
  * @param headers besides those that every answer has
  * @param body the bytes; none for a redirection
  */
+@SuppressWarnings("ArrayRecordComponent") // nobody compares or keeps an answer
 record Response(int status, Map<String, String> headers, byte[] body) {
 
   Response {

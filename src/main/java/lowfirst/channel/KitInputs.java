@@ -45,8 +45,7 @@ public final class KitInputs {
           rail.map(RailInputs::shortCircuit)
               .orElseGet(
                   () -> Datum.missing(Term.SHORT_CIRCUIT, resolution.railMissing(in.channel())));
-      joined.add(
-          in.with(lift, intoShort, othersOnFuse(kit, in, alone), othersOnStage(kit, in, alone)));
+      joined.add(in.with(lift, intoShort, othersOnFuse(kit, in, alone), othersOnStage(in, alone)));
     }
     return new KitInputs(joined, rails);
   }
@@ -86,7 +85,7 @@ public final class KitInputs {
     return summed(Term.OTHERS_ON_FUSE, others, sharing, "no other channel on this fuse");
   }
 
-  private static Datum othersOnStage(Kit kit, ChannelInputs in, List<ChannelInputs> alone) {
+  private static Datum othersOnStage(ChannelInputs in, List<ChannelInputs> alone) {
     if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
       return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
     }

@@ -76,6 +76,7 @@ final class OnResistance {
    * voltage is at or below {@code gateVolts} and whose test current is at or above {@code amps};
    * over the makers the largest. Null-free: {@link #NOT_SPECIFIED} when a maker has none.
    */
+  @SuppressWarnings("ReferenceEquality") // NOT_SPECIFIED is one object
   Line earned(double gateVolts, double amps) {
     Line worst = NOT_SPECIFIED;
     for (Line[] makers : byMaker) {

@@ -14,6 +14,7 @@ final class AcceptOptions {
       names = "--accept",
       required = true,
       description = "record the swap in the kit's swaps.csv; refused where it does not fit")
+  @SuppressWarnings("UnusedVariable") // that it is there says it all
   private boolean accept;
 
   @Option(names = "--why", required = true, paramLabel = "<reason>", description = "the reason")

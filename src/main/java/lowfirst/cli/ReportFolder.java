@@ -99,7 +99,6 @@ final class ReportFolder implements AutoCloseable {
         Files.deleteIfExists(one.part());
       } catch (IOException e) {
         // It bears the name of a part, so nobody takes it for a report.
-        continue;
       }
     }
   }

@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import lowfirst.board.Board;
 import lowfirst.problem.Kind;
@@ -91,7 +92,7 @@ final class KitLayout {
             found.placements()));
   }
 
-  private TreeSet<String> folders() {
+  private Set<String> folders() {
     var folders = new TreeSet<String>();
     for (String path : files.contents().keySet()) {
       int slash = path.indexOf('/');

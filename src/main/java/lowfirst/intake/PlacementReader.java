@@ -17,7 +17,6 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a placement list. */
 final class PlacementReader {
-  private final Table table;
   private final double scaleX;
   private final double scaleY;
   private final Optional<Side> sideOfAll;
@@ -27,7 +26,6 @@ final class PlacementReader {
   private final Map<String, Integer> unknownSides = new HashMap<>();
 
   private PlacementReader(Table table, LengthUnit unit) {
-    this.table = table;
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
     this.sideOfAll =

@@ -42,13 +42,14 @@ final class PinnedOutlines {
             : kind == PartKind.BRIDGE_RECTIFIER
                 ? "DIP bridge"
                 : span > 12 ? "PDIP 600 mil" : "PDIP 300 mil";
+    int pinsInARow = pins.orElse(0) / 2;
     return table
         .named(row)
         .map(
             found ->
                 Asked.sized(
                     found,
-                    pins.orElse(0) / 2 * DIP_PITCH_MILLIMETRES,
+                    pinsInARow * DIP_PITCH_MILLIMETRES,
                     socket || found.widthMillimetres() == 0
                         ? span + DIP_PITCH_MILLIMETRES
                         : found.widthMillimetres(),

@@ -220,7 +220,7 @@ public final class AssemblyBook {
     for (Step step : batch.steps()) {
       List<Unit> units = apart ? board.units() : board.units().subList(0, 1);
       for (Unit unit : units) {
-        rows.add(row(step, unit, unit == units.get(0), apart));
+        rows.add(row(step, unit, unit.equals(units.get(0)), apart));
       }
     }
     return new Table("", columns, rows);

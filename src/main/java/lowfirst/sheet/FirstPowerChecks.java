@@ -30,13 +30,11 @@ public final class FirstPowerChecks {
   private static final double[] E12 = {1, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2};
 
   private final Kit kit;
-  private final Unit unit;
   private final List<OutputChannel> channels;
   private final List<PowerCheck> checks = new ArrayList<>();
 
   private FirstPowerChecks(Kit kit, Unit unit) {
     this.kit = kit;
-    this.unit = unit;
     this.channels = UnitChannels.of(kit, unit);
   }
 

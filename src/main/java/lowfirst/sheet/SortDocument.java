@@ -199,7 +199,7 @@ public final class SortDocument {
                     colour.code()
                         + " "
                         + colour.word()
-                        + (colour.isDigit() ? " " + (colour.exponent()) : ""))
+                        + (colour.isDigit() ? " " + colour.exponent() : ""))
             .collect(Collectors.joining(", ")));
   }
 }

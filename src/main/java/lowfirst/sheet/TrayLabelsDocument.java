@@ -77,7 +77,8 @@ public final class TrayLabelsDocument {
     var shapes = new ArrayList<Shape>();
     for (int at = 0; at < lines.size(); at++) {
       double x = at % across * size.widthMillimetres();
-      double y = (double) (at / across) * size.heightMillimetres();
+      int down = at / across;
+      double y = down * size.heightMillimetres();
       shapes.addAll(
           TrayLabel.of(lines.get(at), size.widthMillimetres(), size.heightMillimetres())
               .movedTo(x, y)

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,18 +46,16 @@ class AssemblyLawsTest {
   Stream<DynamicTest> of_every_plan() {
     return java.util.stream.IntStream.range(0, 150)
         .mapToObj(
-            seed ->
-                DynamicTest.dynamicTest(
-                    "board " + seed, () -> check(board(seed, 30).build(), seed)));
+            seed -> DynamicTest.dynamicTest("board " + seed, () -> check(board(seed, 30).build())));
   }
 
-  private static void check(Board board, int seed) {
+  private static void check(Board board) {
     Kit kit = kit(board);
     AssemblyPlan plan = AssemblyOrder.of(kit, TIGHT);
     assertEquals(plan, AssemblyOrder.of(kit, TIGHT), "the same kit gives the same plan");
     everyPartOnce(board, plan);
     batchesKeepTheirLimits(plan);
-    nothingGoesOverWhatIsNotThereYet(board, plan);
+    nothingGoesOverWhatIsNotThereYet(plan);
     pluggedInLast(plan);
     for (int i = 0; i < plan.steps().size(); i++) {
       assertEquals(i + 1, plan.steps().get(i).number());
@@ -103,7 +100,7 @@ class AssemblyLawsTest {
   }
 
   /** Read from the boards alone: a display or socket over a lower part, on the same side. */
-  private static void nothingGoesOverWhatIsNotThereYet(Board board, AssemblyPlan plan) {
+  private static void nothingGoesOverWhatIsNotThereYet(AssemblyPlan plan) {
     Map<Designator, Integer> numbers = new HashMap<>();
     plan.steps().forEach(step -> step.designators().forEach(d -> numbers.put(d, step.number())));
     for (Step high : plan.steps()) {
@@ -146,14 +143,12 @@ class AssemblyLawsTest {
   private static SampleBoards board(int seed, int parts) {
     var random = new SplittableRandom(seed);
     var board = SampleBoards.board("b");
-    List<String> circuits = new ArrayList<>();
     for (int i = 0; i < parts; i++) {
       PartKind kind = KINDS.get(random.nextInt(KINDS.size()));
       String name = (kind == PartKind.INTEGRATED_CIRCUIT ? "U" : kind.name().charAt(0) + "P") + i;
       double height = 1 + random.nextInt(60) / 5.0;
       String text = "type " + random.nextInt(6);
       if (kind == PartKind.INTEGRATED_CIRCUIT) {
-        circuits.add(name);
         board.part(name, kind, text, "DIP-8", random.nextInt(2) == 0 ? "in socket" : "");
       } else if (random.nextInt(8) == 0) {
         board.part(name, kind, text, "package " + random.nextInt(3), "");

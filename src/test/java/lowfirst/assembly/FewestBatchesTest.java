@@ -32,6 +32,7 @@ class FewestBatchesTest {
    * @param heights seated height of each group, mm
    * @param demands pairs of groups: the first before the second
    */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Small(
       int[] sizes, double[] heights, List<int[]> demands, int most, double spread) {
     @Override

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -239,15 +240,16 @@ class BenchServerTest {
   void another_bench_on_the_same_store_is_seen_within_a_second() throws Exception {
     var heard = Executors.newSingleThreadExecutor();
     try (var other = BenchKit.serve(BenchKit.SMALL, file, 0);
-        var socket = new java.net.Socket("127.0.0.1", wire.port())) {
+        var socket = new java.net.Socket(java.net.InetAddress.getLoopbackAddress(), wire.port())) {
       socket.setSoTimeout(5_000);
       socket
           .getOutputStream()
           .write(
-              ("GET /news?seen=0 HTTP/1.1\r\nHost: " + wire.host() + "\r\n\r\n").getBytes("UTF-8"));
+              ("GET /news?seen=0 HTTP/1.1\r\nHost: " + wire.host() + "\r\n\r\n")
+                  .getBytes(StandardCharsets.UTF_8));
       var lines =
           new java.io.BufferedReader(
-              new java.io.InputStreamReader(socket.getInputStream(), "UTF-8"));
+              new java.io.InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
       var first =
           heard.submit(
               () -> lines.lines().filter(line -> line.startsWith("data: ")).findFirst().orElse(""));
@@ -296,8 +298,8 @@ class BenchServerTest {
                 nanoseconds.get(nanoseconds.size() / 2) / 1e6,
                 nanoseconds.get(nanoseconds.size() * 99 / 100) / 1e6));
     List<Event> all = recorded();
-    assertEquals(devices * each, all.size());
-    assertEquals(devices * each, all.stream().map(Event::id).distinct().count());
+    assertEquals((long) devices * each, all.size());
+    assertEquals((long) devices * each, all.stream().map(Event::id).distinct().count());
   }
 
   private List<Long> notes(String who, int count) throws IOException {

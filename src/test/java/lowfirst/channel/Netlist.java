@@ -137,6 +137,7 @@ final class Netlist {
   }
 
   /** A thermal ladder: Foster cells from junction to case, then the case to air. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   record Ladder(
       double[] kelvinPerWatt,
       double[] seconds,

@@ -3,7 +3,6 @@ package lowfirst.sheet.pdf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import lowfirst.sheet.drawing.Drawing;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSFloat;
@@ -20,7 +19,7 @@ final class Stamps {
   private final PDDocument document;
   private final PDResources resources;
   private final EmbeddedFont font;
-  private final Map<Drawing, String> names = new IdentityHashMap<>();
+  private final IdentityHashMap<Drawing, String> names = new IdentityHashMap<>();
 
   /**
    * Stamps of one document.

@@ -38,8 +38,6 @@ import org.junit.jupiter.api.Test;
 class SheetsBenchmark {
   private static final int ROUNDS = 4;
 
-  private record Written(SheetSet.Sheet sheet, Paper paper) {}
-
   private static Kit kit(int placements) {
     var items = new ArrayList<lowfirst.board.Item>();
     var placed = new ArrayList<Placement>();
@@ -49,10 +47,10 @@ class SheetsBenchmark {
       var names = new ArrayList<Designator>();
       for (int i = 0; i < perType; i++) {
         int number = type * perType + i;
+        int row = number / 14;
         String name = "R" + (number + 1);
         names.add(Designator.of(name));
-        placed.add(
-            SampleBoards.placement(name, 8 + number % 14 * 12, 8 + number / 14 * 3.2, 0, Side.TOP));
+        placed.add(SampleBoards.placement(name, 8 + number % 14 * 12, 8 + row * 3.2, 0, Side.TOP));
         outlines.put(Designator.of(name), SampleBoards.AXIAL);
       }
       Quantity value = Quantity.of(100 + 10.0 * type, Dimension.RESISTANCE);
