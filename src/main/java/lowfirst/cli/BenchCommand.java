@@ -22,15 +22,23 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "bench",
     mixinStandardHelpOptions = true,
-    description = {
-      "Serves a page for the tablet, phone or laptop on the bench: one step fills the screen.",
-      "It runs until Ctrl+C; every acknowledged tick is on the disk by then."
+    header = "a page for the bench, where one step fills the screen",
+    description =
+        "Serves a page for the tablet, phone or laptop on the bench: one step fills the screen. "
+            + "It runs until Ctrl+C; every acknowledged tick is on the disk by then.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:stopped",
+      "1:nothing to build",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_NO_PORT,
+      ExitStatus.OUR_BUG
     },
-    footerHeading = "%nExamples:%n",
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst bench my-kit",
-      "  lowfirst bench my-kit --network     other devices come in by a code, one code a device",
-      "Exit status: 0 stopped, 1 nothing to build, 2 usage, 3 can't read, write or listen."
+      "  lowfirst bench my-kit --network    for phones too; each is let in by a code",
+      "  lowfirst bench my-kit --port 0     on any free port"
     })
 final class BenchCommand implements Callable<Integer> {
   private static final int USUAL_PORT = 7460;
@@ -50,10 +58,9 @@ final class BenchCommand implements Callable<Integer> {
 
   @Option(
       names = "--network",
-      description = {
-        "also for devices on the network, each let in by a code that stands here. The link is not",
-        "encrypted: use it on a network that you trust."
-      })
+      description =
+          "also for devices on the network, each let in by a code that stands here. The link is not "
+              + "encrypted: use it on a network that you trust.")
   private boolean network;
 
   BenchCommand(Surroundings surroundings) {

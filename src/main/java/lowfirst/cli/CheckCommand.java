@@ -14,13 +14,22 @@ import picocli.CommandLine.Option;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
+    header = "every fault in the tables, each with its place and a remedy",
     description = "Shows every fault in the tables of a kit, each with its place and a remedy.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:nothing to look at",
+      "1:faults or cautions",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst check my-kit",
-      "  lowfirst check --explain --bom parts.csv --placements top.csv --placements bottom.csv",
-      "  lowfirst check my-kit --column bom.value=Comment",
-      "Exit status: 0 nothing to look at, 1 faults or cautions, 2 usage, 3 can't read."
+      "  lowfirst check my-kit --explain",
+      "  lowfirst check --bom parts.csv --placements top.csv --placements bottom.csv",
+      "  lowfirst check --bom parts.csv --column bom.value=Comment --csv"
     })
 final class CheckCommand implements Callable<Integer> {
   private static final int WIDTH = 100;

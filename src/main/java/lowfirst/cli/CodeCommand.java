@@ -32,18 +32,23 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "code",
     mixinStandardHelpOptions = true,
-    description = {
-      "Reads one marking: colour bands by name or two-letter code, a printed code, or a value.",
-      "Says what it is, how it was read, what else it could be, and how the value is written."
+    header = "what a marking says, or how a value is marked",
+    description =
+        "Reads one marking: colour bands by name or two-letter code, a printed code, or a value. "
+            + "Says what it is, how it was read, what else it could be, and how the value is written.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:read",
+      "1:ambiguous, or not a code",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.OUR_BUG
     },
-    footerHeading = "%nExamples:%n",
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst code brown black orange gold",
       "  lowfirst code BN BK BK RD BN --from-start",
-      "  lowfirst code red violet brown black --as inductor",
-      "  lowfirst code 104K",
-      "  lowfirst code 4.7k --tolerance 1%%",
-      "Exit status: 0 read, 1 ambiguous or not a code, 2 usage."
+      "  lowfirst code 104K --as capacitor",
+      "  lowfirst code 4.7k --tolerance 1%%"
     })
 final class CodeCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
@@ -61,6 +66,7 @@ final class CodeCommand implements Callable<Integer> {
   @Option(
       names = "--as",
       paramLabel = "<part>",
+      completionCandidates = Offered.Carriers.class,
       description = "what carries it: resistor, capacitor, inductor or network")
   private String part = "";
 
@@ -70,6 +76,7 @@ final class CodeCommand implements Callable<Integer> {
   @Option(
       names = "--edition",
       paramLabel = "<edition>",
+      completionCandidates = Offered.Editions.class,
       description = "the table of colours: 2016 for IEC 60062:2016, the default, or older")
   private String edition = "2016";
 

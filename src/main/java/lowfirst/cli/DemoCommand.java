@@ -31,12 +31,22 @@ import picocli.CommandLine.Command;
 @Command(
     name = "demo",
     mixinStandardHelpOptions = true,
-    description = "Does the whole job on the sample kit, and writes every report into reports/.",
-    footerHeading = "%nExample:%n",
+    header = "the whole job on a sample kit",
+    description =
+        "Does the whole job on the sample kit, and writes every report into reports/. "
+            + "Uses sample-boms/bell-player where the command runs; where there is none, a copy is put "
+            + "below reports/.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:done",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst demo",
-      "Uses sample-boms/bell-player where the command runs; where there is none, a copy is put",
-      "below reports/. Exit status: 0 done, 2 usage, 3 can't read or write."
+      "  lowfirst progress reports/sample-boms/bell-player    the evening so far"
     })
 final class DemoCommand implements Callable<Integer> {
   private static final int WIDTH = 100;

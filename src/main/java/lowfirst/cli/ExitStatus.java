@@ -17,5 +17,13 @@ final class ExitStatus {
   /** A bug of ours. */
   static final int BUG = 70;
 
+  // The same for people: each verb lists them in its help and on its manual page.
+  static final String HEADING = "%nExit status:%n";
+  static final String NOT_UNDERSTOOD = "2:the command line can't be understood";
+  static final String UNREADABLE = "3:something can't be read";
+  static final String UNREADABLE_OR_UNWRITABLE = "3:something can't be read or written";
+  static final String UNREADABLE_OR_NO_PORT = "3:something can't be read or written, or no port";
+  static final String OUR_BUG = "70:a bug of ours";
+
   private ExitStatus() {}
 }

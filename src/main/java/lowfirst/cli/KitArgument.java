@@ -37,11 +37,12 @@ final class KitArgument {
 
   @Option(
       names = "--column",
-      paramLabel = "<table.column=header>",
-      description = {
-        "which header, or column number, holds a column: bom.value=Comment, placements.x=3,",
-        "placements.unit=mil. Remembered in the kit's " + ColumnMap.FILE + "."
-      })
+      paramLabel = "<column=header>",
+      description =
+          "which header, or column number, holds a column: bom.value=Comment, placements.x=3, "
+              + "placements.unit=mil. Remembered in the kit's "
+              + ColumnMap.FILE
+              + ".")
   private Map<String, String> columns = new LinkedHashMap<>();
 
   /** Reads the kit as it will be built: with its accepted swaps in place. */

@@ -29,15 +29,22 @@ import picocli.CommandLine.Option;
 @Command(
     name = "loads",
     mixinStandardHelpOptions = true,
+    header = "whether every channel carries its load",
     description = "Shows whether every channel, its wiring, its supply and return carry the load.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:everything carries",
+      "1:something is overloaded or undecided",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst loads my-kit",
-      "  lowfirst loads my-kit --csv",
+      "  lowfirst loads my-kit --csv > loads.csv",
       "  lowfirst loads my-kit --pdf loads.pdf",
-      "  lowfirst loads my-kit --monte-carlo 10000 --seed 1",
-      "Exit status: 0 everything carries, 1 something is overloaded or undecided, 2 usage,",
-      "3 can't read or write."
+      "  lowfirst loads my-kit --monte-carlo 1000 --seed 1"
     })
 final class LoadsCommand implements Callable<Integer> {
   private static final int WIDTH = 120;

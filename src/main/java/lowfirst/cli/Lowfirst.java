@@ -18,8 +18,24 @@ import picocli.CommandLine.UnmatchedArgumentException;
     version = "lowfirst 0.1.0",
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "<verb>",
+    header = "assemble and check a kit of circuit boards",
+    commandListHeading = "%nVerbs:%n",
     description =
-        "From a bill of materials and a bag of loose parts to a signed-off, load-checked board.")
+        "From a bill of materials and a bag of loose parts to a signed-off, load-checked board.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:nothing found",
+      "1:findings",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
+    footer = {
+      "  lowfirst demo            the whole job on a sample kit",
+      "  lowfirst check my-kit    what is wrong in the tables of yours",
+      "  lowfirst steps --help    how a verb is used"
+    })
 final class Lowfirst implements Runnable {
   @Spec private CommandSpec spec;
 

@@ -22,12 +22,15 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "progress",
     mixinStandardHelpOptions = true,
+    header = "where the work stands",
     description = "Says where to go on, how far each unit and batch is, what was set aside.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {"0:done", ExitStatus.NOT_UNDERSTOOD, ExitStatus.UNREADABLE, ExitStatus.OUR_BUG},
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst progress my-kit",
       "  lowfirst progress my-kit --history R12 --unit driver-2",
-      "Exit status: 0 done, 2 usage, 3 can't read."
+      "  lowfirst progress my-kit --csv > progress.csv"
     })
 final class ProgressCommand implements Callable<Integer> {
   private static final int WIDTH = 100;

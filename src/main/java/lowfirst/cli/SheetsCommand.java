@@ -28,14 +28,23 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sheets",
     mixinStandardHelpOptions = true,
-    description = "Writes every sheet of a kit as PDF: labels, assembly, first power, sign-off.",
-    footerHeading = "%nExamples:%n",
+    header = "every sheet of a kit as PDF",
+    description =
+        "Writes every sheet of a kit as PDF: labels, assembly, first power, sign-off. "
+            + "The names of the files written go to standard output.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:written",
+      "1:written, but the tables or the order have faults",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst sheets my-kit",
       "  lowfirst sheets my-kit --paper letter --compartment 40x40",
-      "  lowfirst sheets my-kit --only sign-off-driver-1",
-      "Names of the files written go to standard output. Exit status: 0 written, 1 written but the",
-      "tables or the order have faults, 2 usage, 3 can't read or write."
+      "  lowfirst sheets my-kit --only sign-off-driver-1 --into signed"
     })
 final class SheetsCommand implements Callable<Integer> {
   private static final Pattern SIZE =
@@ -51,6 +60,7 @@ final class SheetsCommand implements Callable<Integer> {
   @Option(
       names = "--paper",
       paramLabel = "<a4|letter>",
+      completionCandidates = Offered.Papers.class,
       defaultValue = "a4",
       description = "what the printer holds (default ${DEFAULT-VALUE})")
   private String paper;

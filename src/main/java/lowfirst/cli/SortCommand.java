@@ -18,16 +18,24 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sort",
     mixinStandardHelpOptions = true,
-    description = {
-      "Shows how to sort the bag, and what could be mistaken for what.",
-      "Each part type comes with its marking, the quantity for all boards, the meter reading to"
-          + " accept, and what is short or over."
+    header = "how to sort the bag of parts",
+    description =
+        "Shows how to sort the bag, and what could be mistaken for what. Each part type comes with "
+            + "its marking, the quantity for all boards, the meter reading to accept, and what is "
+            + "short or over.",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:nothing is short",
+      "1:something is short or unknown",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE,
+      ExitStatus.OUR_BUG
     },
-    footerHeading = "%nExamples:%n",
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst sort my-kit",
       "  lowfirst sort my-kit --csv > sorting.csv",
-      "Exit status: 0 nothing is short, 1 something is short or unknown, 2 usage, 3 can't read."
+      "  lowfirst sort my-kit --labels"
     })
 final class SortCommand implements Callable<Integer> {
   private static final int NARROWEST = 40;

@@ -19,14 +19,21 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "steps",
     mixinStandardHelpOptions = true,
+    header = "in what order to fit the parts, lowest first",
     description = "Shows in what order to fit the parts, lowest first, and when to flip the board.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:every step is planned",
+      "1:faults in the tables or the order",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst steps my-kit",
-      "  lowfirst steps --parts-per-batch 12 --height-spread 1.0 my-kit",
-      "  lowfirst steps --csv --bom parts.csv --placements places.csv",
-      "Exit status: 0 every step is planned, 1 faults in the tables or the order,",
-      "2 usage, 3 can't read."
+      "  lowfirst steps my-kit --parts-per-batch 12 --height-spread 1.0",
+      "  lowfirst steps --bom parts.csv --placements top.csv --csv > steps.csv"
     })
 final class StepsCommand implements Callable<Integer> {
   private static final int NARROWEST = 40;

@@ -15,11 +15,12 @@ final class StoreOption {
   @Option(
       names = "--store",
       paramLabel = "<file or JDBC URL>",
-      description = {
-        "where progress is recorded; usually reports/<kit>/progress.db. A shared PostgreSQL store:",
-        "jdbc:postgresql://host/database. A URL with a password is better put into the",
-        "environment variable " + VARIABLE + "."
-      })
+      description =
+          "where progress is recorded; usually reports/<kit>/progress.db. A shared PostgreSQL store: "
+              + "jdbc:postgresql://host/database. A URL with a password is better put into the "
+              + "environment variable "
+              + VARIABLE
+              + ".")
   private String store;
 
   /** The store of a kit for reading and writing. */

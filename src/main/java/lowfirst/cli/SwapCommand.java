@@ -34,15 +34,22 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "swap",
     mixinStandardHelpOptions = true,
+    header = "whether one part fits in place of another",
     description = "Tells whether a part fits in place of another: on this board, for these loads.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:it fits",
+      "1:it does not fit, or is undecided",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
-      "  lowfirst swap my-kit Q3 IRL540N",
       "  lowfirst swap my-kit BP-N60L BP-N100L",
-      "  lowfirst swap my-kit R17 \"10k 1%% 0.5W\"",
-      "  lowfirst swap my-kit Q3 --from drawer.csv",
-      "  lowfirst swap my-kit Q16 BP-N100L --accept --why \"none left\" --who \"A. Builder\"",
-      "Exit status: 0 it fits, 1 it does not fit or is undecided, 2 usage, 3 can't read or write."
+      "  lowfirst swap my-kit R17 \"10k 1%% 0.5W\" --board driver",
+      "  lowfirst swap my-kit Q3 --board driver --from drawer.csv",
+      "  lowfirst swap my-kit Q16 BP-N100L --accept --why \"none left\" --who Ada"
     })
 final class SwapCommand implements Callable<Integer> {
   private static final int WIDTH = 140;
@@ -69,10 +76,9 @@ final class SwapCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "<parts list>",
-      description = {
-        "look through a parts list (a table like datasheets.csv) for what fits,",
-        "the best margin first"
-      })
+      description =
+          "look through a parts list (a table like datasheets.csv) for what fits, "
+              + "the best margin first")
   private Path drawer;
 
   @Option(

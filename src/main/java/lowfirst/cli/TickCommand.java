@@ -41,14 +41,22 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
     name = "tick",
     mixinStandardHelpOptions = true,
+    header = "record what was done at the bench",
     description = "Records that parts were seated, soldered, inspected or set aside; or undoes it.",
-    footerHeading = "%nExamples:%n",
+    exitCodeListHeading = ExitStatus.HEADING,
+    exitCodeList = {
+      "0:recorded",
+      "1:nothing to record",
+      ExitStatus.NOT_UNDERSTOOD,
+      ExitStatus.UNREADABLE_OR_UNWRITABLE,
+      ExitStatus.OUR_BUG
+    },
+    footerHeading = Example.HEADING,
     footer = {
       "  lowfirst tick my-kit 7 --state seated --by Ada",
-      "  lowfirst tick my-kit R12 --unit driver-2 --state inspected --measured \"4.68k\"",
-      "  lowfirst tick my-kit D3 --unit driver-1 --state set-aside --reason \"band rubbed off\"",
-      "  lowfirst tick my-kit --undo",
-      "Exit status: 0 recorded, 1 nothing to record, 2 usage, 3 can't read or write."
+      "  lowfirst tick my-kit R12 --unit driver-2 --state inspected --measured 328.7",
+      "  lowfirst tick my-kit D3 --unit driver-1 --state set-aside --reason \"no band\"",
+      "  lowfirst tick my-kit --undo"
     })
 final class TickCommand implements Callable<Integer> {
   private static final int WIDTH = 100;
@@ -70,6 +78,7 @@ final class TickCommand implements Callable<Integer> {
       names = "--state",
       paramLabel = "<state>",
       converter = StateName.class,
+      completionCandidates = Offered.States.class,
       description = "to-do, seated, soldered, inspected or set-aside")
   private State state;
 
