@@ -43,7 +43,8 @@ final class KitFolder {
           "dat",
           "properties",
           "xlsx",
-          "xml");
+          "xml",
+          "cvg");
 
   private final Path root;
   private final TreeMap<String, byte[]> contents = new TreeMap<>();

@@ -30,7 +30,7 @@ record BottomX(List<Placement> placements, String words, List<Problem> problems)
           mirrored ? "x on the bottom side mirrored, as you said" : "x as it is, as you said",
           List.of());
     }
-    return looksMirrored(read)
+    return !table.header().isStandard() && looksMirrored(read)
         ? new BottomX(
             turned(read),
             "x on the bottom side mirrored, guessed by its signs",

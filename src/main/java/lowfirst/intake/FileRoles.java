@@ -28,9 +28,9 @@ final class FileRoles {
   }
 
   /** What a folder holds; {@code folder} ends in a slash, or is empty for the kit itself. */
-  record Found(List<String> boms, List<String> placements) {
+  record Found(List<String> boms, List<String> placements, List<String> designs) {
     boolean isEmpty() {
-      return boms.isEmpty() && placements.isEmpty();
+      return boms.isEmpty() && placements.isEmpty() && designs.isEmpty();
     }
   }
 
@@ -43,11 +43,26 @@ final class FileRoles {
         kind(path).ifPresent(kind -> (kind == TableKind.BOM ? boms : placements).add(path));
       }
     }
-    return new Found(preferred(boms, "bom"), preferred(placements, "placements"));
+    List<String> designs =
+        files.contents().keySet().stream()
+            .filter(path -> isDirectlyIn(folder, path) && isDesign(path))
+            .toList();
+    return new Found(preferred(boms, "bom"), preferred(placements, "placements"), designs);
+  }
+
+  /** Whether a file is a board in IPC-2581, by its content. */
+  boolean isDesign(String path) {
+    String name = path.toLowerCase(Locale.ROOT);
+    return (name.endsWith(".xml") || name.endsWith(".cvg"))
+        && files.file(path).filter(Design::isOne).isPresent();
+  }
+
+  private static boolean isDirectlyIn(String folder, String path) {
+    return path.startsWith(folder) && path.indexOf('/', folder.length()) < 0;
   }
 
   private static boolean isTableIn(String folder, String path) {
-    if (!path.startsWith(folder) || path.indexOf('/', folder.length()) >= 0) {
+    if (!isDirectlyIn(folder, path)) {
       return false;
     }
     String name = path.substring(folder.length()).toLowerCase(Locale.ROOT);

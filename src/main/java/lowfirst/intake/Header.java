@@ -25,7 +25,9 @@ record Header(int index, List<String> names, List<Use> uses) {
     /** Its header may mean it, and no other does so better. */
     LIKELY_HEADER("likely header"),
     /** What stands in the cells. */
-    CELLS("what its cells look like");
+    CELLS("what its cells look like"),
+    /** An element or attribute of a standard has just this meaning. */
+    STANDARD("IPC-2581 says so");
 
     private final String words;
 
@@ -58,6 +60,11 @@ record Header(int index, List<String> names, List<Use> uses) {
   /** The header text over a cell. */
   String name(int cell) {
     return cell >= 0 && cell < names.size() ? names.get(cell) : "";
+  }
+
+  /** Whether the columns are elements of a standard, which leaves nothing to guess. */
+  boolean isStandard() {
+    return !uses.isEmpty() && uses.get(0).basis() == Basis.STANDARD;
   }
 
   /** Whether every column that the table can't do without was found. */

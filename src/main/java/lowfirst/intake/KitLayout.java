@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -41,13 +42,22 @@ final class KitLayout {
   }
 
   private void given(KitFiles.Given given) {
+    List<String> boms = given.bom().filter(path -> files.file(path).isPresent()).stream().toList();
+    List<String> placements =
+        given.placements().stream().filter(path -> files.file(path).isPresent()).toList();
     boards.add(
         new BoardFiles(
             files.name(),
             1,
             Optional.empty(),
-            given.bom().filter(path -> files.file(path).isPresent()).stream().toList(),
-            given.placements().stream().filter(path -> files.file(path).isPresent()).toList()));
+            tables(boms),
+            tables(placements),
+            Stream.concat(boms.stream(), placements.stream()).filter(roles::isDesign).findFirst()));
+  }
+
+  /** Those of these files that are no boards in one file. */
+  private List<String> tables(List<String> paths) {
+    return paths.stream().filter(path -> !roles.isDesign(path)).toList();
   }
 
   private void found() {
@@ -68,7 +78,7 @@ final class KitLayout {
               Kind.FILE_MISSING,
               Place.ofFile("bom.csv"),
               "the kit has neither a BOM nor a placement list",
-              "put bom.csv and placements.csv into the folder"));
+              "put bom.csv and placements.csv into the folder, or the board as IPC-2581 (.xml)"));
     }
   }
 
@@ -83,13 +93,24 @@ final class KitLayout {
                   + "; the first was used",
               "name the right one bom.csv, or say which it is in boards.csv"));
     }
+    if (found.designs().size() > 1) {
+      problems.add(
+          new Problem(
+              Kind.TABLE_NOT_USED,
+              Place.ofFile(found.designs().get(0)),
+              "several files describe a board: "
+                  + String.join(", ", found.designs())
+                  + "; the first was used",
+              "put each board into a folder of its own"));
+    }
     boards.add(
         new BoardFiles(
             name,
             1,
             Optional.empty(),
             found.boms().stream().limit(1).toList(),
-            found.placements()));
+            found.placements(),
+            found.designs().stream().findFirst()));
   }
 
   private Set<String> folders() {
@@ -118,13 +139,21 @@ final class KitLayout {
               "there are two of the board \"" + name.get() + "\"; the first one counts",
               "give each a name of its own"));
     }
+    List<String> boms = file(row, name.get(), Column.BOM);
+    List<String> placements = file(row, name.get(), Column.PLACEMENTS);
+    Optional<String> design =
+        Stream.of(boms, placements, roles.in(name.get() + "/").designs())
+            .flatMap(List::stream)
+            .filter(roles::isDesign)
+            .findFirst();
     boards.add(
         new BoardFiles(
             name.get(),
             cells.count(Column.COUNT).orElse(1),
             size(row),
-            file(row, name.get(), Column.BOM),
-            file(row, name.get(), Column.PLACEMENTS)));
+            tables(boms),
+            tables(placements),
+            design));
   }
 
   /** The file that a cell names, or the usual ones in the folder of the board's name. */

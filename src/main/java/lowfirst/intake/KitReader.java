@@ -14,6 +14,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Placement;
+import lowfirst.part.BodyOutline;
 import lowfirst.part.Datasheets;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -119,16 +120,60 @@ public final class KitReader {
   }
 
   private Board board(BoardFiles board) {
-    halfMissing(board);
-    List<Placement> placements = placements(board);
-    List<Item> items = items(board, placements);
+    Optional<Design> design = board.design().map(this::design);
+    halfMissing(board, design);
+    design.ifPresent(known -> notUsed(board, known));
+    List<Placement> placements =
+        board.placements().isEmpty() && design.isPresent()
+            ? design.get().placements()
+            : placements(board);
+    List<Item> items =
+        board.boms().isEmpty() && design.isPresent()
+            ? design.get().items()
+            : items(board, placements);
+    Map<Designator, BodyOutline> outlines = OutlinesFound.of(items, placements);
     return new Board(
         board.name(),
         board.count(),
-        board.size(),
+        board.size().or(() -> design.flatMap(known -> size(known, board, placements))),
         items,
         placements,
-        OutlinesFound.of(items, placements));
+        design.map(known -> known.over(outlines, items)).orElse(outlines));
+  }
+
+  private Design design(String path) {
+    Design design = Design.read(path, files.file(path).orElseThrow(), map);
+    problems.addAll(design.problems());
+    understood.addAll(design.understood());
+    return design;
+  }
+
+  /** A list with an origin of its own can't be held against the profile. */
+  private static Optional<Board.Size> size(
+      Design design, BoardFiles board, List<Placement> placements) {
+    return board.placements().isEmpty() || design.hasOriginOf(placements)
+        ? design.size()
+        : Optional.empty();
+  }
+
+  /** The kit's own tables count, since their owner can mend them; the rest is filled in. */
+  private void notUsed(BoardFiles board, Design design) {
+    var instead = new ArrayList<String>();
+    if (!board.boms().isEmpty() && !design.items().isEmpty()) {
+      instead.add(board.boms().get(0) + " counts for what to fit");
+    }
+    if (!board.placements().isEmpty() && !design.placements().isEmpty()) {
+      instead.add(String.join(", ", board.placements()) + " for the positions");
+    }
+    if (!instead.isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.TABLE_NOT_USED,
+              Place.ofFile(board.design().orElseThrow()),
+              String.join(" and ", instead)
+                  + ", not this file, which only fills in outlines and heights",
+              "remove the tables if the file should count"));
+    }
   }
 
   private List<Item> items(BoardFiles board, List<Placement> placements) {
@@ -169,22 +214,30 @@ public final class KitReader {
   }
 
   /** A board of which only one of the two tables is there still works, as far as it goes. */
-  private void halfMissing(BoardFiles board) {
-    if (board.boms().isEmpty() && !board.placements().isEmpty()) {
-      problems.add(
-          new Problem(
-              Kind.TABLE_MISSING,
-              Place.ofFile(board.placements().get(0)),
-              "there is no BOM beside this placement list, so nobody knows what to buy",
-              "put the board's BOM beside it as bom.csv"));
-    } else if (board.placements().isEmpty() && !board.boms().isEmpty()) {
-      problems.add(
-          new Problem(
-              Kind.TABLE_MISSING,
-              Place.ofFile(board.boms().get(0)),
-              "there is no placement list beside this BOM, so nobody knows where the parts go",
-              "export one and put it beside it as placements.csv"));
+  private void halfMissing(BoardFiles board, Optional<Design> design) {
+    boolean bom = !board.boms().isEmpty() || design.filter(d -> !d.items().isEmpty()).isPresent();
+    boolean placed =
+        !board.placements().isEmpty() || design.filter(d -> !d.placements().isEmpty()).isPresent();
+    if (!bom && placed) {
+      missing(
+          board.design().orElseGet(() -> board.placements().get(0)),
+          "there is no BOM beside this placement list, so nobody knows what to buy",
+          "put the board's BOM beside it as bom.csv");
+    } else if (bom && !placed) {
+      missing(
+          board.boms().stream().findFirst().or(board::design).orElseThrow(),
+          "there is no placement list beside this BOM, so nobody knows where the parts go",
+          "export one and put it beside it as placements.csv");
+    } else if (!bom && design.isPresent() && design.get().bodies().isPresent()) {
+      missing(
+          board.design().orElseThrow(),
+          "the file has neither a bill of materials nor components",
+          "export the board with its parts, for assembly and not for the bare board");
     }
+  }
+
+  private void missing(String file, String message, String remedy) {
+    problems.add(new Problem(Kind.TABLE_MISSING, Place.ofFile(file), message, remedy));
   }
 
   private void noRows(Table table, boolean empty) {

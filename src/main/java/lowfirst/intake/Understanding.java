@@ -9,7 +9,7 @@ import java.util.List;
  * @param table what it is about: {@code bom}, {@code placements}, ...
  * @param encoding how its bytes became characters
  * @param separator what stands between its cells
- * @param headerLine the line of its header; 0 when it has none
+ * @param headerLine the line of its header; 0 when it has none, -1 when a standard needs none
  * @param columns every column of the file in its order, used or not
  * @param notes units, mirrored sides, and whatever else was taken for granted
  * @param rows how many rows were read as data

@@ -20,6 +20,11 @@ public enum Kind {
   COLUMN_MISSING(FAULT),
   COLUMN_AMBIGUOUS(FAULT),
   OUTSIDE_THE_KIT(FAULT),
+  /** A board in one file that breaks off, is out of bounds, or is none. */
+  DESIGN_UNREADABLE(FAULT),
+  DESIGN_INCOMPLETE(NOTE),
+  /** Two files describe the same, and the other one counts. */
+  TABLE_NOT_USED(NOTE),
   NO_ROWS(CAUTION),
   ROW_LENGTH(CAUTION),
   ROW_IGNORED(NOTE),

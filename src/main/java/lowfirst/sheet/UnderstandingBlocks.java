@@ -39,12 +39,17 @@ final class UnderstandingBlocks {
     facts.add(new Facts.Fact("table", table.table()));
     facts.add(new Facts.Fact("encoding", table.encoding()));
     facts.add(new Facts.Fact("cells parted by", table.separator()));
-    facts.add(
-        new Facts.Fact(
-            "header", table.headerLine() > 0 ? "in line " + table.headerLine() : "none found"));
+    facts.add(new Facts.Fact("header", header(table.headerLine())));
     facts.add(new Facts.Fact("rows", table.rows() + ""));
     table.notes().forEach(note -> facts.add(new Facts.Fact("taken", note)));
     return new Facts(facts);
+  }
+
+  private static String header(int line) {
+    if (line < 0) {
+      return "none needed, the standard names everything";
+    }
+    return line > 0 ? "in line " + line : "none found";
   }
 
   private static Table columns(Understanding table) {

@@ -1,0 +1,249 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.intake.XmlCursor.Refused;
+import lowfirst.part.BodyOutline;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * A board as an IPC-2581 file describes it: the same items and placements that a BOM and a
+ * placement list give, and with them the board's size and its packages' bodies.
+ *
+ * <p>Coordinates are the board's own, seen from the top on both sides, and rotations are
+ * anticlockwise seen from the top, as the standard has it. A placement is the middle of the body,
+ * which the package's outline tells; the file's own location is the package's origin.
+ *
+ * @param size the rectangle around the board's profile, if there is one
+ * @param problems what is wrong with the file, what is missing, and what was taken for granted
+ */
+record Design(
+    List<Item> items,
+    List<Placement> placements,
+    Optional<Board.Size> size,
+    Optional<DesignBodies> bodies,
+    List<Problem> problems,
+    List<Understanding> understood) {
+
+  /** Whether these bytes are such a file. */
+  static boolean isOne(byte[] bytes) {
+    return XmlCursor.startsWith(bytes, DesignParser.ROOT);
+  }
+
+  /**
+   * The board of a file; empty, with a fault that says where, when it can't be read; never throws.
+   */
+  static Design read(String file, byte[] bytes, ColumnMap map) {
+    try {
+      return new Reader(file, DesignParser.parse(bytes), map).read();
+    } catch (Refused refused) {
+      var fault =
+          new Problem(
+              Kind.DESIGN_UNREADABLE,
+              Place.ofCell(file, refused.spot().line(), refused.spot().column(), "", ""),
+              refused.getMessage() + ", so nothing of this file was used",
+              "export it again from the board's design");
+      return new Design(
+          List.of(), List.of(), Optional.empty(), Optional.empty(), List.of(fault), List.of());
+    }
+  }
+
+  /** The bodies found by name, with what the file's packages know better. */
+  Map<Designator, BodyOutline> over(Map<Designator, BodyOutline> found, List<Item> items) {
+    Set<Designator> own = new HashSet<>();
+    items.stream()
+        .filter(item -> item.heightMillimetres().isPresent())
+        .forEach(item -> own.addAll(item.designators()));
+    return bodies.map(known -> known.over(found, own)).orElse(found);
+  }
+
+  /** Whether another placement list counts from the same origin, by the parts in both. */
+  boolean hasOriginOf(List<Placement> others) {
+    var own = new HashMap<Designator, Placement>();
+    placements.forEach(placement -> own.put(placement.designator(), placement));
+    int both = 0;
+    int near = 0;
+    for (Placement other : others) {
+      Placement here = own.get(other.designator());
+      if (here != null) {
+        both++;
+        double apart =
+            Math.hypot(
+                here.xMillimetres() - other.xMillimetres(),
+                here.yMillimetres() - other.yMillimetres());
+        // An origin at a pin instead of the middle moves a part by less than its body.
+        near += apart < 25 ? 1 : 0;
+      }
+    }
+    return near * 2 > both;
+  }
+
+  /** Reads one file's data. */
+  private static final class Reader {
+    private final String file;
+    private final DesignData data;
+    private final ColumnMap map;
+    private final DesignData.Step step;
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<Understanding> understood = new ArrayList<>();
+
+    Reader(String file, DesignData data, ColumnMap map) {
+      this.file = file;
+      this.data = data;
+      this.map = map;
+      this.step = step();
+    }
+
+    /** The step that holds the components: the board, not the panel that repeats it. */
+    private DesignData.Step step() {
+      List<DesignData.Step> filled =
+          data.steps.stream().filter(one -> !one.components.isEmpty()).toList();
+      if (filled.isEmpty()) {
+        return data.steps.stream()
+            .filter(one -> !one.profile.isEmpty())
+            .findFirst()
+            .orElse(new DesignData.Step("", ""));
+      }
+      DesignData.Step chosen =
+          filled.stream()
+              .filter(one -> one.type.equals("BOARD"))
+              .findFirst()
+              .or(() -> filled.stream().filter(one -> data.named.contains(one.name)).findFirst())
+              .orElse(filled.get(0));
+      if (filled.size() > 1) {
+        note(
+            "several steps hold components, of which \"" + chosen.name + "\" was read",
+            "split the file if you build another of its boards");
+      }
+      return chosen;
+    }
+
+    Design read() {
+      var tables = new DesignTables(file, data, step, map);
+      problems.addAll(tables.problems());
+      Table placed = tables.placements().table(data.revision);
+      double scale = Lengths.millimetres(LengthUnit.of(placed, map).x());
+      var bodies = new DesignBodies(file, step, scale);
+      List<Placement> placements = placements(tables.placements(), placed, bodies);
+      List<Item> items = items(tables.bom(), placements);
+      Optional<Board.Size> size = size(scale);
+      sayWhatIsMissing(size, bodies);
+      return new Design(items, placements, size, Optional.of(bodies), problems, understood);
+    }
+
+    private List<Placement> placements(DesignTable from, Table table, DesignBodies bodies) {
+      if (from.isEmpty()) {
+        return List.of();
+      }
+      PlacementReader.Placements read = PlacementReader.in(table, map);
+      read.problems().forEach(problem -> problems.add(from.placed(problem)));
+      understood.add(
+          read.understanding()
+              .noting("each place is the middle of the body that the package's outline draws"));
+      var placements = new ArrayList<Placement>();
+      boolean offset = false;
+      double scale = Lengths.millimetres(LengthUnit.of(table, map).x());
+      for (Placement placement : read.placements()) {
+        DesignData.Component component = step.components.get(placement.place().line() - 1);
+        boolean bottom = placement.side() == Side.BOTTOM;
+        double[] middle = bodies.middle(component, bottom, placement.rotationDegrees());
+        OptionalDouble dx = DesignParser.decimal(component.move().xOffset());
+        OptionalDouble dy = DesignParser.decimal(component.move().yOffset());
+        offset |= dx.orElse(0) != 0 || dy.orElse(0) != 0;
+        placements.add(
+            from.placed(
+                placement, middle[0] + dx.orElse(0) * scale, middle[1] + dy.orElse(0) * scale));
+      }
+      if (offset) {
+        note(
+            "the offsets of some components' Xform were added to their locations",
+            "compare their places with the board");
+      }
+      return placements;
+    }
+
+    private List<Item> items(DesignTable from, List<Placement> placements) {
+      if (from.isEmpty()) {
+        return List.of();
+      }
+      var placed = new HashMap<Designator, Placement>();
+      placements.forEach(placement -> placed.putIfAbsent(placement.designator(), placement));
+      Table table = from.table(data.revision);
+      understood.add(0, table.understanding());
+      BomReader.Items read = BomReader.in(table, placed);
+      read.problems().forEach(problem -> problems.add(from.placed(problem)));
+      if (data.bomNames.size() > 1) {
+        note(
+            "it holds " + data.bomNames.size() + " bills of materials, of which the first was read",
+            "export the one that you build");
+      }
+      return read.items().stream().map(from::placed).toList();
+    }
+
+    private Optional<Board.Size> size(double scale) {
+      Extent profile = step.profile;
+      if (profile.isEmpty() || !(profile.width() > 0) || !(profile.height() > 0)) {
+        return Optional.empty();
+      }
+      if (profile.isSlanted()) {
+        note(
+            "the board's outline is no plain rectangle: the rectangle around it was taken",
+            "nothing, unless parts are said to lie inside where there is no board");
+      }
+      double thickness = DesignParser.decimal(data.thickness).orElse(0) * scale;
+      return Optional.of(
+          new Board.Size(
+              profile.left() * scale,
+              profile.bottom() * scale,
+              profile.width() * scale,
+              profile.height() * scale,
+              thickness > 0 ? thickness : 1.6));
+    }
+
+    private void sayWhatIsMissing(Optional<Board.Size> size, DesignBodies bodies) {
+      var missing = new ArrayList<String>();
+      if (size.isEmpty()) {
+        missing.add("no profile of the board");
+      }
+      if (data.units.isEmpty() && !step.components.isEmpty()) {
+        missing.add("no units in its CadHeader");
+      }
+      long low =
+          step.components.stream()
+              .filter(one -> bodies.height(one, step.packages.get(one.packageName())).isEmpty())
+              .count();
+      if (low > 0) {
+        missing.add("no height for " + low + " of " + step.components.size() + " components");
+      }
+      long bare =
+          step.components.stream()
+              .filter(one -> !step.packages.containsKey(one.packageName()))
+              .count();
+      if (bare > 0) {
+        missing.add("no package for " + bare + " of " + step.components.size() + " components");
+      }
+      if (!missing.isEmpty()) {
+        note(
+            "the file has " + String.join(", ", missing),
+            "nothing, where the package table or your own tables fill the gap");
+      }
+    }
+
+    private void note(String message, String remedy) {
+      problems.add(new Problem(Kind.DESIGN_INCOMPLETE, Place.ofFile(file), message, remedy));
+    }
+  }
+}

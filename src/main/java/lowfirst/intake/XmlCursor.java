@@ -1,0 +1,186 @@
+package lowfirst.intake;
+
+import java.io.ByteArrayInputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Walks through the elements of an XML document (XML 1.0), within bounds: no document type, so no
+ * entities of the file's own; not too deep; no tag too long. Names are taken without their
+ * namespace.
+ */
+final class XmlCursor {
+  /** No board is described more deeply than this. */
+  private static final int DEEPEST = 64;
+
+  /** Bytes looked at to find the root. */
+  private static final int PROLOGUE = 1 << 14;
+
+  /** A tag with more characters than this is no part of a board. */
+  private static final int LONGEST_TAG = 1 << 20;
+
+  private final XMLStreamReader reader;
+  private int depth;
+  private Spot before = new Spot(1, 1);
+  private Spot spot = new Spot(1, 1);
+
+  /** Where an element starts: line and column, from 1. */
+  record Spot(int line, int column) {}
+
+  /** Why a document is not read on, and where. */
+  static final class Refused extends Exception {
+    private static final long serialVersionUID = 1;
+    private final transient Spot spot;
+
+    Refused(Spot spot, String message) {
+      super(message);
+      this.spot = spot;
+    }
+
+    Spot spot() {
+      return spot;
+    }
+  }
+
+  private XmlCursor(XMLStreamReader reader) {
+    this.reader = reader;
+  }
+
+  /** A cursor before the root element. */
+  static XmlCursor of(byte[] bytes) throws Refused {
+    checkTags(bytes);
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+    try {
+      return new XmlCursor(factory.createXMLStreamReader(new ByteArrayInputStream(bytes)));
+    } catch (XMLStreamException notXml) {
+      throw new Refused(new Spot(1, 1), "this is not XML");
+    }
+  }
+
+  /** The parser keeps a whole tag in memory, several times over. */
+  private static void checkTags(byte[] bytes) throws Refused {
+    int opened = -1;
+    int line = 1;
+    for (int at = 0; at < bytes.length; at++) {
+      byte b = bytes[at];
+      line += b == '\n' ? 1 : 0;
+      if (b == '<' && opened < 0) {
+        opened = at;
+      } else if (b == '>') {
+        opened = -1;
+      }
+      if (opened >= 0 && at - opened > LONGEST_TAG) {
+        throw new Refused(new Spot(line, 1), "a tag is longer than 1 MB");
+      }
+    }
+  }
+
+  /** Goes to the root element; its name. */
+  String root() throws Refused {
+    return next(0) ? name() : "";
+  }
+
+  /** How deep the element at hand lies; the root lies at 1. */
+  int depth() {
+    return depth;
+  }
+
+  /** Goes to the next child of the element that lies at {@code parent}; false after the last. */
+  boolean next(int parent) throws Refused {
+    try {
+      while (reader.hasNext()) {
+        int event = reader.next();
+        // After text the parser has taken the sign that opens the tag.
+        boolean text = event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.SPACE;
+        spot = before;
+        before = here(text ? 1 : 0);
+        switch (event) {
+          case XMLStreamConstants.DTD ->
+              throw new Refused(spot, "it has a document type, which could hide what is in it");
+          case XMLStreamConstants.START_ELEMENT -> {
+            depth++;
+            if (depth > DEEPEST) {
+              throw new Refused(spot, "its elements lie more than " + DEEPEST + " deep");
+            }
+            if (depth == parent + 1) {
+              return true;
+            }
+          }
+          case XMLStreamConstants.END_ELEMENT -> {
+            depth--;
+            if (depth < parent) {
+              return false;
+            }
+          }
+          default -> {
+            // Texts and comments say nothing of parts.
+          }
+        }
+      }
+      return false;
+    } catch (XMLStreamException | RuntimeException broken) {
+      throw new Refused(here(0), "the XML is broken here: it breaks off, or a tag does not fit");
+    }
+  }
+
+  private Spot here(int back) {
+    return new Spot(
+        Math.max(1, reader.getLocation().getLineNumber()),
+        Math.max(1, reader.getLocation().getColumnNumber() - back));
+  }
+
+  /** The name of the element at hand. */
+  String name() {
+    return reader.getLocalName();
+  }
+
+  /** Where the element at hand starts. */
+  Spot spot() {
+    return spot;
+  }
+
+  /** An attribute of the element at hand; empty when it has none of that name. */
+  String attribute(String name) {
+    for (int i = 0; i < reader.getAttributeCount(); i++) {
+      if (reader.getAttributeLocalName(i).equals(name)) {
+        return Rows.stripped(reader.getAttributeValue(i));
+      }
+    }
+    return "";
+  }
+
+  /** Whether these bytes start as an XML document whose root has this name. */
+  static boolean startsWith(byte[] bytes, String root) {
+    var start = new StringBuilder();
+    for (int at = 0; at < Math.min(bytes.length, PROLOGUE); at++) {
+      // UTF-16 of these letters has a zero beside each.
+      if (bytes[at] != 0) {
+        start.append((char) (bytes[at] & 0xFF));
+      }
+    }
+    int at = start.indexOf("<");
+    while (at >= 0 && at + 1 < start.length()) {
+      if (start.charAt(at + 1) == '?') {
+        at = after(start, "?>", at);
+      } else if (start.charAt(at + 1) == '!') {
+        boolean comment = start.indexOf("<!--", at) == at;
+        at = after(start, comment ? "-->" : ">", at);
+      } else {
+        String name = start.substring(at + 1).split("[\\s/>]", 2)[0];
+        return name.substring(name.indexOf(':') + 1).equals(root);
+      }
+    }
+    return false;
+  }
+
+  /** The next tag after the end of a comment, an instruction or a document type. */
+  private static int after(StringBuilder text, String end, int from) {
+    int found = text.indexOf(end, from);
+    return found < 0 ? -1 : text.indexOf("<", found);
+  }
+}
