@@ -56,7 +56,7 @@ public record ColumnMap(Map<String, String> entries) {
             problems.add(
                 new Problem(
                     Kind.REFERENCE_UNKNOWN,
-                    Place.ofFile(file),
+                    Place.ofCell(file, 0, 0, key, value),
                     "\"" + key + "\" names no column of a table",
                     "write table.column, such as bom.value, placements.x or placements.unit"));
           } else if (!isAllowed(key.substring(key.lastIndexOf('.') + 1), value.strip())) {

@@ -47,8 +47,9 @@ public final class KitReader {
   /** The same with a column map that wins over the remembered one. */
   public static KitReading read(KitFiles files, ColumnMap stronger) {
     var problems = new ArrayList<Problem>(files.problems());
-    var remembered = new ColumnMap(SettingsReader.entries(files, ColumnMap.FILE, problems));
-    problems.addAll(remembered.problems(ColumnMap.FILE));
+    Entries entries = Entries.of(files, ColumnMap.FILE, problems);
+    var remembered = new ColumnMap(entries.texts());
+    problems.addAll(entries.placed(remembered.problems(ColumnMap.FILE)));
     problems.addAll(stronger.problems("--column"));
     var reader = new KitReader(files, remembered.with(stronger));
     reader.problems.addAll(problems);
@@ -56,7 +57,7 @@ public final class KitReader {
   }
 
   private KitReading read() {
-    Map<String, String> settings = SettingsReader.entries(files, "kit.properties", problems);
+    Entries settings = Entries.of(files, "kit.properties", problems);
     Datasheets own = Datasheets.of(rows(TableKind.DATASHEETS, PartTables::datasheets));
     List<Board> boards = boards();
     var kit =
