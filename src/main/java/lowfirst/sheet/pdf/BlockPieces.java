@@ -55,11 +55,19 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     return pieces;
   }
 
-  /** Whether a block is text about the table or figure right below it. */
+  /**
+   * Whether a block belongs to the one right below it: text about a table or figure, a picture of
+   * what the facts tell, facts with the caution about them.
+   */
   private static boolean introduces(List<Block> blocks, int at) {
-    boolean words = blocks.get(at) instanceof Block.Paragraph;
+    Block block = blocks.get(at);
     Block next = blocks.get(at + 1);
-    return words && (next instanceof Block.Table || next instanceof Block.Figure);
+    if (block instanceof Block.Figure figure) {
+      return figure.caption().isBlank() && next instanceof Block.Facts;
+    }
+    return block instanceof Block.Paragraph
+        ? next instanceof Block.Table || next instanceof Block.Figure
+        : block instanceof Block.Facts && next instanceof Block.Caution;
   }
 
   /** A font with its size, ink and the width it is set in. */

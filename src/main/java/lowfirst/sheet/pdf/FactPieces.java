@@ -25,6 +25,20 @@ final class FactPieces {
     for (Facts.Fact fact : facts.facts()) {
       pieces.addAll(fact(fact, document, list.child("LI"), names));
     }
+    return isShort(pieces, document) ? together(pieces) : pieces;
+  }
+
+  /** A third of a page: the facts of a step are read together, a long list may go on overleaf. */
+  private static boolean isShort(List<Piece> pieces, OpenDocument document) {
+    double height = pieces.stream().mapToDouble(piece -> piece.spaceAbove() + piece.height()).sum();
+    return height < document.paper().heightPoints() / 3;
+  }
+
+  private static List<Piece> together(List<Piece> pieces) {
+    int last = pieces.size() - 1;
+    for (int at = 0; at < last; at++) {
+      pieces.set(at, pieces.get(at).joined(Piece.Joint.STAYS_WITH_NEXT));
+    }
     return pieces;
   }
 
