@@ -102,10 +102,14 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
 
   /**
    * The check that limits the channel: of those with the worst verdict the one with the least
-   * margin.
+   * margin; but the gate's level before all that follows from it.
    */
   public Check limitedBy() {
     Verdict worst = verdict();
+    Optional<Check> gate = check(CheckKind.GATE_LEVEL);
+    if (worst == Verdict.OVERLOADED && gate.filter(g -> g.verdict() == worst).isPresent()) {
+      return gate.get();
+    }
     return checks.stream()
         .filter(check -> check.verdict() == worst)
         .min(Comparator.comparingDouble(ChannelFinding::marginOrNothing))

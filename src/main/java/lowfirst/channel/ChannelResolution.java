@@ -278,7 +278,8 @@ final class ChannelResolution {
             ? Datum.of(
                 Term.WIRE_AREA,
                 area.getAsDouble(),
-                Source.kit(channel.place() + ", wire " + channel.wire()))
+                Source.kit(
+                    channel.place() + ", wire " + channel.wire() + Conductor.doubt(channel.wire())))
             : Datum.missing(
                 Term.WIRE_AREA,
                 "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv"));

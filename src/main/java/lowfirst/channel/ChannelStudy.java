@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param limit the current up to which it carries; absent when it carries none
  * @param remedies what to change; empty when it carries
  * @param sensitivities the numbers that matter, most first
+ * @param releases how a coil lets go with its diode alone, with a Zener, with a resistor; empty for
+ *     other loads
  * @param curve junction temperature against current; absent without a MOSFET that is known
  */
 public record ChannelStudy(
@@ -20,6 +22,7 @@ public record ChannelStudy(
     Optional<CarryLimit> limit,
     List<Remedy> remedies,
     List<Sensitivity> sensitivities,
+    List<CoilRelease> releases,
     Optional<JunctionCurve> curve) {
 
   /** Studies one channel. */
@@ -32,6 +35,7 @@ public record ChannelStudy(
         limit,
         Remedies.of(in),
         Sensitivity.of(in),
+        CoilRelease.of(in),
         JunctionCurve.of(in, 1.5 * farthest));
   }
 

@@ -63,7 +63,8 @@ public enum CheckKind {
       "drain current within ID",
       Dimension.CURRENT,
       AT_MOST,
-      "Iload·(Vmax/Vnom) ≤ ID at the hottest case the datasheet gives",
+      "Iload·(Vmax/Vnom) ≤ ID at the hottest case the datasheet gives; LED:"
+          + " Iload·(1 + 4·(Vmax/Vnom − 1))",
       "The headline current needs an ideal heatsink; the junction check below says what it bears"
           + " here."),
   INRUSH_CURRENT(

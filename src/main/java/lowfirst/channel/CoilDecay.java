@@ -18,6 +18,11 @@ record CoilDecay(double henries, double ohms, double amperes, double volts) {
         : henries / ohms * Math.log1p(amperes * ohms / volts);
   }
 
+  /** Time until no more than a share of the current is left. */
+  double secondsTo(double share) {
+    return seconds() - new CoilDecay(henries, ohms, share * amperes, volts).seconds();
+  }
+
   /** Charge through the clamp: (L/R)·(I − (V/R)·ln(1 + I·R/V)); L·I²/(2V) for R = 0. */
   double coulombs() {
     return ohms < 1e-9
@@ -28,6 +33,25 @@ record CoilDecay(double henries, double ohms, double amperes, double volts) {
   /** Energy turned into heat in the clamp itself; the rest heats the coil. */
   double clampJoules() {
     return volts * coulombs();
+  }
+
+  /**
+   * Energy turned into heat in a resistor of the loop, where {@code ohms} holds it too: its share
+   * of what the coil stored and the clamp didn't take, ½·L·I² − V·Q.
+   */
+  double seriesJoules(double seriesOhms) {
+    double stored = henries * amperes * amperes / 2;
+    return seriesOhms / ohms * (stored - clampJoules());
+  }
+
+  /** The same coil with another clamp. */
+  CoilDecay clampedBy(double otherVolts) {
+    return new CoilDecay(henries, ohms, amperes, otherVolts);
+  }
+
+  /** The same coil with a resistor in its loop. */
+  CoilDecay withSeries(double seriesOhms) {
+    return new CoilDecay(henries, ohms + seriesOhms, amperes, volts);
   }
 
   /** The current after some time; never below nothing. */

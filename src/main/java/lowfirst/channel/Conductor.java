@@ -63,9 +63,21 @@ final class Conductor {
     Matcher metric = METRIC.matcher(plain);
     if (metric.matches()) {
       double area = Double.parseDouble(metric.group(1).replace(',', '.'));
-      return area > 0 ? OptionalDouble.of(area) : OptionalDouble.empty();
+      double least = isBare(plain) ? Math.min(area, gaugeSquareMillimetres((int) area)) : area;
+      return area > 0 ? OptionalDouble.of(least) : OptionalDouble.empty();
     }
     return OptionalDouble.empty();
+  }
+
+  /** What a whole number without a unit was taken as; empty where the unit is there. */
+  static String doubt(String text) {
+    String plain = text.strip().toLowerCase(Locale.ROOT);
+    return isBare(plain) ? " (mm² or AWG? the thinner counts; write the unit)" : "";
+  }
+
+  /** A bare whole number may be square millimetres or a gauge: 18 is 18 mm² or 0.82 mm². */
+  private static boolean isBare(String plain) {
+    return plain.matches("\\d{1,2}");
   }
 
   /** Diameter of a gauge size in inches, ASTM B258: 0.005·92^((36 − n)/39). */

@@ -12,7 +12,12 @@ final class DiodeReader {
 
   static PartData diode(String name, PartKind kind, Ratings ratings) {
     var data = new ArrayList<Datum>();
-    data.add(ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM));
+    Datum reverse = ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM);
+    // the clamp diodes inside an array stand what its outputs do
+    data.add(
+        kind == PartKind.DRIVER_ARRAY && !reverse.isKnown()
+            ? ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VCEO)
+            : reverse);
     Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
     data.add(average);
     Datum ratingAir = ratingAir(ratings, name);

@@ -13,7 +13,9 @@ import lowfirst.quantity.Source;
 /** Finds what a channel needs to know of its fuse, in a datasheet or in the BOM. */
 final class FuseReader {
   private static final Pattern AMPERES =
-      Pattern.compile("(?i)(?<![A-Z0-9.,])(\\d+(?:[.,]\\d+)?)\\s*(m?)A(?![A-Z0-9])");
+      Pattern.compile(
+          "(?i)(?:(?<![A-Z0-9.,])|(?<=(?<![A-Z0-9])(?:TT?|FF?|M)))"
+              + "(\\d+(?:[.,]\\d+)?)\\s*(m?)A(?![A-Z])");
 
   private FuseReader() {}
 

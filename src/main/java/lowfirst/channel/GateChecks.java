@@ -59,15 +59,7 @@ final class GateChecks {
     double allowed = Double.isNaN(earned.gateVolts()) ? needed : earned.gateVolts();
     Datum line =
         Double.isInfinite(allowed) || Double.isNaN(allowed)
-            ? Datum.missing(
-                Term.CONSTANT,
-                "RDSon of "
-                    + in.switchName()
-                    + " at VGS ≤ "
-                    + rounded(gate)
-                    + " V and ID ≥ "
-                    + rounded(amps)
-                    + " A: write it in datasheets.csv, with its maker named in the BOM")
+            ? missingLine(in)
             : Datum.constant("VGS of the line", allowed, Dimension.VOLTAGE, source(in, earned));
     return Check.of(
         CheckKind.GATE_LEVEL,
@@ -81,6 +73,17 @@ final class GateChecks {
         line);
   }
 
+  /** The RDSon line that the datasheet would have to hold, where none fits. */
+  static Datum missingLine(ChannelInputs in) {
+    return Datum.missing(
+        Term.ON_RESISTANCE,
+        "RDSon of "
+            + in.switchName()
+            + bound(" at VGS ≤ ", in.gateVolts(), " V")
+            + bound(" and ID ≥ ", in.loadAmps(), " A")
+            + ": write it in datasheets.csv, with its maker named in the BOM");
+  }
+
   private static Source source(ChannelInputs in, OnResistance.Line earned) {
     if (!Double.isNaN(earned.gateVolts())) {
       return earned.source();
@@ -91,10 +94,10 @@ final class GateChecks {
   private static final Datum NOT_FITTED =
       Datum.constant("not fitted", 0, Dimension.RATIO, Source.kit("channels.csv: none fitted"));
 
-  private static String rounded(double value) {
-    return Double.isNaN(value)
-        ? "?"
-        : lowfirst.quantity.Quantity.of(value, lowfirst.quantity.Dimension.RATIO).rounded(3);
+  private static String bound(String words, double value, String unit) {
+    return Double.isFinite(value)
+        ? words + lowfirst.quantity.Quantity.of(value, Dimension.RATIO).rounded(3) + unit
+        : "";
   }
 
   /** The level at the gate that the driver leaves when off, or that an undriven gate drifts to. */

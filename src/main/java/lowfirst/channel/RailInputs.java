@@ -157,7 +157,11 @@ final class RailInputs {
         ? Datum.of(
             Term.RETURN_AREA,
             area.getAsDouble(),
-            Source.kit(rail.place() + ", return wire " + rail.returnWire()))
+            Source.kit(
+                rail.place()
+                    + ", return wire "
+                    + rail.returnWire()
+                    + Conductor.doubt(rail.returnWire())))
         : Datum.missing(Term.RETURN_AREA, at(rail, "return wire"));
   }
 

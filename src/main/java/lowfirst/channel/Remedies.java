@@ -33,7 +33,7 @@ public final class Remedies {
       Map.ofEntries(
           entry(CheckKind.GATE_LEVEL, List.of(up(Term.DRIVE_LEVEL), up(Term.PULL_DOWN))),
           entry(CheckKind.GATE_LIMIT, List.of(down(Term.DRIVE_CEILING), up(Term.GATE_RATING))),
-          entry(CheckKind.GATE_OFF, List.of(down(Term.PULL_DOWN))),
+          entry(CheckKind.GATE_OFF, List.of(down(Term.PULL_DOWN), down(Term.DRIVE_LOW))),
           entry(CheckKind.GATE_DRIVE_CURRENT, List.of(up(Term.GATE_RESISTOR))),
           entry(CheckKind.PULL_DOWN_POWER, List.of(up(Term.PULL_DOWN), up(Term.PULL_DOWN_RATING))),
           entry(CheckKind.GATE_RESISTOR_POWER, List.of(up(Term.GATE_RESISTOR_RATING))),
@@ -54,7 +54,11 @@ public final class Remedies {
                   down(Term.AMBIENT))),
           entry(
               CheckKind.INRUSH_JUNCTION,
-              List.of(down(Term.ON_RESISTANCE_FACTOR), down(Term.INRUSH), down(Term.HEATSINK))),
+              List.of(
+                  down(Term.ON_RESISTANCE_FACTOR),
+                  down(Term.INRUSH),
+                  down(Term.INRUSH_TIME),
+                  down(Term.HEATSINK))),
           entry(CheckKind.DRAIN_VOLTAGE, List.of(up(Term.DRAIN_RATING))),
           entry(CheckKind.ON_TIME, List.of(down(Term.ON_TIME))),
           entry(CheckKind.LOAD_DUTY, List.of(down(Term.ON_TIME), up(Term.PERIOD))),
@@ -70,7 +74,12 @@ public final class Remedies {
           entry(CheckKind.FUSE_CURRENT, List.of(up(Term.FUSE_RATING))),
           entry(
               CheckKind.FUSE_PULSE,
-              List.of(up(Term.FUSE_MELTING), down(Term.INRUSH), up(Term.PERIOD))),
+              List.of(
+                  up(Term.FUSE_MELTING),
+                  down(Term.INRUSH_TIME),
+                  down(Term.INRUSH),
+                  up(Term.PERIOD),
+                  down(Term.SWITCH_ONS))),
           entry(CheckKind.FUSE_BREAKING, List.of(up(Term.FUSE_BREAKING), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.FUSE_VOLTAGE, List.of(up(Term.FUSE_VOLTAGE))),
           entry(
@@ -101,12 +110,23 @@ public final class Remedies {
   /** Every change that mends a failing check; none for a channel that carries. */
   public static List<Remedy> of(ChannelInputs in) {
     var remedies = new ArrayList<Remedy>();
-    for (Check check : ChannelFinding.of(in).checks()) {
+    ChannelFinding finding = ChannelFinding.of(in);
+    boolean weakGate =
+        finding
+            .check(CheckKind.GATE_LEVEL)
+            .filter(check -> check.verdict() == Verdict.OVERLOADED)
+            .isPresent();
+    for (Check check : finding.checks()) {
       if (check.verdict() == Verdict.CARRIES) {
         continue;
       }
       if (!check.missing().isEmpty()) {
-        check.missing().forEach(text -> remedies.add(Remedy.lookUp(check.kind(), text)));
+        fitted(in, check.kind()).ifPresent(remedies::add);
+        check.data().stream()
+            .filter(datum -> !datum.isKnown())
+            // no datasheet holds a line for a gate this weak: mending the gate mends it
+            .filter(datum -> !weakGate || datum.term() != Term.ON_RESISTANCE)
+            .forEach(datum -> remedies.add(Remedy.lookUp(check.kind(), datum.missing())));
       } else if (check.verdict() == Verdict.OVERLOADED) {
         remedies.addAll(of(in, check.kind()));
       }

@@ -156,11 +156,7 @@ final class SwitchChecks {
 
   private static Datum resistance(ChannelInputs in, OnResistance.Line line) {
     if (Double.isNaN(line.maxOhms())) {
-      return Datum.missing(
-          Term.ON_RESISTANCE,
-          "RDSon of "
-              + in.switchName()
-              + " at the gate voltage it really gets: write it in datasheets.csv");
+      return GateChecks.missingLine(in);
     }
     return Datum.of(
         Term.ON_RESISTANCE, line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR), line.source());

@@ -55,7 +55,12 @@ final class CheckCommand implements Callable<Integer> {
     KitReading reading = kit.readAsWritten(surroundings);
     Document document =
         explain ? CheckDocument.explained(reading, extent()) : CheckDocument.of(reading, extent());
-    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH));
+    surroundings
+        .out()
+        .print(
+            csv
+                ? CsvWriter.write(document)
+                : TextWriter.write(document, surroundings.columns(WIDTH)));
     return reading.needsALook() ? ExitStatus.FINDINGS : ExitStatus.OK;
   }
 

@@ -103,7 +103,12 @@ final class CodeCommand implements Callable<Integer> {
   public Integer call() {
     MarkingLookup lookup = MarkingLookup.of(String.join(" ", words), question());
     Document document = CodeDocument.of(lookup);
-    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH));
+    surroundings
+        .out()
+        .print(
+            csv
+                ? CsvWriter.write(document)
+                : TextWriter.write(document, surroundings.columns(WIDTH)));
     return isSettled(lookup) ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 

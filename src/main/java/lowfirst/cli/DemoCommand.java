@@ -72,7 +72,9 @@ final class DemoCommand implements Callable<Integer> {
     Path folder = surroundings.directory().resolve(kit);
     List<String> kept = here ? List.of() : SampleKit.unpackInto(folder);
     walk(folder, new DemoRun(surroundings, kit, "reports/" + SampleKit.NAME));
-    surroundings.out().print(TextWriter.write(DemoDocument.of(kit, kept, chapters), WIDTH));
+    surroundings
+        .out()
+        .print(TextWriter.write(DemoDocument.of(kit, kept, chapters), surroundings.columns(WIDTH)));
     return ExitStatus.OK;
   }
 

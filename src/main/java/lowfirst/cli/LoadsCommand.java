@@ -97,7 +97,7 @@ final class LoadsCommand implements Callable<Integer> {
       surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, rails)));
     } else {
       Document document = LoadsDocument.of(title, read.fingerprint(), studies, rails);
-      surroundings.out().print(TextWriter.write(document, WIDTH));
+      surroundings.out().print(TextWriter.write(document, surroundings.columns(WIDTH)));
       writePdf(document);
     }
     if (builds > 0) {
@@ -110,7 +110,9 @@ final class LoadsCommand implements Callable<Integer> {
   }
 
   private String written(Document document) {
-    return csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH);
+    return csv
+        ? CsvWriter.write(document)
+        : TextWriter.write(document, surroundings.columns(WIDTH));
   }
 
   private Map<String, BuildSpread> spreads(KitInputs inputs) {

@@ -66,7 +66,12 @@ final class ProgressCommand implements Callable<Integer> {
             AssemblyOrder.of(read, batches.options()),
             store.recorded(surroundings, kit.directory(surroundings)));
     Document document = document(read, progress);
-    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, WIDTH));
+    surroundings
+        .out()
+        .print(
+            csv
+                ? CsvWriter.write(document)
+                : TextWriter.write(document, surroundings.columns(WIDTH)));
     return ExitStatus.OK;
   }
 

@@ -35,6 +35,21 @@ public record Surroundings(
     FILE
   }
 
+  private static final int PLAIN_TERMINAL = 80;
+
+  /**
+   * How many columns of text fit: for a file what the text likes best, for a person no more than
+   * the terminal shows, as {@code COLUMNS} says, else 80.
+   */
+  int columns(int liked) {
+    if (terminal == Terminal.FILE) {
+      return liked;
+    }
+    String stated = environment.getOrDefault("COLUMNS", "");
+    int shown = stated.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(stated) : PLAIN_TERMINAL;
+    return Math.min(liked, Math.max(shown, PLAIN_TERMINAL));
+  }
+
   /** The surroundings of a real process; output is UTF-8 whatever the platform says. */
   static Surroundings ofProcess() {
     return new Surroundings(

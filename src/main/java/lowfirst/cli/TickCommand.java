@@ -149,7 +149,7 @@ final class TickCommand implements Callable<Integer> {
                       undo ? told : recorded,
                       reading(reading.kit(), plan, spots),
                       after),
-                  WIDTH));
+                  surroundings.columns(WIDTH)));
       return ExitStatus.OK;
     }
   }

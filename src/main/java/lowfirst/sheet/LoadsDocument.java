@@ -60,6 +60,9 @@ public final class LoadsDocument {
       for (Check check : study.finding().checks()) {
         rows.add(row("channel", study.inputs().channel().name(), check));
       }
+      for (String[] release : ReleaseWords.cells(study)) {
+        rows.add(released(study.inputs().channel().name(), release));
+      }
     }
     for (RailFinding rail : rails) {
       rail.checks().forEach(check -> rows.add(row("rail", rail.rail().name(), check)));
@@ -86,6 +89,20 @@ public final class LoadsDocument {
         check.formula(),
         inputs(check),
         String.join("; ", check.missing()));
+  }
+
+  private static Table.Row released(String name, String[] release) {
+    return cells(
+        "channel",
+        name,
+        release[0],
+        "for information",
+        release[1],
+        "",
+        "",
+        ReleaseWords.FORMULA,
+        release[2],
+        "");
   }
 
   /** The datasheet symbols that a finding understands, for whoever fills in datasheets.csv. */
@@ -266,6 +283,7 @@ public final class LoadsDocument {
         .curve()
         .map(ChannelPlot::of)
         .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
+    blocks.addAll(ReleaseWords.blocks(study));
     blocks.add(checks(study.finding().checks()));
     blocks.add(sources(study.finding().checks()));
   }
@@ -315,6 +333,7 @@ public final class LoadsDocument {
                   LoadsWords.amps(OnCurrent.amperes(study.inputs())),
                   LoadsWords.amps(study.inputs().loadAmps()))));
     }
+    ReleaseWords.fact(study).ifPresent(facts::add);
     String matters =
         study.sensitivities().stream()
             .limit(SENSITIVITIES_SHOWN)
@@ -331,10 +350,10 @@ public final class LoadsDocument {
         ? String.format(
             Locale.ROOT,
             "%s (%.0f %% of what %s has left)",
-            sensitivity.term().symbol(),
+            LoadsWords.noun(sensitivity.term()),
             100 * sensitivity.used(),
             part)
-        : sensitivity.term().symbol() + " (then " + part + " fails)";
+        : LoadsWords.noun(sensitivity.term()) + " (then " + part + " fails)";
   }
 
   private static void addRail(RailFinding rail, List<Block> blocks) {

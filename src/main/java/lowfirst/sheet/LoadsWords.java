@@ -46,13 +46,21 @@ final class LoadsWords {
   private static String overloaded(ChannelStudy study, Check limiting) {
     String would =
         study.limit().map(limit -> "; would carry " + ampsDown(limit.amperes())).orElse("");
-    return "overloaded at "
-        + amps(study.inputs().loadAmps())
+    double amperes = study.inputs().loadAmps();
+    return "overloaded"
+        + (Double.isFinite(amperes) ? " at " + amps(amperes) : "")
         + ": "
         + part(limiting.kind())
         + ", "
-        + why(limiting)
+        + (floats(study, limiting) ? "nothing pulls it down" : why(limiting))
         + would;
+  }
+
+  private static boolean floats(ChannelStudy study, Check check) {
+    return check.kind() == CheckKind.GATE_OFF
+        && !study.inputs().has(Fitted.PULL_DOWN)
+        && !study.inputs().has(Fitted.DRIVEN_AT_RESET)
+        && !study.inputs().has(Fitted.ON_AT_RESET);
   }
 
   private static String missing(ChannelStudy study) {
@@ -69,24 +77,33 @@ final class LoadsWords {
       return "above 60 V DC; ask a person licensed to work on it";
     }
     if (Double.isInfinite(check.actualAmount())) {
-      return check.kind() == CheckKind.STAGE_VOLTAGE
-          ? "a coil without a flyback diode"
-          : "no steady value: it runs away";
+      return switch (check.kind()) {
+        case STAGE_VOLTAGE -> "a coil without a flyback diode";
+        case SWITCHING_TIME -> "the gate never gets high enough to switch";
+        case JUNCTION_TEMPERATURE, INRUSH_JUNCTION -> "no steady value: it runs away";
+        default -> "without bound";
+      };
     }
     if (check.verdict() == Verdict.UNDECIDED) {
       return "it would pass only on a value from memory, in " + check.kind().words();
     }
     boolean least = check.kind().sense() == CheckKind.Sense.AT_LEAST;
-    return amount(check.actual())
-        + (least ? " of at least " : " of at most ")
-        + amount(check.allowed());
+    String actual = amount(check.actual());
+    String allowed = amount(check.allowed());
+    if (actual.equals(allowed)) {
+      actual = check.actual().map(q -> q.rounded(5)).orElse("?");
+      allowed = check.allowed().map(q -> q.rounded(5)).orElse("?");
+    }
+    return actual + (least ? " of at least " : " of at most ") + allowed;
   }
 
   /** What a person calls the part that a check is about. */
   static String part(CheckKind kind) {
     return switch (kind) {
       case VOLTAGE_SCOPE -> "the rail's voltage";
-      case GATE_LEVEL, GATE_LIMIT, GATE_OFF -> "the gate voltage";
+      case GATE_LEVEL -> "the gate's on-voltage";
+      case GATE_LIMIT -> "the gate's highest voltage";
+      case GATE_OFF -> "the gate's off-voltage";
       case GATE_DRIVE_CURRENT -> "the driver's current";
       case PULL_DOWN_POWER, GATE_RESISTOR_POWER -> "the gate's resistors";
       case SWITCHING_TIME -> "the switching time";
@@ -129,7 +146,11 @@ final class LoadsWords {
     return switch (fit) {
       case HEATSINK -> "a heatsink" + value + " or less, its contact included";
       case PULL_DOWN -> "a pull-down" + value + " at the gate";
-      case FLYBACK_DIODE -> "a flyback diode across the load";
+      case FLYBACK_DIODE ->
+          remedy.check() == CheckKind.STAGE_VOLTAGE
+              ? "a flyback diode across the load; or join the driver's own clamp diodes to the load's"
+                  + " rail, and name the driver as flyback diode in channels.csv"
+              : "a flyback diode across the load";
       case GATE_RESISTOR -> "a gate resistor";
       case FUSE, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
           fit.name().toLowerCase(Locale.ROOT);
@@ -170,12 +191,38 @@ final class LoadsWords {
       case WIRE_LENGTH -> "a wire length, one way,";
       case AMBIENT -> "air at the board";
       case INRUSH -> "an inrush";
+      case INRUSH_TIME -> "a length of the inrush";
+      case SWITCH_ONS -> "a number of switch-ons in its life";
+      case DRIVE_LOW -> "a driver with a low level";
+      case DRIVE_CEILING -> "a driver's supply, its tolerance included,";
+      case GATE_RATING -> "a MOSFET with a VGS rating";
+      case DRAIN_CURRENT_RATING -> "a part with a current rating";
+      case PULSE_CURRENT_RATING -> "a MOSFET with a pulse rating (IDM)";
+      case PWM_FREQUENCY -> "a PWM frequency";
+      case FUSE_MELTING -> "a fuse with a melting I²t";
+      case FUSE_VOLTAGE -> "a fuse with a rated voltage for DC";
+      case DIODE_REVERSE_RATING -> "a diode with VRRM";
+      case DIODE_AVERAGE_RATING -> "a diode with an average current";
+      case DIODE_PEAK_RATING -> "a diode with a peak current";
+      case DIODE_RECOVERY -> "a diode with a recovery time";
+      case DIODE_RTH -> "a cooler diode: RthJA";
+      case PULL_DOWN_RATING -> "a pull-down with a power rating";
+      case GATE_RESISTOR_RATING -> "a gate resistor with a power rating";
       case INPUT_CURRENT -> "an input current";
       case OTHERS_ON_STAGE -> "other loads on this driver together";
       case RETURN_LIFT -> "a drop in the return";
       case DIODE_FORWARD -> "a clamp (diode with a zener in series)";
       default -> "a part with " + term.symbol();
     };
+  }
+
+  /** What a number is called where a person writes it, and its symbol: {@code trace width w}. */
+  static String noun(Term term) {
+    String where = term.where();
+    int blank = where.indexOf(' ');
+    boolean inTable = where.substring(0, Math.max(0, blank)).matches("(?!datasheets).+[.].+");
+    String words = inTable ? where.substring(blank + 1).replaceAll("[,;].*", "") + " " : "";
+    return words.startsWith("rows ") ? term.symbol() : words + term.symbol();
   }
 
   static String amps(double amperes) {

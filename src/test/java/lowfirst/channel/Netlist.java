@@ -92,6 +92,36 @@ final class Netlist {
         + ".end\n";
   }
 
+  /**
+   * A coil channel whose switch has just opened: rail, coil with its current, the drain with a
+   * little capacitance, and across the coil a diode with a resistor and a Zener in series. Measures
+   * {@code peak}, the drain's highest voltage, and {@code half} and {@code gone}, the times until
+   * half and a hundredth of the current is left.
+   */
+  static String release(
+      CoilDecay coil, double railVolts, double zenerVolts, double seriesOhms, double seconds) {
+    double step = seconds / 2000;
+    // charged by the coil's current to the clamp's height within a step
+    double farads =
+        coil.amperes() * step / (railVolts + zenerVolts + coil.amperes() * seriesOhms) / 4;
+    return "* release\n"
+        + text("vrail rail 0 %g\n", railVolts)
+        + text("l1 rail x %g ic=%g\n", coil.henries(), coil.amperes())
+        + text("r1 x dr %g\n", coil.ohms())
+        + text("cd dr 0 %g ic=0\n", farads)
+        + "d1 dr k di\n"
+        + text("vf k kf %g\n", coil.volts())
+        + text("rser kf kz %g\n", Math.max(seriesOhms, 1e-6))
+        + text("vz kz rail %g\n", zenerVolts)
+        + ".options method=gear reltol=1e-4\n"
+        + DIODE.replace("n=0.05 rs=1m", "n=0.01 rs=1u")
+        + text(".tran %g %g 0 %g uic\n", step, 1.2 * seconds, step)
+        + ".meas tran peak max v(dr)\n"
+        + text(".meas tran half when i(l1)=%g fall=1\n", 0.5 * coil.amperes())
+        + text(".meas tran gone when i(l1)=%g fall=1\n", 0.01 * coil.amperes())
+        + ".end\n";
+  }
+
   /** A coil's current dying into a clamp: measures {@code i25}, {@code i50}, {@code charge}. */
   static String decay(CoilDecay coil, double clampVolts, double seconds) {
     return "* decay\n"

@@ -92,6 +92,9 @@ class PublishedElectricalTest {
           Map.entry(
               "decayed amps", in -> new CoilDecay(in[0], in[1], in[2], 0).amperesAfter(in[3])),
           Map.entry("decay seconds", in -> new CoilDecay(in[0], in[1], in[2], in[3]).seconds()),
+          Map.entry(
+              "decayed amps with a resistor",
+              in -> new CoilDecay(in[0], in[1], in[2], 0).withSeries(in[3]).amperesAfter(in[4])),
           Map.entry("PWM diode amps", in -> DiodeChecks.averageUnderPwm(in[0], in[1])),
           Map.entry("copper factor", in -> in[2] * CopperTemperature.factor(in[0], in[1])),
           Map.entry("copper coefficient", in -> CopperTemperature.coefficient(in[0])),

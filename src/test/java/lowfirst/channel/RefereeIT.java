@@ -177,6 +177,45 @@ class RefereeIT {
   }
 
   @TestFactory
+  Stream<DynamicTest> a_zener_and_a_resistor_in_series_hasten_the_release_as_said() {
+    return each(
+        in -> {
+          CoilDecay plain = DiodeChecks.slowestDecay(in);
+          for (CoilRelease way : CoilRelease.of(in)) {
+            double value = way.value().map(v -> v.asDouble()).orElse(0.0);
+            double zener = way.way() == CoilRelease.Way.ZENER ? value : 0;
+            double ohms = way.way() == CoilRelease.Way.RESISTOR ? value : 0;
+            released(in, way, plain, zener, ohms);
+          }
+          assertEquals(3, CoilRelease.of(in).size(), "there is room for both");
+        });
+  }
+
+  /** The slow corner against its circuit, and the drain's highest voltage against its own. */
+  private static void released(
+      ChannelInputs in, CoilRelease way, CoilDecay plain, double zener, double ohms) {
+    double low = 1 - CoilRelease.TOLERANCE;
+    double high = 1 + CoilRelease.TOLERANCE;
+    CoilDecay slow = plain.clampedBy(plain.volts() + low * zener).withSeries(low * ohms);
+    Map<String, Double> found =
+        Simulator.run(
+            Netlist.release(plain, in.supplyHigh(), low * zener, low * ohms, way.seconds()));
+    near(slow.secondsTo(0.5), found.get("half"), SMALL, way.way() + ": half the current");
+    near(slow.secondsTo(0.01), found.get("gone"), SMALL, way.way() + ": the current gone");
+    assertTrue(way.seconds() >= found.get("gone"), "what is said is the end of it");
+    double forward = in.high(Term.DIODE_FORWARD);
+    Map<String, Double> worst =
+        Simulator.run(
+            Netlist.release(
+                plain.clampedBy(forward),
+                in.supplyHigh(),
+                high * zener,
+                high * ohms,
+                way.seconds()));
+    near(way.drainVolts(), worst.get("peak"), SMALL, way.way() + ": the drain");
+  }
+
+  @TestFactory
   Stream<DynamicTest> avalanche_energy() {
     return each(
         in -> {

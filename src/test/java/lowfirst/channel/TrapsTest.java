@@ -269,6 +269,26 @@ class TrapsTest {
   }
 
   @Test
+  void a_wire_without_a_unit_counts_as_the_thinner_of_both_readings() {
+    double gauge18 = Conductor.squareMillimetres("AWG 18").orElseThrow();
+    assertEquals(gauge18, Conductor.squareMillimetres("18").orElseThrow(), 1e-12, "not 18 mm²");
+    assertEquals(1, Conductor.squareMillimetres("1").orElseThrow(), 1e-12, "AWG 1 is thicker");
+    assertEquals(0.75, Conductor.squareMillimetres("0.75").orElseThrow(), 1e-12);
+    assertEquals(16, Conductor.squareMillimetres("16 mm2").orElseThrow(), 1e-12);
+    Check check = TYPICAL.with("channels", "wire=22").check(CheckKind.WIRE_CURRENT);
+    assertTrue(check.allowedAmount() < 0.92, "AWG 22, not 22 mm²");
+  }
+
+  @Test
+  void a_fuse_is_read_as_people_write_it() {
+    for (String written :
+        new String[] {"2A", "T2A", "F 2 A", "T2A250V", "FF2A", "2000mA", "T2A L"}) {
+      ChannelKit kit = TYPICAL.with("bom.F1", "part type=; description=fuse; value=" + written);
+      assertEquals(2, kit.inputs().nominal(Term.FUSE_RATING), 1e-9, written);
+    }
+  }
+
+  @Test
   void trap_21_the_drop_counts_both_ways_and_hot_copper_of_the_standards_resistivity() {
     assertEquals(0.017241, new PrintedTrack(1, 1, true).ohms(1000, 20), 1e-5, "IACS, 1 m of 1 mm²");
     Check check = TYPICAL.check(CheckKind.WIRE_DROP);

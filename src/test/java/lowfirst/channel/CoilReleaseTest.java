@@ -1,0 +1,72 @@
+package lowfirst.channel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lowfirst.channel.CoilRelease.Way;
+import org.junit.jupiter.api.Test;
+
+/** What a Zener or a resistor in series with the flyback diode would change. */
+class CoilReleaseTest {
+  private static final ChannelKit TYPICAL = ChannelKit.typical();
+
+  private static CoilRelease of(ChannelInputs in, Way way) {
+    return CoilRelease.of(in).stream().filter(r -> r.way() == way).findFirst().orElseThrow();
+  }
+
+  @Test
+  void the_largest_standard_values_below_the_margin_are_taken() {
+    ChannelInputs in = TYPICAL.inputs();
+    // 0.8 x 100 V less 25.2 V and 1.1 V leaves 53.7 V: 51 V and 5 % is 53.55 V
+    assertEquals(51, of(in, Way.ZENER).value().orElseThrow().asDouble(), 1e-9);
+    assertEquals(25.2 + 1.1 + 53.55, of(in, Way.ZENER).drainVolts(), 1e-9);
+    // at 1.1025 A 46.4 ohms and 5 %: 43 ohms
+    assertEquals(43, of(in, Way.RESISTOR).value().orElseThrow().asDouble(), 1e-9);
+    assertEquals(25.2 + 1.1 + 1.1025 * 43 * 1.05, of(in, Way.RESISTOR).drainVolts(), 1e-9);
+    assertEquals(26.3, of(in, Way.DIODE).drainVolts(), 1e-9);
+  }
+
+  @Test
+  void each_time_is_the_closed_form_of_its_loop_at_its_slowest() {
+    ChannelInputs in = TYPICAL.inputs();
+    double ohms = 25.2 / 1.1025;
+    double zener = 0.95 * 51 + 0.4;
+    assertEquals(
+        0.05 / ohms * Math.log(1 + 1.1025 * ohms / zener), of(in, Way.ZENER).seconds(), 1e-9);
+    double loop = ohms + 0.95 * 43;
+    assertEquals(
+        0.05 / loop * Math.log(1 + 1.1025 * loop / 0.4), of(in, Way.RESISTOR).seconds(), 1e-9);
+    assertTrue(of(in, Way.DIODE).seconds() > 4 * of(in, Way.ZENER).seconds());
+  }
+
+  @Test
+  void the_added_part_takes_no_more_than_the_coil_stored_and_its_mean_follows_the_rate() {
+    ChannelInputs in = TYPICAL.inputs();
+    double stored = 0.5 * 0.05 * 1.1025 * 1.1025;
+    for (Way way : List.of(Way.ZENER, Way.RESISTOR)) {
+      CoilRelease release = of(in, way);
+      assertTrue(release.partJoules() > 0.3 * stored && release.partJoules() < stored, "" + way);
+      assertEquals(release.partJoules() / 1, release.partWatts(), 1e-12, "once a second");
+    }
+    ChannelInputs pwm =
+        TYPICAL.with("drivers", "PWM frequency=500 Hz").with("loads", "duty=40 %").inputs();
+    assertEquals(0.6 * 1.1025 * 1.05 * 51, of(pwm, Way.ZENER).partWatts(), 1e-9, "in every pause");
+  }
+
+  @Test
+  void where_the_rating_leaves_no_room_only_the_diode_is_shown() {
+    ChannelInputs tight = TYPICAL.inputs().with(Term.DRAIN_RATING, 34);
+    assertEquals(1, CoilRelease.of(tight).size(), "27.2 V less 26.3 V");
+  }
+
+  @Test
+  void what_is_missing_is_named_and_nothing_is_made_up() {
+    ChannelInputs in = TYPICAL.with("loads", "inductance=").inputs();
+    assertTrue(CoilRelease.of(in).isEmpty());
+    assertEquals(
+        List.of("inductance of load striker: write it in loads.csv"), CoilRelease.missing(in));
+    ChannelInputs lamp = TYPICAL.with("loads", "kind=lamp").inputs();
+    assertTrue(CoilRelease.of(lamp).isEmpty() && !CoilRelease.concerns(lamp));
+  }
+}
