@@ -59,7 +59,9 @@ public final class BoardMap {
   private final Side seenFrom;
   private final Style style;
   private final Map<Designator, Item> items;
-  private final List<Placement> placements;
+
+  /** Sorted by designator, which is the order of drawing. */
+  private final Map<Designator, Placement> placements;
 
   BoardMap(Board board, Side seenFrom, Style style) {
     this.style = style;
@@ -67,10 +69,10 @@ public final class BoardMap {
     this.view = BoardView.of(board, seenFrom);
     this.seenFrom = seenFrom;
     this.items = board.itemsByDesignator();
-    this.placements =
-        board.placementsByDesignator().values().stream()
-            .sorted(Comparator.comparing(Placement::designator))
-            .toList();
+    this.placements = new LinkedHashMap<>();
+    board.placementsByDesignator().values().stream()
+        .sorted(Comparator.comparing(Placement::designator))
+        .forEach(place -> placements.put(place.designator(), place));
   }
 
   /** The places to fill now, numbered from 1 in this order. */
@@ -143,7 +145,7 @@ public final class BoardMap {
     shapes.add(
         new Shape.Box(SIDE, HEAD, view.width(), view.height(), 0.5, Paint.stroke(Ink.BLACK, 0.35)));
     shapes.add(corner());
-    placements.stream()
+    placements.values().stream()
         .filter(place -> !except.contains(place.designator()))
         .forEach(place -> shapes.add(body(place, Paint.stroke(style.faint(), style.line()))));
     scaleMark(shapes);
@@ -153,9 +155,7 @@ public final class BoardMap {
   /** Filled places alone, to be set onto the bare board. */
   Drawing filled(Set<Designator> done) {
     var shapes = new ArrayList<Shape>();
-    placements.stream()
-        .filter(place -> done.contains(place.designator()))
-        .forEach(place -> shapes.add(done(place)));
+    placed(done).forEach(place -> shapes.add(done(place)));
     return new Drawing(width(), height(), shapes, "filled already");
   }
 
@@ -166,11 +166,21 @@ public final class BoardMap {
     filled.stream()
         .filter(layer -> !layer.shapes().isEmpty())
         .forEach(layer -> shapes.add(new Shape.Stamp(layer, 0, 0, 1)));
-    List<Placement> marked =
-        placements.stream().filter(place -> lit.containsKey(place.designator())).toList();
+    List<Placement> marked = placed(lit.keySet());
     marked.forEach(place -> lit(place, shapes));
     marked.forEach(place -> number(place, lit.get(place.designator()), shapes));
     return new Drawing(width(), height(), shapes, words(lit, filledPlaces));
+  }
+
+  /**
+   * Where these parts are, in the order of drawing; looked up, so that a map of few costs little.
+   */
+  private List<Placement> placed(Set<Designator> designators) {
+    return designators.stream()
+        .filter(placements::containsKey)
+        .sorted()
+        .map(placements::get)
+        .toList();
   }
 
   private String heading() {
@@ -268,11 +278,9 @@ public final class BoardMap {
         lit.entrySet().stream()
             .map(place -> place.getValue() + " at " + place.getKey())
             .collect(Collectors.joining(", "));
-    Set<Designator> placed =
-        placements.stream().map(Placement::designator).collect(Collectors.toSet());
     String unplaced =
         lit.keySet().stream()
-            .filter(designator -> !placed.contains(designator))
+            .filter(designator -> !placements.containsKey(designator))
             .map(Designator::text)
             .collect(Collectors.joining(", "));
     return "Board "

@@ -1,7 +1,9 @@
 package lowfirst.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,27 +114,39 @@ public final class StepsDocument {
   private void board(Board board, List<Batch> batches) {
     String built = board.count() > 1 ? ", " + board.count() + " built side by side" : "";
     blocks.add(new Heading(2, "Board " + board.name() + built));
-    var maps = BoardMaps.of(board);
-    var done = new ArrayList<BoardMaps.Layer>();
+    boolean mapped = pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty();
+    Iterator<Figure> figures =
+        mapped ? maps(board, batches).iterator() : Collections.emptyIterator();
     for (Batch batch : batches) {
-      batch(board, batch, maps, done);
-      done.add(maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
+      batch(board, batch, figures);
     }
   }
 
-  private void batch(Board board, Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
+  private void batch(Board board, Batch batch, Iterator<Figure> maps) {
     blocks.add(new Heading(2, StepWording.batchTitle(batch)));
     if (batch.isPluggedIn()) {
       blocks.add(new Paragraph(RAIL_CHECK));
     }
-    if (pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty()) {
-      blocks.add(map(batch, maps, done));
+    if (maps.hasNext()) {
+      blocks.add(maps.next());
     }
     var said = new HashMap<String, Integer>();
     batch.steps().forEach(step -> step(step, said));
     if (!batch.isPluggedIn()) {
       blocks.add(new Paragraph(StepWording.flip(batch, board.count())));
     }
+  }
+
+  /** A map before each batch, with the places that were filled by then. */
+  private static List<Figure> maps(Board board, List<Batch> batches) {
+    var maps = BoardMaps.of(board);
+    var done = new ArrayList<BoardMaps.Layer>();
+    var figures = new ArrayList<Figure>();
+    for (Batch batch : batches) {
+      figures.add(map(batch, maps, done));
+      done.add(maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
+    }
+    return figures;
   }
 
   private static Figure map(Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
