@@ -3,6 +3,7 @@ package lowfirst.assembly;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
@@ -35,13 +36,14 @@ final class Batches {
     var lastPiece = new HashMap<Integer, Integer>();
     for (Ranked ranked : preferred) {
       firstPiece.put(ranked.position(), pieces.size());
-      for (Group piece : ranked.group().pieces(options.partsPerBatch())) {
-        var after = new java.util.HashSet<Integer>();
-        for (int before : ranked.after()) {
-          for (int i = firstPiece.get(before); i <= lastPiece.get(before); i++) {
-            after.add(i);
-          }
+      // Shared by all pieces: there may be many of either.
+      var after = new HashSet<Integer>();
+      for (int before : ranked.after()) {
+        for (int i = firstPiece.get(before); i <= lastPiece.get(before); i++) {
+          after.add(i);
         }
+      }
+      for (Group piece : ranked.group().pieces(options.partsPerBatch())) {
         pieces.add(
             new Ranked(piece, pieces.size(), ranked.rank(), after, ranked.rule(), ranked.why()));
       }

@@ -3,7 +3,6 @@ package lowfirst.assembly;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,8 +114,7 @@ final class FewestFlips {
   private List<State> filled(List<Ranked> rank, List<State> start) {
     State state = start.get(0);
     var left = new ArrayList<>(rank);
-    var waiting = new HashSet<Integer>();
-    rank.forEach(ranked -> waiting.add(ranked.position()));
+    var waiting = new Waiting(rank);
     while (!left.isEmpty()) {
       OpenBatch open = state.batches() == 0 ? OpenBatch.EMPTY : state.open();
       List<Ranked> joining = fullest(left, waiting, open);
@@ -125,9 +123,9 @@ final class FewestFlips {
       }
       for (Ranked ranked : joining) {
         state = state.with(ranked, options);
-        waiting.remove(ranked.position());
+        waiting.remove(ranked);
       }
-      left.removeAll(joining);
+      left.removeIf(ranked -> !waiting.holds(ranked));
     }
     return List.of(state);
   }
@@ -136,15 +134,14 @@ final class FewestFlips {
    * The groups that together leave the least room in a batch, earlier ones preferred: subset sums,
    * each sum remembering the last group that reached it.
    */
-  private List<Ranked> fullest(List<Ranked> left, Set<Integer> waiting, OpenBatch open) {
-    int room = Math.min(options.partsPerBatch(), total(left) + open.parts()) - open.parts();
+  private List<Ranked> fullest(List<Ranked> left, Waiting waiting, OpenBatch open) {
+    int room = room(left, options.partsPerBatch() - open.parts());
     int[] reachedBy = new int[Math.max(room, 0) + 1];
     Arrays.fill(reachedBy, NOT_REACHED);
     int fullest = 0;
     for (int i = 0; i < left.size(); i++) {
       Ranked ranked = left.get(i);
-      boolean free = Collections.disjoint(ranked.after(), waiting);
-      if (!free || !open.takes(ranked.group(), options)) {
+      if (!waiting.isFree(ranked) || !open.takes(ranked.group(), options)) {
         continue;
       }
       int size = ranked.group().size();
@@ -166,8 +163,13 @@ final class FewestFlips {
     return joining;
   }
 
-  private static int total(List<Ranked> groups) {
-    return groups.stream().mapToInt(ranked -> ranked.group().size()).sum();
+  /** How many of these parts a batch that takes {@code most} more could take. */
+  private static int room(List<Ranked> groups, int most) {
+    int total = 0;
+    for (int i = 0; i < groups.size() && total < most; i++) {
+      total += groups.get(i).group().size();
+    }
+    return Math.min(total, most);
   }
 
   private static List<List<Ranked>> batches(State end) {
