@@ -128,6 +128,8 @@ record Design(
             "several steps hold components, of which \"" + chosen.name + "\" was read",
             "split the file if you build another of its boards");
       }
+      // A package may stand in the step of the panel.
+      data.steps.forEach(one -> one.packages.forEach(chosen.packages::putIfAbsent));
       return chosen;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import lowfirst.intake.DesignData.At;
 import lowfirst.intake.DesignData.BomItem;
 import lowfirst.intake.DesignData.Characteristic;
@@ -24,6 +25,9 @@ final class DesignParser {
 
   /** A board with more parts, packages and bill lines than this is not built by hand. */
   private static final int MOST_RECORDS = 200_000;
+
+  /** What a name is about, in a qualified name. */
+  private static final Pattern QUALIFIER = Pattern.compile("^[A-Z_]{2,20}:(?=.)");
 
   private final XmlCursor xml;
   private final DesignData data = new DesignData();
@@ -68,7 +72,7 @@ final class DesignParser {
     int depth = xml.depth();
     while (xml.next(depth)) {
       if (xml.name().equals("StepRef")) {
-        data.named.add(xml.attribute("name"));
+        data.named.add(reference("name"));
       }
     }
   }
@@ -90,7 +94,7 @@ final class DesignParser {
     var item =
         new BomItem(
             xml.spot(),
-            xml.attribute("OEMDesignNumberRef"),
+            reference("OEMDesignNumberRef"),
             xml.attribute("internalPartNumber"),
             xml.attribute("quantity"),
             xml.attribute("description"),
@@ -104,8 +108,8 @@ final class DesignParser {
             .add(
                 new RefDes(
                     xml.spot(),
-                    xml.attribute("name"),
-                    xml.attribute("packageRef"),
+                    reference("name"),
+                    reference("packageRef"),
                     xml.attribute("populate")));
       } else if (xml.name().equals("Characteristics")) {
         characteristics(item.characteristics());
@@ -140,7 +144,7 @@ final class DesignParser {
   /** The chosen maker's number of an item, else the first. */
   private void avlItem() throws Refused {
     int depth = xml.depth();
-    String number = xml.attribute("OEMDesignNumber");
+    String number = reference("OEMDesignNumber");
     while (xml.next(depth)) {
       if (xml.name().equals("AvlVmpn")) {
         boolean chosen = xml.attribute("chosen").equals("true");
@@ -173,7 +177,7 @@ final class DesignParser {
       switch (xml.name()) {
         case "Layer" -> {
           count();
-          data.layerSides.put(xml.attribute("name"), xml.attribute("side"));
+          data.layerSides.put(reference("name"), xml.attribute("side"));
         }
         case "Stackup" -> data.thickness = xml.attribute("overallThickness");
         case "Step" -> step();
@@ -187,7 +191,7 @@ final class DesignParser {
   private void step() throws Refused {
     count();
     int depth = xml.depth();
-    var step = new DesignData.Step(xml.attribute("name"), xml.attribute("type"));
+    var step = new DesignData.Step(reference("name"), xml.attribute("type"));
     data.steps.add(step);
     while (xml.next(depth)) {
       switch (xml.name()) {
@@ -205,10 +209,10 @@ final class DesignParser {
     count();
     int depth = xml.depth();
     Spot spot = xml.spot();
-    String name = xml.attribute("refDes");
-    String packageName = xml.attribute("packageRef");
+    String name = reference("refDes");
+    String packageName = reference("packageRef");
     String part = xml.attribute("part");
-    String layer = xml.attribute("layerRef");
+    String layer = reference("layerRef");
     String mountType = xml.attribute("mountType");
     String height = xml.attribute("height");
     String standOff = xml.attribute("standoff");
@@ -242,7 +246,7 @@ final class DesignParser {
   private void bodyOf(DesignData.Step step) throws Refused {
     count();
     int depth = xml.depth();
-    String name = xml.attribute("name");
+    String name = reference("name");
     var body = new DesignData.Package(xml.spot(), xml.attribute("height"));
     while (xml.next(depth)) {
       switch (xml.name()) {
@@ -320,6 +324,11 @@ final class DesignParser {
           centreY.getAsDouble(),
           xml.attribute("clockwise").equals("true"));
     }
+  }
+
+  /** A name without its qualifier: {@code CMP:R1} is R1 among the components. */
+  private String reference(String attribute) {
+    return QUALIFIER.matcher(xml.attribute(attribute)).replaceFirst("");
   }
 
   private OptionalDouble number(String name) {

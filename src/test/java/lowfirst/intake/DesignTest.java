@@ -244,6 +244,25 @@ class DesignTest {
   }
 
   @Test
+  void a_qualifier_before_a_name_says_only_what_it_names() {
+    String plain = small("C", "MILLIMETER", 1);
+    String qualified =
+        plain
+            .replace("refDes=\"", "refDes=\"CMP:")
+            .replace("RefDes name=\"", "RefDes name=\"CMP:")
+            .replace("packageRef=\"", "packageRef=\"PKG:")
+            .replace("Package name=\"", "Package name=\"PKG:")
+            .replace("layerRef=\"", "layerRef=\"LAYER:")
+            .replace("Layer name=\"", "Layer name=\"LAYER:");
+    Board board = board(KitTables.read("board.xml", qualified));
+    assertEquals(
+        List.of("R1 10.00 20.00 0 top", "D1 -30.00 40.00 0 bottom"),
+        board.placements().stream().map(DesignTest::shown).toList());
+    assertEquals(2.0, board.outlines().get(Designator.of("R1")).height().orElseThrow());
+    assertEquals(List.of(Designator.of("R1")), board.items().get(0).designators());
+  }
+
+  @Test
   void a_board_is_read_and_not_the_panel_that_repeats_it() {
     String panel =
         small("B", "MILLIMETER", 1)
