@@ -3,6 +3,9 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
@@ -22,7 +25,74 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
   static Cut of(TableKind kind, String file, String text, ColumnMap map) {
     Optional<Separator> told = map.separator(kind, file);
     Separator separator = told.orElseGet(() -> likeliest(kind, file, sample(text), map));
-    return by(separator, kind, file, text, map);
+    Cut cut = by(separator, kind, file, text, map);
+    return told.isPresent() || !kind.isExported() || !separator.isOneCharacter()
+        ? cut
+        : cut.asking(rival(cut, kind, file, sample(text), map), kind, file);
+  }
+
+  /** Another separator that explains as much, though it cuts otherwise; empty without one. */
+  private static Optional<Cut> rival(
+      Cut cut, TableKind kind, String file, String text, ColumnMap map) {
+    for (Separator other : Separator.values()) {
+      boolean mayPart =
+          other.isOneCharacter()
+              && !(other == Separator.COMMA && isDecimal(text))
+              && other != cut.separator()
+              && text.indexOf(other.character()) >= 0;
+      if (mayPart) {
+        Cut rival = by(other, kind, file, text, map);
+        boolean alike = cut.header().index() >= 0 == rival.header().index() >= 0;
+        boolean asGood =
+            rival.header().isComplete(kind)
+                && rival.header().uses().size() >= cut.header().uses().size()
+                && rival.evenness() > 0.9
+                && cut.evenness() > 0.9;
+        if (alike && asGood) {
+          return Optional.of(rival);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** This cut with the question which separator is meant. */
+  private Cut asking(Optional<Cut> rival, TableKind kind, String file) {
+    if (rival.isEmpty()) {
+      return this;
+    }
+    var more = new ArrayList<>(problems);
+    more.add(
+        new Problem(
+            Kind.COLUMN_AMBIGUOUS,
+            Place.ofLine(file, rows.get(Math.max(0, header.index())).line()),
+            separator.words()
+                + " part the cells as well as "
+                + rival.get().separator().words()
+                + ": "
+                + shown()
+                + ", or "
+                + rival.get().shown()
+                + "; "
+                + separator.words()
+                + " were taken",
+            "say --column "
+                + kind.key()
+                + ".separator="
+                + separator.words().replaceAll("s$", "")
+                + " or --column "
+                + kind.key()
+                + ".separator="
+                + rival.get().separator().words().replaceAll("s$", "")));
+    return new Cut(separator, rows, header, more);
+  }
+
+  /** The first row of data, its cells in brackets. */
+  private String shown() {
+    int first = Math.min(Math.max(0, header.index() + 1), rows.size() - 1);
+    return rows.get(first).cells().stream()
+        .map(cell -> "[" + cell + "]")
+        .collect(Collectors.joining(" "));
   }
 
   /** The sheet of a workbook that explains most as a table of this kind. */
@@ -64,12 +134,29 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       Cut cut = by(separator, kind, file, text, map);
       double worth = cut.worth(kind);
       found |= separator.isOneCharacter() && worth > 0 && cut.header().index() >= 0;
-      if (worth > most) {
+      // Where another sign parts as well, a comma is more likely a decimal one.
+      boolean decimal = best == Separator.COMMA && worth == most && isDecimal(text);
+      if (worth > most || (decimal && worth > 0)) {
         best = separator;
         most = worth;
       }
     }
     return most > 0 ? best : blanksOrFirst(kind, file, text, map);
+  }
+
+  /** Whether every comma of the text stands between digits. */
+  private static boolean isDecimal(String text) {
+    for (int at = text.indexOf(','); at >= 0; at = text.indexOf(',', at + 1)) {
+      boolean between =
+          at > 0
+              && at + 1 < text.length()
+              && Character.isDigit(text.charAt(at - 1))
+              && Character.isDigit(text.charAt(at + 1));
+      if (!between) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Separator blanksOrFirst(TableKind kind, String file, String text, ColumnMap map) {

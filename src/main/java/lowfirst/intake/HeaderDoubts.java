@@ -18,9 +18,10 @@ final class HeaderDoubts {
       if (use.basis() == Header.Basis.LIKELY_HEADER) {
         problems.add(likely(kind, file, cut, use));
       } else if (use.basis() == Header.Basis.CELLS) {
-        problems.add(fromCells(kind, file, cut, use));
+        problems.add(
+            header.index() < 0 ? fromCells(kind, file, cut, use) : byCells(kind, file, cut, use));
       } else if (use.basis() == Header.Basis.HEADER) {
-        sameHeader(kind, file, cut, use).ifPresent(problems::add);
+        Rivals.of(kind, cut, use).ifPresent(rival -> problems.add(rival.problem(file)));
       }
     }
     for (Column column : Column.values()) {
@@ -52,47 +53,17 @@ final class HeaderDoubts {
         mend(kind, use.column()));
   }
 
-  /** Two columns of one name whose cells differ: nobody can tell which is meant. */
-  private static java.util.Optional<Problem> sameHeader(
-      TableKind kind, String file, Cut cut, Header.Use use) {
-    Header header = cut.header();
-    String key = HeaderWords.key(header.name(use.cell()));
-    for (int other = use.cell() + 1; other < header.names().size(); other++) {
-      int second = other;
-      boolean same = HeaderWords.key(header.name(other)).equals(key);
-      List<Row> below = cut.rows().subList(header.index() + 1, cut.rows().size());
-      var differing =
-          below.stream()
-              .filter(row -> !row.cell(second).isEmpty())
-              .filter(row -> !row.cell(second).equals(row.cell(use.cell())))
-              .findFirst();
-      if (same && differing.isPresent()) {
-        return java.util.Optional.of(
-            new Problem(
-                Kind.COLUMN_AMBIGUOUS,
-                place(file, cut, use.cell()),
-                "columns "
-                    + (use.cell() + 1)
-                    + " and "
-                    + (other + 1)
-                    + " are both headed so and differ: line "
-                    + differing.get().line()
-                    + " has \""
-                    + differing.get().cell(use.cell())
-                    + "\" and \""
-                    + differing.get().cell(other)
-                    + "\"; the first was used",
-                "say which you mean with --column "
-                    + kind.key()
-                    + "."
-                    + use.column().key()
-                    + "="
-                    + (use.cell() + 1)
-                    + " or ="
-                    + (other + 1)));
-      }
-    }
-    return java.util.Optional.empty();
+  private static Problem byCells(TableKind kind, String file, Cut cut, Header.Use use) {
+    String name = cut.header().name(use.cell());
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        place(file, cut, use.cell()),
+        "of several headers that may mean "
+            + use.column().words()
+            + ", \""
+            + name
+            + "\" was taken: its cells look most like it",
+        mend(kind, use.column()));
   }
 
   private static Problem unknown(TableKind kind, String file, Column column, String told) {

@@ -7,6 +7,9 @@ import java.util.TreeMap;
 
 /** Finds which cell of a header row names which column. */
 final class HeaderMatch {
+  /** So much more of its cells must look right that one header gives way to another. */
+  private static final double CLEARLY = 0.3;
+
   private final TableKind kind;
   private final String file;
   private final ColumnMap map;
@@ -67,9 +70,45 @@ final class HeaderMatch {
     for (Column column : columns()) {
       int cell = best(column, 0, HeaderWords.WEAK);
       if (cell >= 0) {
-        use(column, cell, Header.Basis.HEADER);
+        int better = betterByCells(column, cell);
+        use(column, better, better == cell ? Header.Basis.HEADER : Header.Basis.CELLS);
       }
     }
+  }
+
+  /** Of several sure headers of one column, the one whose cells look clearly more like it. */
+  private int betterByCells(Column column, int first) {
+    int best = first;
+    for (int other = 0; other < names.size(); other++) {
+      boolean rival =
+          other != first
+              && !taken[other]
+              && matches.get(other).stream().anyMatch(m -> m.column() == column && !m.isWeak());
+      if (rival && likeness(column, other) > likeness(column, best) + CLEARLY) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  /** How much the cells of a column look like what it should hold, 0 to 1. */
+  private double likeness(Column column, int cell) {
+    return switch (column) {
+      case DESIGNATORS, DESIGNATOR -> CellShapes.designatorShare(below, cell);
+      case QUANTITY -> CellShapes.countingShare(below, cell, designators());
+      case X, Y, ROTATION -> CellShapes.numberShare(below, cell);
+      case SIDE -> CellShapes.sideShare(below, cell);
+      default -> 0;
+    };
+  }
+
+  private int designators() {
+    for (Header.Use use : uses) {
+      if (use.column() == Column.DESIGNATORS) {
+        return use.cell();
+      }
+    }
+    return -1;
   }
 
   private void useLikelyHeaders() {

@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -24,6 +26,9 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
   private static final double LEAST_ROOM = 4;
 
   private static final double MOST_ROOM = 20_000;
+
+  /** Two units whose room differs less from the usual (in natural logarithms) are equally good. */
+  private static final double ABOUT_AS_GOOD = 1.5;
 
   /** The unit of the bare numbers of a table. */
   static LengthUnit of(Table table, ColumnMap map) {
@@ -58,7 +63,12 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
       return stated("mm", "mm", "every coordinate carries its own unit");
     }
     double area = span(x) * span(y);
-    String unit = likeliest(area, Math.max(1, x.length));
+    int parts = Math.max(1, x.length);
+    String unit = likeliest(area, parts);
+    Optional<String> other = rival(unit, area, parts);
+    if (other.isPresent()) {
+      return asked(table, unit, other.get(), span(x), span(y));
+    }
     return new LengthUnit(
         unit,
         unit,
@@ -72,20 +82,70 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
   }
 
   private static String likeliest(double area, int parts) {
-    if (area == 0 || (area / parts > LEAST_ROOM && area / parts < MOST_ROOM)) {
+    if (area == 0 || isBelievable(area / parts)) {
       return "mm";
     }
-    String best = "mm";
-    double least = Double.MAX_VALUE;
-    for (String unit : List.of("mm", "mil", "inch", "µm")) {
-      double scale = Lengths.millimetres(unit);
-      double distance = Math.abs(Math.log(area * scale * scale / parts / USUAL_ROOM));
-      if (distance < least) {
-        best = unit;
-        least = distance;
-      }
+    return Stream.of("mm", "mil", "inch", "µm")
+        .min(Comparator.comparingDouble(unit -> farness(area, parts, unit)))
+        .orElse("mm");
+  }
+
+  /** Another unit in which the parts would have about as usual a room; empty when there is none. */
+  private static Optional<String> rival(String unit, double area, int parts) {
+    if (area == 0) {
+      return Optional.empty();
     }
-    return best;
+    return Stream.of("mm", "mil", "inch")
+        .filter(other -> !other.equals(unit))
+        .filter(other -> isBelievable(room(area, parts, other)))
+        .filter(
+            other ->
+                Math.abs(farness(area, parts, other) - farness(area, parts, unit)) < ABOUT_AS_GOOD)
+        .findFirst();
+  }
+
+  private static boolean isBelievable(double room) {
+    return room > LEAST_ROOM && room < MOST_ROOM;
+  }
+
+  /** Square millimetres a part in this unit. */
+  private static double room(double area, int parts, String unit) {
+    double scale = Lengths.millimetres(unit);
+    return area * scale * scale / parts;
+  }
+
+  private static double farness(double area, int parts, String unit) {
+    return Math.abs(Math.log(room(area, parts, unit) / USUAL_ROOM));
+  }
+
+  private static LengthUnit asked(Table table, String unit, String other, double x, double y) {
+    String message =
+        "no unit is written, and "
+            + unit
+            + " is as likely as "
+            + other
+            + ": the parts would spread over "
+            + spread(x, y, unit)
+            + ", or over "
+            + spread(x, y, other)
+            + "; "
+            + unit
+            + " was taken";
+    return new LengthUnit(
+        unit,
+        unit,
+        "coordinates in " + unit + ", in doubt: " + other + " is as likely",
+        List.of(
+            new Problem(
+                Kind.COLUMN_AMBIGUOUS,
+                Place.ofFile(table.file()),
+                message,
+                "say --column placements.unit=" + unit + " or --column placements.unit=" + other)));
+  }
+
+  private static String spread(double x, double y, String unit) {
+    double scale = Lengths.millimetres(unit);
+    return Numbers.plain(x * scale) + " x " + Numbers.plain(y * scale) + " mm";
   }
 
   private static double[] bare(Table table, Column column) {

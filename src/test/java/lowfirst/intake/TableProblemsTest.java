@@ -121,8 +121,8 @@ class TableProblemsTest {
             Kind.COLUMN_AMBIGUOUS,
             1,
             2,
-            "columns 2 and 3 are both headed so and differ: line 2 has \"1k\" and \"2k\"; the first"
-                + " was used"),
+            "columns 2 and 3 are both headed so and differ: from line 2 on they have \"1k\", \"3k\", and"
+                + " \"2k\", \"4k\"; column 2 was used"),
         bom(
             "designators,quantity,value\nR1,1,1k\nR2,1,2k\nTotal,2,\n",
             Kind.ROW_IGNORED,

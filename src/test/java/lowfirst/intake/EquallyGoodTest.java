@@ -1,0 +1,96 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import lowfirst.problem.Kind;
+import org.junit.jupiter.api.Test;
+
+/** Where two guesses are equally good, the column map is asked for, with the first rows of both. */
+class EquallyGoodTest {
+  private static List<String> asked(KitReading reading) {
+    return reading.problems().stream()
+        .filter(problem -> problem.kind() == Kind.COLUMN_AMBIGUOUS)
+        .map(problem -> problem.message() + " | " + problem.remedy())
+        .toList();
+  }
+
+  private static List<String> guessed(KitReading reading) {
+    return reading.problems().stream()
+        .filter(problem -> problem.kind() == Kind.COLUMN_GUESSED)
+        .map(problem -> problem.message())
+        .toList();
+  }
+
+  @Test
+  void two_columns_that_may_be_the_value_are_shown_and_asked_about() {
+    String bom = "ref,value,part value\nR1,1k,2k\nR2,3k,3k\nR3,5k,6k\n";
+    assertEquals(
+        List.of(
+            "columns 2 and 3 (\"part value\") may both mean value and differ: from line 2 on they"
+                + " have \"1k\", \"5k\", and \"2k\", \"6k\"; column 2 was used | say which you mean"
+                + " with --column bom.value=2 or --column bom.value=3"),
+        asked(KitTables.read("bom.csv", bom)));
+    KitReading told =
+        KitReader.read(KitTables.files("bom.csv", bom), new ColumnMap(Map.of("bom.value", "3")));
+    assertEquals(List.of(), asked(told));
+    assertEquals("2 kΩ resistor", told.kit().boards().get(0).items().get(0).partType().words());
+  }
+
+  @Test
+  void columns_that_say_the_same_otherwise_are_not_asked_about() {
+    String placed =
+        "ref,x (mm),x coordinate (mil),y (mm),side,layer\n"
+            + "R1,2.54,100,10,top,TopLayer\nR2,25.4,1000,20,bottom,BottomLayer\n";
+    assertEquals(List.of(), asked(KitTables.read("placements.csv", placed)));
+  }
+
+  @Test
+  void of_two_quantities_the_one_that_counts_the_designators_is_taken_and_said() {
+    String bom = "ref,quantity,value,qty\n\"R1, R2\",20,1k,2\nC1,10,100n,1\n";
+    KitReading reading = KitTables.read("bom.csv", bom);
+    assertEquals(2, reading.kit().boards().get(0).items().get(0).quantity());
+    assertEquals(List.of(), asked(reading));
+    assertTrue(
+        guessed(reading)
+            .contains(
+                "of several headers that may mean quantity, \"qty\" was taken: its cells look most"
+                    + " like it"));
+  }
+
+  /** Ten parts over 400 by 300: 12 000 mm² a part in millimetres, 7.7 mm² in mil. */
+  @Test
+  void two_units_that_are_equally_likely_are_asked_about_with_the_room_in_both() {
+    var placed = new StringBuilder("ref,x,y\n");
+    for (int i = 0; i < 10; i++) {
+      placed.append("R").append(i).append(',').append(i * 400 / 9).append(',');
+      placed.append(i % 2 * 300).append('\n');
+    }
+    assertEquals(
+        List.of(
+            "no unit is written, and mm is as likely as mil: the parts would spread over 400 x 300"
+                + " mm, or over 10.16 x 7.62 mm; mm was taken | say --column placements.unit=mm or"
+                + " --column placements.unit=mil"),
+        asked(KitTables.read("placements.csv", placed.toString())));
+  }
+
+  @Test
+  void two_separators_that_part_equally_well_are_asked_about() {
+    String bom = "R1;1k,DIN0207\nR2;2k,DIN0207\nR3;3k,DIN0207\n";
+    assertEquals(
+        List.of(
+            "commas part the cells as well as semicolons: [R1;1k] [DIN0207], or [R1] [1k,DIN0207];"
+                + " commas were taken | say --column bom.separator=comma or --column"
+                + " bom.separator=semicolon"),
+        asked(KitTables.read("bom.csv", bom)));
+  }
+
+  @Test
+  void commas_between_digits_are_decimal_where_semicolons_part_as_well() {
+    KitReading reading = KitTables.read("bom.csv", "R1;4,7\nR2;10,0\nR3;2,2\n");
+    assertEquals(List.of(), asked(reading));
+    assertEquals("4.7 Ω resistor", reading.kit().boards().get(0).items().get(0).partType().words());
+  }
+}
