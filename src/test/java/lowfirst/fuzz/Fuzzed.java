@@ -11,12 +11,12 @@ public final class Fuzzed {
   private static final Reader READER =
       Reader.valueOf(System.getProperty("fuzz.reader", "bom").toUpperCase(Locale.ROOT));
 
-  static {
-    // Tables that the tool ships are read once; no input is to blame for their time.
+  private Fuzzed() {}
+
+  /** Reads the tables that the tool ships; no input is to blame for their time. */
+  public static void fuzzerInitialize() {
     READER.read(new byte[0]);
   }
-
-  private Fuzzed() {}
 
   /** One input; whatever is thrown is a finding. */
   public static void fuzzerTestOneInput(byte[] bytes) {

@@ -63,6 +63,9 @@ final class FuzzedKit {
       files.put(
           "boards.csv", text("board,bom,placements\nmain," + file + ",main/placements.csv\n"));
     }
+    if (file.endsWith(".xml")) {
+      files.keySet().removeAll(List.of("boards.csv", "main/bom.csv", "main/placements.csv"));
+    }
     files.put(file, bytes);
     KitReading reading = KitReader.read(new KitFiles("kit", files, List.of()));
     reading.problems().forEach(problem -> place(problem, files));
@@ -72,7 +75,7 @@ final class FuzzedKit {
   /** A rejection names a file of the kit, and a rejected cell its line and column. */
   private static void place(Problem problem, Map<String, byte[]> files) {
     boolean lies = problem.place().line() < 0 || problem.place().column() < 0;
-    boolean table = problem.place().file().matches(".*\\.(csv|xlsx)");
+    boolean table = problem.place().file().matches(".*\\.(csv|xlsx|xml)");
     boolean vague =
         OF_ONE_CELL.contains(problem.kind())
             && (problem.place().line() == 0 || (table && problem.place().column() == 0));

@@ -27,6 +27,7 @@ enum Reader {
   COLUMNS(FuzzedKit.with("columns.properties")),
   WORKBOOK(FuzzedKit.with("main/bom.xlsx")),
   SHEET(FuzzedKit.withSheet()),
+  DESIGN(FuzzedKit.with("board.xml")),
   CODE(bytes -> look(new String(bytes, StandardCharsets.UTF_8))),
   REQUEST(RequestFuzz::read);
 
