@@ -52,6 +52,10 @@ public record BandSequence(List<Colour> bands) {
         return Reading.fault("there are more than six bands", WANTED);
       }
     }
+    if (bands.isEmpty()) {
+      // Nothing but separators.
+      return Reading.fault("no band is named", WANTED);
+    }
     return Reading.of(new BandSequence(bands), "colour names or IEC 60757 codes");
   }
 
