@@ -34,4 +34,23 @@ public record Driver(
     Optional<Sourced> pullUp,
     Optional<Sourced> inputCurrent,
     String atReset,
-    Place place) {}
+    Place place) {
+
+  /** The same driver as another part. */
+  public Driver withPartType(String other) {
+    return new Driver(
+        name,
+        kind,
+        other,
+        supply,
+        highLevelMin,
+        lowLevelMax,
+        sourceResistance,
+        currentLimit,
+        pwmFrequency,
+        pullUp,
+        inputCurrent,
+        atReset,
+        place);
+  }
+}

@@ -116,6 +116,7 @@ public final class SwapWords {
       case PULL_DOWN -> "pull-down";
       case FLYBACK_DIODE -> "flyback diode";
       case FUSE -> "fuse";
+      case STAGE -> "driver";
     };
   }
 

@@ -203,6 +203,7 @@ public final class DrawerSearch {
       case PULL_DOWN -> PartData.Role.PULL_DOWN;
       case FLYBACK_DIODE -> PartData.Role.FLYBACK_DIODE;
       case FUSE -> PartData.Role.FUSE;
+      case STAGE -> PartData.Role.STAGE;
     };
   }
 

@@ -2,7 +2,6 @@ package lowfirst.swap;
 
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
-import static lowfirst.swap.Comparison.atMostIfStated;
 
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,12 @@ enum RegulatorRule implements SwapRule {
       "dropout voltage",
       "the input may come closer to the output than the candidate bears",
       standard("IEC 60747-1"),
-      atMostIfStated("dropout")),
+      RegulatorHeat::dropout),
+  HEAT(
+      "heat",
+      "all volts between input and output, times the current, become heat in it",
+      standard("IEC 60747-1: TJ = TA + RthJA·P; P = (VI,max − VO,min)·IO + VI,max·IQ"),
+      RegulatorHeat::heat),
   OUTPUT_CAPACITOR(
       "output capacitor",
       "a low-drop type oscillates without the right capacitor; a classic one asks for none",

@@ -5,11 +5,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.CheckKind;
+import lowfirst.part.PartType;
 
 /**
  * A channel that the part serves.
@@ -17,8 +19,9 @@ import lowfirst.channel.CheckKind;
  * @param channel the channel
  * @param role what the part does in it
  * @param switching how often its driver switches it
+ * @param place which of its designators the part has in it
  */
-public record SwapUse(OutputChannel channel, Role role, Switching switching) {
+public record SwapUse(OutputChannel channel, Role role, Switching switching, Designator place) {
 
   /** What a part does in a channel. */
   public enum Role {
@@ -65,7 +68,16 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching) {
         CheckKind.FUSE_VOLTAGE,
         CheckKind.FUSE_BREAKING,
         CheckKind.FUSE_PROTECTS_TRACK,
-        CheckKind.FUSE_PROTECTS_WIRE);
+        CheckKind.FUSE_PROTECTS_WIRE),
+    /** A driver that carries the load itself: array, optocoupler, transistor. */
+    STAGE(
+        CheckKind.STAGE_CURRENT,
+        CheckKind.STAGE_TOTAL,
+        CheckKind.STAGE_VOLTAGE,
+        CheckKind.STAGE_TEMPERATURE,
+        CheckKind.FORCED_GAIN,
+        CheckKind.OPTO_CURRENT,
+        CheckKind.PULL_IN);
 
     private final Set<CheckKind> checks;
 
@@ -95,7 +107,8 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching) {
         .flatMap(
             channel ->
                 roleIn(channel, places)
-                    .map(role -> new SwapUse(channel, role, switching(kit, channel)))
+                    .map(role -> use(kit, channel, role, placeOf(channel, role)))
+                    .or(() -> stage(kit, channel, places))
                     .stream())
         .toList();
   }
@@ -121,14 +134,46 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching) {
     return pwm ? Switching.PWM : Switching.SELDOM;
   }
 
-  /** Which of its designators the part has in this channel. */
-  public Designator place() {
+  private static SwapUse use(Kit kit, OutputChannel channel, Role role, Designator place) {
+    return new SwapUse(channel, role, switching(kit, channel), place);
+  }
+
+  private static Designator placeOf(OutputChannel channel, Role role) {
     return switch (role) {
       case MOSFET -> channel.mosfet().orElseThrow();
       case GATE_RESISTOR -> channel.gateResistor().orElseThrow();
       case PULL_DOWN -> channel.pullDown().orElseThrow();
       case FLYBACK_DIODE -> channel.flybackDiode().orElseThrow();
       case FUSE -> channel.fuse().orElseThrow();
+      case STAGE -> throw new IllegalArgumentException("channels name no stage's designator");
     };
+  }
+
+  /** A driver is named by its part type: the first of these places that holds that type. */
+  private static Optional<SwapUse> stage(Kit kit, OutputChannel channel, Set<Designator> places) {
+    Optional<String> driven =
+        kit.driver(channel.driver()).map(Driver::partType).filter(type -> !type.isBlank());
+    Optional<Board> board = kit.board(channel.board());
+    if (channel.mosfet().isPresent() || driven.isEmpty() || board.isEmpty()) {
+      return Optional.empty();
+    }
+    return places.stream()
+        .filter(
+            place ->
+                board
+                    .flatMap(there -> there.itemOf(place))
+                    .filter(item -> isStage(item.partType(), driven.get()))
+                    .isPresent())
+        .findFirst()
+        .map(place -> use(kit, channel, Role.STAGE, place));
+  }
+
+  private static boolean isStage(PartType type, String driven) {
+    boolean carries =
+        switch (type.kind()) {
+          case DRIVER_ARRAY, OPTOCOUPLER, BIPOLAR_TRANSISTOR -> true;
+          default -> false;
+        };
+    return carries && (Words.same(type.typeNumber(), driven) || Words.same(type.text(), driven));
   }
 }

@@ -3,12 +3,14 @@ package lowfirst.swap;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
+import lowfirst.board.Driver;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.Swap;
@@ -43,13 +45,55 @@ public final class SwappedKit {
     var swaps = new ArrayList<Swap>();
     swaps.add(swap);
     swaps.addAll(kit.swaps());
-    return of(with(kit, kit.boards(), kit.datasheets(), swaps), outlines);
+    return of(with(kit, kit.boards(), kit.drivers(), kit.datasheets(), swaps), outlines);
   }
 
   private Kit applied() {
     List<Board> boards = kit.boards().stream().map(this::applied).toList();
     List<Swap> swaps = kit.swaps().stream().map(this::withAsked).toList();
-    return with(kit, boards, Datasheets.of(named).over(kit.datasheets()), swaps);
+    List<Driver> drivers = kit.drivers().stream().map(this::driven).toList();
+    return with(kit, boards, drivers, Datasheets.of(named).over(kit.datasheets()), swaps);
+  }
+
+  /**
+   * A driver with the part type that now does its work. Drivers name no designator: where only some
+   * of a type's places are swapped, and its name isn't one of them, either type may be meant, and
+   * no datasheet is of both.
+   */
+  private Driver driven(Driver driver) {
+    if (driver.partType().isBlank()) {
+      return driver;
+    }
+    var fitted = new LinkedHashSet<String>();
+    boolean some = false;
+    for (Board board : kit.boards()) {
+      for (Item item : board.items()) {
+        if (Words.same(item.partType().typeNumber(), driver.partType())) {
+          for (Designator place : item.designators()) {
+            Optional<Swap> swap = swapOf(board, place);
+            String now = swap.map(s -> typeOf(s, item)).orElse(driver.partType());
+            if (place.toString().equals(driver.name())) {
+              return driver.withPartType(now);
+            }
+            some |= swap.isPresent();
+            fitted.add(now);
+          }
+        }
+      }
+    }
+    return some ? driver.withPartType(String.join(" or ", fitted)) : driver;
+  }
+
+  private Optional<Swap> swapOf(Board board, Designator place) {
+    return kit.swaps().stream()
+        .filter(swap -> swap.board().isBlank() || swap.board().equals(board.name()))
+        .filter(swap -> swap.designators().contains(place))
+        .findFirst();
+  }
+
+  private String typeOf(Swap swap, Item item) {
+    PartType type = FittedPart.of(swap.fitted(), item.partType(), kit.datasheets());
+    return type.typeNumber().isBlank() ? type.text() : type.typeNumber();
   }
 
   private Swap withAsked(Swap swap) {
@@ -61,14 +105,15 @@ public final class SwappedKit {
         .orElse(swap);
   }
 
-  private static Kit with(Kit kit, List<Board> boards, Datasheets datasheets, List<Swap> swaps) {
+  private static Kit with(
+      Kit kit, List<Board> boards, List<Driver> drivers, Datasheets datasheets, List<Swap> swaps) {
     return new Kit(
         kit.settings(),
         boards,
         datasheets,
         kit.rails(),
         kit.channels(),
-        kit.drivers(),
+        drivers,
         kit.loads(),
         kit.bag(),
         swaps,
