@@ -46,7 +46,22 @@ final class Covers {
 
   private record Placed(Seat seat, BodyArea area) {}
 
-  private record Cell(long column, long row, Side side) {}
+  private record Cell(long column, long row, Side side) {
+    /** Spreads neighbours, which a record's own hash does not. */
+    @Override
+    public int hashCode() {
+      return Long.hashCode((column * 0x9E3779B97F4A7C15L + row) * 0xC2B2AE3D27D4EB4FL)
+          + side.ordinal();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Cell that
+          && column == that.column
+          && row == that.row
+          && side == that.side;
+    }
+  }
 
   /** Every pair of a part and one that covers it. */
   static List<Pair> in(List<Seat> seats) {

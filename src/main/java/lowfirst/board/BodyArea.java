@@ -22,7 +22,8 @@ public record BodyArea(double left, double bottom, double right, double top) {
     return outline.body().map(body -> around(placement, body));
   }
 
-  private static BodyArea around(Placement placement, BodyOutline.BodySize body) {
+  /** The area of a placed body of a known size. */
+  public static BodyArea around(Placement placement, BodyOutline.BodySize body) {
     double alongX = body.lengthMillimetres();
     double alongY = body.widthMillimetres();
     double angle = Math.toRadians(placement.rotationDegrees());

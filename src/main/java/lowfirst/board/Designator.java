@@ -42,10 +42,8 @@ public record Designator(String text) implements Comparable<Designator> {
       if (isDigit(a.charAt(i)) && isDigit(b.charAt(j))) {
         int iEnd = digitsEnd(a, i);
         int jEnd = digitsEnd(b, j);
-        String left = a.substring(i, iEnd).replaceFirst("^0+(?!$)", "");
-        String right = b.substring(j, jEnd).replaceFirst("^0+(?!$)", "");
-        int byLength = Integer.compare(left.length(), right.length());
-        int byDigits = byLength != 0 ? byLength : left.compareTo(right);
+        int byDigits =
+            compareNumbers(a, firstFigure(a, i, iEnd), iEnd, b, firstFigure(b, j, jEnd), jEnd);
         if (byDigits != 0) {
           return byDigits;
         }
@@ -64,6 +62,26 @@ public record Designator(String text) implements Comparable<Designator> {
     return byRest != 0 ? byRest : a.compareTo(b);
   }
 
+  /** Of two numbers without leading zeros the longer is the larger. */
+  private static int compareNumbers(String a, int i, int iEnd, String b, int j, int jEnd) {
+    int byLength = Integer.compare(iEnd - i, jEnd - j);
+    for (int k = 0; byLength == 0 && i + k < iEnd; k++) {
+      if (a.charAt(i + k) != b.charAt(j + k)) {
+        return Character.compare(a.charAt(i + k), b.charAt(j + k));
+      }
+    }
+    return byLength;
+  }
+
+  /** Past the leading zeros; the last zero of nothing but zeros counts. */
+  private static int firstFigure(String text, int from, int end) {
+    int first = from;
+    while (first < end - 1 && text.charAt(first) == '0') {
+      first++;
+    }
+    return first;
+  }
+
   private static boolean isDigit(char c) {
     return c >= '0' && c <= '9';
   }
@@ -74,6 +92,17 @@ public record Designator(String text) implements Comparable<Designator> {
       end++;
     }
     return end;
+  }
+
+  /** Written out, as {@link #hashCode}: they are asked millions of times. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other || other instanceof Designator that && text.equals(that.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
   }
 
   @Override

@@ -2,9 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import lowfirst.board.Board;
-import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.PartType;
@@ -20,12 +18,12 @@ final class AgreementChecks {
     var problems = new ArrayList<Problem>();
     var same = new SameOrNot();
     boolean valued = board.items().stream().anyMatch(item -> saysMoreThanANumber(item.partType()));
-    Map<Designator, Item> items = index.items();
-    for (Placement placement : board.placements()) {
-      Item item = items.get(placement.designator());
-      if (item == null || !item.isFitted()) {
+    for (BoardIndex.Joined joined : index.joined()) {
+      if (joined.item().filter(Item::isFitted).isEmpty()) {
         continue;
       }
+      Placement placement = joined.placement();
+      Item item = joined.item().get();
       PartType type = item.partType();
       if (valued && same.valueDiffers(type, placement.valueText())) {
         problems.add(

@@ -5,8 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -18,12 +19,14 @@ import lowfirst.problem.Problem;
  * Holds the BOM of one board against its placement list: what is missing, double, or miscounted.
  */
 final class BomChecks {
+  private final BoardIndex index;
   private final Board board;
   private final Map<Designator, Item> items;
   private final Map<Designator, Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
 
   private BomChecks(BoardIndex index) {
+    this.index = index;
     this.board = index.board();
     this.items = index.items();
     this.placements = index.placements();
@@ -41,6 +44,10 @@ final class BomChecks {
   }
 
   private void namedTwice() {
+    int named = board.items().stream().mapToInt(item -> item.designators().size()).sum();
+    if (named == items.size()) {
+      return;
+    }
     var first = new HashMap<Designator, Item>();
     for (Item item : board.items()) {
       var inLine = new HashSet<Designator>();
@@ -64,6 +71,9 @@ final class BomChecks {
   }
 
   private void placedTwice() {
+    if (board.placements().size() == placements.size()) {
+      return;
+    }
     var first = new HashMap<Designator, Placement>();
     for (Placement placement : board.placements()) {
       Placement before = first.putIfAbsent(placement.designator(), placement);
@@ -80,12 +90,13 @@ final class BomChecks {
 
   private void notPlaced() {
     for (Item item : board.items()) {
-      String missing =
-          item.designators().stream()
-              .filter(designator -> !placements.containsKey(designator))
-              .map(Designator::text)
-              .collect(Collectors.joining(", "));
-      if (!missing.isEmpty() && item.isFitted() && item.partType().kind().isOnTheBoard()) {
+      var missing = new StringJoiner(", ");
+      for (Designator designator : item.designators()) {
+        if (!placements.containsKey(designator)) {
+          missing.add(designator.text());
+        }
+      }
+      if (missing.length() > 0 && item.isFitted() && item.partType().kind().isOnTheBoard()) {
         add(
             Kind.NOT_PLACED,
             item,
@@ -97,16 +108,17 @@ final class BomChecks {
 
   private void notInBom() {
     Set<Designator> said = new HashSet<>();
-    for (Placement placement : board.placements()) {
-      Item item = items.get(placement.designator());
-      if (item == null && said.add(placement.designator())) {
+    for (BoardIndex.Joined joined : index.joined()) {
+      Placement placement = joined.placement();
+      Optional<Item> item = joined.item();
+      if (item.isEmpty() && said.add(placement.designator())) {
         problems.add(
             new Problem(
                 Kind.NOT_IN_BOM,
                 placement.place(),
                 placement.designator() + " is placed, but no BOM line names it",
                 "add it to the BOM, or delete the row"));
-      } else if (item != null && !item.isFitted()) {
+      } else if (item.isPresent() && !item.get().isFitted()) {
         problems.add(
             new Problem(
                 Kind.PLACED_BUT_NOT_FITTED,

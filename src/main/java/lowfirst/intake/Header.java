@@ -49,9 +49,10 @@ record Header(int index, List<String> names, List<Use> uses) {
 
   /** The cell that holds a column; -1 when none does. */
   int cellOf(Column column) {
-    for (Use use : uses) {
-      if (use.column() == column) {
-        return use.cell();
+    // By index: asked for every cell of a table.
+    for (int i = 0; i < uses.size(); i++) {
+      if (uses.get(i).column() == column) {
+        return uses.get(i).cell();
       }
     }
     return -1;

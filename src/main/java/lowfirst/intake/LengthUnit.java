@@ -1,5 +1,6 @@
 package lowfirst.intake;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -149,11 +150,15 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
   }
 
   private static double[] bare(Table table, Column column) {
-    return table.rows().stream()
-        .map(row -> PlainNumber.in(row.text(column)))
-        .filter(OptionalDouble::isPresent)
-        .mapToDouble(OptionalDouble::getAsDouble)
-        .toArray();
+    var numbers = new double[table.rows().size()];
+    int count = 0;
+    for (TableRow row : table.rows()) {
+      OptionalDouble number = PlainNumber.in(row.text(column));
+      if (number.isPresent()) {
+        numbers[count++] = number.getAsDouble();
+      }
+    }
+    return Arrays.copyOf(numbers, count);
   }
 
   private static double span(double[] numbers) {

@@ -20,20 +20,20 @@ import lowfirst.quantity.Source;
 final class OutlinesFound {
   private final BodyOutlines table = ShippedTables.bodyOutlines();
   private final Map<Asked, Optional<BodyOutline>> found = new HashMap<>();
+  private final List<Placement> placements;
   private final Map<Designator, String> placedPackages = new HashMap<>();
   private final Map<Designator, BodyOutline> outlines = new HashMap<>();
 
   /** What an outline was looked up by; a board asks for few of them, many times. */
   private record Asked(String packageName, PartKind kind, String typeNumber, String text) {}
 
-  private OutlinesFound() {}
+  private OutlinesFound(List<Placement> placements) {
+    this.placements = placements;
+  }
 
   /** The outlines of what these items and placements name. */
   static Map<Designator, BodyOutline> of(List<Item> items, List<Placement> placements) {
-    var search = new OutlinesFound();
-    placements.forEach(
-        placement ->
-            search.placedPackages.putIfAbsent(placement.designator(), placement.packageText()));
+    var search = new OutlinesFound(placements);
     for (Item item : items) {
       item.designators().forEach(designator -> search.add(designator, item));
     }
@@ -54,13 +54,22 @@ final class OutlinesFound {
     PartType type = item.partType();
     var asked = new Asked(type.packageName(), type.kind(), type.typeNumber(), type.text());
     Optional<BodyOutline> outline = look(asked);
-    String placed = placedPackages.getOrDefault(designator, "");
-    if (!isTold(outline) && !placed.isEmpty()) {
+    String placed = isTold(outline) ? "" : placedPackage(designator);
+    if (!placed.isEmpty()) {
       Optional<BodyOutline> byPlacement =
           look(new Asked(placed, type.kind(), type.typeNumber(), type.text()));
       outline = isTold(byPlacement) || outline.isEmpty() ? byPlacement : outline;
     }
     withOwnHeight(item, outline).ifPresent(known -> outlines.put(designator, known));
+  }
+
+  /** The package in the placement list; made a table of when the first is asked for. */
+  private String placedPackage(Designator designator) {
+    if (placedPackages.isEmpty()) {
+      placements.forEach(
+          placement -> placedPackages.putIfAbsent(placement.designator(), placement.packageText()));
+    }
+    return placedPackages.getOrDefault(designator, "");
   }
 
   private static boolean isTold(Optional<BodyOutline> outline) {

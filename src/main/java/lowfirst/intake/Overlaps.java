@@ -44,7 +44,24 @@ final class Overlaps {
   private final Set<List<PlacedBody>> found = new HashSet<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  private record Cell(long column, long row, Side side) {}
+  private record Cell(long column, long row, Side side) {
+    /**
+     * Spreads neighbours: a record's own hash is the same for 31 to the right and 31 squared up.
+     */
+    @Override
+    public int hashCode() {
+      return Long.hashCode((column * 0x9E3779B97F4A7C15L + row) * 0xC2B2AE3D27D4EB4FL)
+          + side.ordinal();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Cell that
+          && column == that.column
+          && row == that.row
+          && side == that.side;
+    }
+  }
 
   private Overlaps() {}
 
@@ -87,8 +104,8 @@ final class Overlaps {
 
   private void compare(PlacedBody before, PlacedBody body) {
     boolean hinder =
-        !before.placement().designator().equals(body.placement().designator())
-            && before.overlaps(body, DEPTH_MILLIMETRES)
+        before.overlaps(body, DEPTH_MILLIMETRES)
+            && !before.placement().designator().equals(body.placement().designator())
             && !mayLieUnder(before, body)
             && !mayLieUnder(body, before);
     if (hinder && found.add(List.of(before, body))) {

@@ -25,29 +25,18 @@ record PlacedBody(
 
   /** The body of a placement, if its outline tells a size. */
   static Optional<PlacedBody> of(Placement placement, Optional<Item> item, BodyOutline outline) {
-    Optional<BodyArea> box = BodyArea.of(placement, outline);
-    Optional<BodyArea> straight = BodyArea.of(turnedTo(placement, 0), outline);
-    return box.map(
-        area ->
-            new PlacedBody(
-                placement,
-                item.map(line -> line.partType().kind()).orElse(PartKind.UNKNOWN),
-                outline,
-                area,
-                straight.orElseThrow().width() / 2,
-                straight.orElseThrow().height() / 2));
-  }
-
-  private static Placement turnedTo(Placement placement, double degrees) {
-    return new Placement(
-        placement.designator(),
-        placement.xMillimetres(),
-        placement.yMillimetres(),
-        degrees,
-        placement.side(),
-        placement.valueText(),
-        placement.packageText(),
-        placement.place());
+    PartKind kind = item.map(line -> line.partType().kind()).orElse(PartKind.UNKNOWN);
+    return outline
+        .body()
+        .map(
+            size ->
+                new PlacedBody(
+                    placement,
+                    kind,
+                    outline,
+                    BodyArea.around(placement, size),
+                    size.lengthMillimetres() / 2,
+                    size.widthMillimetres() / 2));
   }
 
   Side side() {

@@ -3,11 +3,9 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Board;
-import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -19,12 +17,12 @@ import lowfirst.problem.Problem;
 /** Whether the positions of one board can be true. */
 final class PlacementChecks {
   private final Board board;
-  private final Map<Designator, Item> items;
+  private final List<BoardIndex.Joined> joined;
   private final List<Problem> problems = new ArrayList<>();
 
   private PlacementChecks(BoardIndex index) {
     this.board = index.board();
-    this.items = index.items();
+    this.joined = index.joined();
   }
 
   static List<Problem> of(BoardIndex index) {
@@ -115,18 +113,18 @@ final class PlacementChecks {
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
   private List<PlacedBody> bodies() {
     Set<String> sockets = new HashSet<>();
-    for (Placement placement : board.placements()) {
-      Item item = items.get(placement.designator());
-      if (item != null && item.partType().kind() == PartKind.SOCKET) {
-        sockets.add(spot(placement));
+    for (BoardIndex.Joined placed : joined) {
+      if (placed.item().filter(PlacementChecks::isSocket).isPresent()) {
+        sockets.add(spot(placed.placement()));
       }
     }
     var bodies = new ArrayList<PlacedBody>();
-    for (Placement placement : board.placements()) {
-      Optional<Item> item = Optional.ofNullable(items.get(placement.designator()));
+    for (BoardIndex.Joined placed : joined) {
+      Placement placement = placed.placement();
+      Optional<Item> item = placed.item();
       BodyOutline outline = board.outlines().get(placement.designator());
       boolean onTheBoard =
-          item.map(line -> line.partType().kind()).filter(PartKind.SOCKET::equals).isPresent()
+          item.filter(PlacementChecks::isSocket).isPresent()
               || sockets.isEmpty()
               || !sockets.contains(spot(placement));
       if (outline != null && onTheBoard && item.map(Item::isFitted).orElse(true)) {
@@ -134,6 +132,10 @@ final class PlacementChecks {
       }
     }
     return bodies;
+  }
+
+  private static boolean isSocket(Item item) {
+    return item.partType().kind() == PartKind.SOCKET;
   }
 
   private static String spot(Placement placement) {

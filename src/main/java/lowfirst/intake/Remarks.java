@@ -25,10 +25,10 @@ final class Remarks {
     if (!kind.isExported()) {
       return Optional.empty();
     }
-    Place place = Place.ofLine(file, row.line());
     if (row.filled() > MOST_IN_A_REMARK) {
       return Optional.empty();
     }
+    Place place = Place.ofLine(file, row.line());
     String first = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
     if (isTotal(header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));

@@ -21,14 +21,19 @@ record Row(int line, List<String> cells) {
 
   /** Whether no cell holds anything. */
   boolean isBlank() {
-    return filled() == 0;
+    for (int i = 0; i < cells.size(); i++) {
+      if (!cells.get(i).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** How many cells hold something. */
   int filled() {
     int filled = 0;
-    for (String cell : cells) {
-      filled += cell.isEmpty() ? 0 : 1;
+    for (int i = 0; i < cells.size(); i++) {
+      filled += cells.get(i).isEmpty() ? 0 : 1;
     }
     return filled;
   }

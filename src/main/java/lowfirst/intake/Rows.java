@@ -33,7 +33,7 @@ record Rows(List<Row> rows, List<Problem> problems) {
     CSVFormat format = format(separator);
     try {
       List<Row> rows = parsed(text, format, 1);
-      if (rows.stream().noneMatch(Rows::hasRunAway)) {
+      if (!hasRunAway(rows)) {
         return new Rows(unwrapped(rows, format), List.of());
       }
     } catch (IOException | UncheckedIOException | IllegalStateException quoteNeverCloses) {
@@ -68,16 +68,28 @@ record Rows(List<Row> rows, List<Problem> problems) {
   }
 
   private static Row row(int line, CSVRecord csv) {
-    var cells = new ArrayList<String>(csv.size());
-    for (String cell : csv) {
-      cells.add(stripped(cell));
+    var cells = new String[csv.size()];
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = stripped(csv.get(i));
     }
-    return new Row(line, cells);
+    return new Row(line, List.of(cells));
   }
 
   /** Without blanks around it, no-break ones included. */
   static String stripped(String cell) {
     return cell.indexOf('\u00a0') < 0 ? cell.strip() : cell.replace('\u00a0', ' ').strip();
+  }
+
+  /** Only what covers many lines is looked at: up to where the next row starts. */
+  private static boolean hasRunAway(List<Row> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      boolean last = i + 1 == rows.size();
+      boolean tall = last || rows.get(i + 1).line() - rows.get(i).line() > LINES_IN_A_CELL;
+      if (tall && hasRunAway(rows.get(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean hasRunAway(Row row) {
@@ -147,7 +159,7 @@ record Rows(List<Row> rows, List<Problem> problems) {
   }
 
   private static boolean isWrapped(Row row, String delimiter) {
-    return row.filled() == 1 && row.cell(0).contains(delimiter);
+    return row.cell(0).contains(delimiter) && row.filled() == 1;
   }
 
   private static List<Row> inside(Row row, CSVFormat format) {

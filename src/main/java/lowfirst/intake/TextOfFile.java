@@ -60,17 +60,23 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
     if (zeros[0] + zeros[1] > 0) {
       return notText(file);
     }
+    var text = new String(bytes, StandardCharsets.UTF_8);
+    // What is no UTF-8 became U+FFFD; so did what an earlier program had lost.
+    return text.indexOf('\ufffd') < 0 || isUtf8(bytes)
+        ? checked(file, text, "UTF-8")
+        : decoded(file, bytes, 0, WINDOWS_1252, "Windows-1252");
+  }
+
+  private static boolean isUtf8(byte[] bytes) {
     try {
-      String text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(ByteBuffer.wrap(bytes))
-              .toString();
-      return checked(file, text, "UTF-8");
+      StandardCharsets.UTF_8
+          .newDecoder()
+          .onMalformedInput(CodingErrorAction.REPORT)
+          .onUnmappableCharacter(CodingErrorAction.REPORT)
+          .decode(ByteBuffer.wrap(bytes));
+      return true;
     } catch (CharacterCodingException notUtf8) {
-      return decoded(file, bytes, 0, WINDOWS_1252, "Windows-1252");
+      return false;
     }
   }
 
@@ -102,6 +108,9 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   /** Characters that an earlier program could not keep are stored as U+FFFD: say where. */
   private static List<Problem> damage(String file, String text) {
+    if (text.indexOf('\ufffd') < 0) {
+      return List.of();
+    }
     var problems = new ArrayList<Problem>();
     int line = 1;
     boolean said = false;
