@@ -1,13 +1,10 @@
 package lowfirst.cli;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,14 +68,6 @@ final class DemoRun {
   /** Runs a verb and keeps what it prints in a report. */
   void save(String name, String verb, String... further) {
     Path file = surroundings.directory().resolve(report(name));
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    String text = run(verb, further);
-    try {
-      Files.createDirectories(file.getParent());
-      Files.writeString(part, text);
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException failure) {
-      throw new CannotReadOrWrite("can't write " + report(name) + ": " + failure, failure);
-    }
+    ReportFolder.put(file, run(verb, further).getBytes(StandardCharsets.UTF_8));
   }
 }

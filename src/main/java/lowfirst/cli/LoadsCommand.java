@@ -1,9 +1,6 @@
 package lowfirst.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +78,7 @@ final class LoadsCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (symbols) {
       surroundings.out().print(written(LoadsDocument.symbols()));
       return ExitStatus.OK;
@@ -123,17 +120,11 @@ final class LoadsCommand implements Callable<Integer> {
     return spreads;
   }
 
-  private void writePdf(Document document) throws IOException {
+  private void writePdf(Document document) {
     if (pdf == null) {
       return;
     }
-    Path file = surroundings.directory().resolve(pdf);
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    try {
-      Files.write(part, new PdfWriter().write(document, Paper.A4));
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException e) {
-      throw new CannotReadOrWrite("can't write " + pdf + ": " + e.getMessage(), e);
-    }
+    ReportFolder.put(
+        surroundings.directory().resolve(pdf), new PdfWriter().write(document, Paper.A4));
   }
 }

@@ -44,7 +44,8 @@ final class Lowfirst implements Runnable {
   /** Runs one command line; never throws. Flushes both streams. */
   public static int run(String[] arguments, Surroundings surroundings) {
     try {
-      return commandLine(Verb.called(arguments), surroundings).execute(arguments);
+      int status = commandLine(Verb.called(arguments), surroundings).execute(arguments);
+      return surroundings.out().checkError() ? outputLost(surroundings) : status;
     } catch (Error broken) {
       return bug(broken, surroundings);
     } finally {
@@ -92,6 +93,14 @@ final class Lowfirst implements Runnable {
       return ExitStatus.CANNOT_READ_OR_WRITE;
     }
     return bug(exception, surroundings);
+  }
+
+  /** A full disk, or a reader that went away: what was printed did not all arrive. */
+  private static int outputLost(Surroundings surroundings) {
+    surroundings
+        .err()
+        .println("lowfirst: not all of the output could be written; is the disk full?");
+    return ExitStatus.CANNOT_READ_OR_WRITE;
   }
 
   private static int bug(Throwable broken, Surroundings surroundings) {

@@ -6,7 +6,6 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
@@ -27,9 +26,8 @@ final class RememberedColumns {
         write(file, entries);
         err.println("lowfirst: remembered in " + file);
       }
-    } catch (IOException | IllegalArgumentException failed) {
-      err.println(
-          "lowfirst: can't remember the columns in " + file + " (" + failed.getMessage() + ")");
+    } catch (IOException | IllegalArgumentException | CannotReadOrWrite failed) {
+      err.println("lowfirst: the columns are not remembered: " + failed.getMessage());
     }
   }
 
@@ -43,17 +41,14 @@ final class RememberedColumns {
     return entries;
   }
 
-  /** Written beside and moved, so that a full disk leaves the old file whole. */
-  private static void write(Path file, Map<String, String> entries) throws IOException {
+  private static void write(Path file, Map<String, String> entries) {
     var text =
         new StringBuilder(
             "# Which header holds which column; written by --column, yours to edit.\n");
     entries.forEach(
         (key, value) ->
             text.append(escaped(key)).append(" = ").append(escaped(value)).append('\n'));
-    Path beside = file.resolveSibling(ColumnMap.FILE + ".new");
-    Files.write(beside, text.toString().getBytes(StandardCharsets.UTF_8));
-    Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+    ReportFolder.put(file, text.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   private static String escaped(String text) {

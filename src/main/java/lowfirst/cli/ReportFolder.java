@@ -36,6 +36,18 @@ final class ReportFolder implements AutoCloseable {
     return new ReportFolder(folder);
   }
 
+  /** Puts one file in its place, in one move; its folder is made where there is none. */
+  static Path put(Path file, byte[] content) {
+    Path name = file.getFileName();
+    if (name == null || Files.isDirectory(file)) {
+      throw new CannotReadOrWrite("can't write " + file + ": it is a folder; name a file in it");
+    }
+    try (var folder = at(file.toAbsolutePath().getParent())) {
+      folder.write(name.toString(), content);
+      return folder.publish().get(0);
+    }
+  }
+
   /** Writes a file beside its place. */
   void write(String name, byte[] content) {
     Path file = folder.resolve(name);

@@ -50,8 +50,7 @@ final class SampleKit {
             changed.add(file);
           }
         } else {
-          Files.createDirectories(target.getParent());
-          Files.write(target, sample);
+          ReportFolder.put(target, sample);
         }
       } catch (IOException failure) {
         throw new CannotReadOrWrite(

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Designator;
+import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.swap.SwapCase;
 
 /**
@@ -69,7 +69,7 @@ final class SwapsFile {
   }
 
   private static String cell(String text) {
-    String line = text.replaceAll("[\\p{Cntrl}]+", " ").strip();
+    String line = CsvWriter.harmless(text.replaceAll("[\\p{Cntrl}]+", " ").strip());
     boolean plain = List.of(",", "\"", ";").stream().noneMatch(line::contains);
     return plain ? line : '"' + line.replace("\"", "\"\"") + '"';
   }
@@ -77,12 +77,6 @@ final class SwapsFile {
   /** Puts the table with its new rows in the old one's place. */
   void write() {
     String end = text.endsWith("\n") ? "" : lineEnd();
-    Path part = file.resolveSibling(NAME + ".part");
-    try {
-      Files.writeString(part, text + end + added, StandardCharsets.UTF_8);
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException e) {
-      throw new CannotReadOrWrite("can't write " + NAME + ": " + e.getMessage(), e);
-    }
+    ReportFolder.put(file, (text + end + added).getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -52,11 +52,33 @@ class LoadsCommandTest {
   }
 
   @Test
-  void a_file_that_cannot_be_written_is_said_so() {
-    Outcome result =
-        Outcome.of("loads", KIT, "--pdf", folder.resolve("no/such/folder/x.pdf").toString());
+  void a_folder_that_is_missing_is_made() {
+    Path pdf = folder.resolve("no/such/folder/x.pdf");
+    Outcome.of("loads", KIT, "--pdf", pdf.toString());
+    assertTrue(Files.isRegularFile(pdf));
+  }
+
+  @Test
+  void a_file_that_cannot_be_written_is_said_so_and_the_old_one_stays() throws IOException {
+    Files.writeString(folder.resolve("x.pdf"), "the old one");
+    Files.createDirectory(folder.resolve(".x.pdf.part"));
+
+    Outcome result = Outcome.of("loads", KIT, "--pdf", folder.resolve("x.pdf").toString());
+
     assertEquals(ExitStatus.CANNOT_READ_OR_WRITE, result.status());
     assertTrue(result.err().contains("can't write"), result.err());
+    assertEquals("the old one", Files.readString(folder.resolve("x.pdf")));
+  }
+
+  @Test
+  void a_folder_is_no_file_to_write_to() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    for (String name : new String[] {empty.toString(), "/"}) {
+      Outcome result = Outcome.of("loads", KIT, "--pdf", name);
+      assertEquals(ExitStatus.CANNOT_READ_OR_WRITE, result.status());
+      assertTrue(result.err().contains("it is a folder; name a file in it"), result.err());
+    }
+    assertTrue(Files.isDirectory(empty));
   }
 
   @Test

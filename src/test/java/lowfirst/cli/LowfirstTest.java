@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -54,6 +55,22 @@ class LowfirstTest {
 
     assertEquals(70, run(broken, "code", "4k7"));
     assertTrue(told().startsWith("lowfirst: this is a bug of ours, please report it:"), told());
+  }
+
+  @Test
+  void output_that_a_full_disk_loses_is_said_and_is_no_success() {
+    var full =
+        new PrintStream(
+            new OutputStream() {
+              @Override
+              public void write(int one) throws IOException {
+                throw new IOException("No space left on device");
+              }
+            });
+
+    assertEquals(3, run(full, "code", "104K"));
+    assertEquals(
+        "lowfirst: not all of the output could be written; is the disk full?", told().strip());
   }
 
   private String told() {

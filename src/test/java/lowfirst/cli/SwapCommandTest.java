@@ -117,6 +117,35 @@ class SwapCommandTest {
   }
 
   @Test
+  void a_reason_that_a_spreadsheet_would_compute_is_made_harmless() throws IOException {
+    int status =
+        run(
+            "swap",
+            "kit",
+            "Q1",
+            "IRL540N",
+            "--board",
+            "driver",
+            "--accept",
+            "--why",
+            "=1+1",
+            "--who",
+            "@A");
+    assertEquals(0, status);
+    assertEquals(HEADER + "\ndriver,Q1,IRL540N,'=1+1,'@A,2026-03-14\n", Files.readString(swaps()));
+  }
+
+  @Test
+  void a_table_that_cannot_be_written_stays_as_it_was() throws IOException {
+    Files.createDirectory(swaps().resolveSibling(".swaps.csv.part"));
+    int status =
+        run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
+    assertEquals(3, status);
+    assertEquals(HEADER + "\n", Files.readString(swaps()));
+    assertTrue(err.toString(StandardCharsets.UTF_8).contains("can't write"), err.toString());
+  }
+
+  @Test
   void an_accepted_swap_shows_on_the_steps() {
     run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
     run("steps", "kit");

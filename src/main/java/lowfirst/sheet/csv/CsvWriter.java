@@ -125,7 +125,7 @@ public final class CsvWriter {
   }
 
   /** The text with an apostrophe before it where a spreadsheet would start to compute. */
-  static String harmless(String cell) {
+  public static String harmless(String cell) {
     return Optional.of(cell)
         .filter(text -> FORMULA.matcher(text).matches() && !HARMLESS.matcher(text).matches())
         .map(text -> "'" + text)
