@@ -1,3 +1,3 @@
 @echo off
 rem Starts Lowfirst from its own image.
-"%~dp0java.exe" -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%~dp0..\app\lowfirst.jsa" -cp "%~dp0..\app\lowfirst.jar" lowfirst.cli.Main %*
+"%~dp0java.exe" -XX:+UseSerialGC -Xlog:disable -Xlog:all=off "-Dorg.sqlite.lib.path=%~dp0..\lib" -m lowfirst/lowfirst.cli.Main %*

@@ -9,6 +9,10 @@ while [ -L "$file" ]; do
   esac
 done
 home=$(cd "$(dirname "$file")/.." && pwd)
-exec "$home/bin/java" -XX:+UseSerialGC -Xshare:auto \
-  -XX:SharedArchiveFile="$home/app/lowfirst.jsa" -Xlog:disable -Xlog:all=off \
-  -cp "$home/app/lowfirst.jar" lowfirst.cli.Main "$@"
+# A verb that is over before the better compiler would be worth its work.
+quick=
+case ${1-} in
+  '' | -* | code | tick | progress) quick=-XX:TieredStopAtLevel=1 ;;
+esac
+exec "$home/bin/java" -XX:+UseSerialGC $quick -Xlog:disable -Xlog:all=off \
+  -Dorg.sqlite.lib.path="$home/lib" -m lowfirst/lowfirst.cli.Main "$@"

@@ -31,7 +31,8 @@ public final class Manual {
     }
     Path completions = Files.createDirectories(folder.resolve("bash-completion/completions"));
     String name = program.getCommandName();
-    text(completions.resolve(name), AutoComplete.bash(name, program));
+    // A shell reads it, nobody runs it: without the line that names an interpreter.
+    text(completions.resolve(name), AutoComplete.bash(name, program).replaceFirst("^#!.*\\R", ""));
   }
 
   private static void page(Path folder, String date, CommandLine line) throws IOException {
