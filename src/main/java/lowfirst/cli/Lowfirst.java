@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import lowfirst.sheet.pdf.MissingFont;
 import lowfirst.store.StoreFailure;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -88,7 +89,9 @@ final class Lowfirst implements Runnable {
   }
 
   private static int reported(Exception exception, Surroundings surroundings) {
-    if (exception instanceof CannotReadOrWrite || exception instanceof StoreFailure) {
+    if (exception instanceof CannotReadOrWrite
+        || exception instanceof StoreFailure
+        || exception instanceof MissingFont) {
       surroundings.err().println("lowfirst: " + exception.getMessage());
       return ExitStatus.CANNOT_READ_OR_WRITE;
     }

@@ -62,6 +62,11 @@ public final class StoreFailure extends RuntimeException {
               + " to, or name another store with --store";
       case SQLITE_FULL ->
           "can't grow: the disk is full; nothing was recorded; make room, then do it again";
+      case SQLITE_IOERR ->
+          "can't be read or written ("
+              + firstLine(cause)
+              + "); nothing was recorded; the disk may be full or failing: make room, then do it"
+              + " again, or name another store with --store";
       case SQLITE_CORRUPT, SQLITE_NOTADB -> damaged(firstLine(cause));
       default -> "can't be used (" + firstLine(cause) + "); nothing was recorded";
     };

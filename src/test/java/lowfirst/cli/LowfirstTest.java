@@ -4,15 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class LowfirstTest {
 
@@ -71,6 +76,35 @@ class LowfirstTest {
     assertEquals(3, run(full, "code", "104K"));
     assertEquals(
         "lowfirst: not all of the output could be written; is the disk full?", told().strip());
+  }
+
+  @Test
+  void without_its_font_the_program_says_so_and_the_old_sheets_stay(@TempDir Path folder)
+      throws Exception {
+    Path old = Files.writeString(folder.resolve("sort-sheet.pdf"), "the old one");
+    String fontless =
+        Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+            .filter(entry -> !entry.contains("openpdf-fonts"))
+            .collect(Collectors.joining(File.pathSeparator));
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                fontless,
+                Main.class.getName(),
+                "sheets",
+                Path.of("sample-boms", "bell-player").toString(),
+                "--into",
+                folder.toString())
+            .redirectErrorStream(true)
+            .start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+
+    assertEquals(3, process.waitFor(), said);
+    assertTrue(said.contains("font LiberationSans-Regular.ttf is missing"), said);
+    assertTrue(said.contains("install the program again"), said);
+    assertEquals("the old one", Files.readString(old));
   }
 
   private String told() {

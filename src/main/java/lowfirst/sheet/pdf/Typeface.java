@@ -53,7 +53,7 @@ final class Typeface {
   private static Typeface read(String resource) {
     try (var in = Typeface.class.getResourceAsStream(resource)) {
       if (in == null) {
-        throw new IllegalStateException("the font file is missing from the program: " + resource);
+        throw new MissingFont(resource);
       }
       return new Typeface(new TTFParser().parse(new RandomAccessReadBuffer(in)));
     } catch (IOException e) {
