@@ -63,9 +63,14 @@ public final class SwapWords {
     if (!answer.missing().isEmpty()) {
       return ", not known: " + answer.missing().get(0);
     }
-    return answer.offered().isPresent() && answer.asked().isPresent()
-        ? ", " + brief(answer.offered()) + " for " + brief(answer.asked())
-        : "";
+    if (answer.offered().isEmpty() || answer.asked().isEmpty()) {
+      return "";
+    }
+    String offered = brief(answer.offered());
+    String asked = brief(answer.asked());
+    return offered.equals(asked)
+        ? ", " + evidence(answer.offered()) + " for " + evidence(answer.asked())
+        : ", " + offered + " for " + asked;
   }
 
   private static String brief(Optional<Evidence> evidence) {

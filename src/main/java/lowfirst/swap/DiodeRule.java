@@ -21,7 +21,7 @@ enum DiodeRule implements SwapRule {
       "average forward current",
       "under PWM a flyback diode carries the load current for the whole off share",
       standard("IEC 60747-2: mean forward current"),
-      atLeast("IFav"),
+      DiodeCurrent::judge,
       DIODE_CURRENT,
       CheckKind.DIODE_PEAK,
       CheckKind.DIODE_TEMPERATURE),

@@ -63,7 +63,24 @@ final class OnState {
         SwapVerdict.DOES_NOT_FIT,
         needs.get(),
         gives.get(),
-        "below that voltage its datasheet promises nothing");
+        "below that voltage its datasheet promises nothing" + otherMaker(swap, needs.get()));
+  }
+
+  /** Where another maker's part of that number would do, how to name it. */
+  private static String otherMaker(SwapCase swap, Promise needs) {
+    return promises(swap.offered()).stream()
+        .filter(p -> p.gateVolts() <= needs.gateVolts() && !p.line().maker().isBlank())
+        .findFirst()
+        .map(
+            p ->
+                "; makers differ: if yours is by "
+                    + p.line().maker()
+                    + ", ask for \""
+                    + swap.offered().name()
+                    + " ("
+                    + p.line().maker()
+                    + ")\"")
+        .orElse("");
   }
 
   private static Optional<Answer> answer(

@@ -4,9 +4,11 @@ import static lowfirst.swap.Comparison.atLeast;
 
 import java.util.Optional;
 import lowfirst.board.Driver;
+import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
 
 /**
  * The power that a resistor must bear. In a gate circuit it is known: never more than the highest
@@ -24,6 +26,10 @@ final class ResistorLoad {
     return atLeast("PD").of(swap);
   }
 
+  private static double upper(Rail rail) {
+    return 1 + rail.tolerance().map(Sourced::asDouble).orElse(10.0) / 100;
+  }
+
   /** P = V²/R with V the highest rail that a gate driver runs from; for gate circuits only. */
   private static Optional<Evidence> inGateCircuit(SwapCase swap) {
     Optional<Quantity> ohms = swap.asked().type().value();
@@ -37,17 +43,27 @@ final class ResistorLoad {
               .driver(use.channel().driver())
               .map(Driver::supply)
               .flatMap(swap.kit()::rail)
-              .flatMap(rail -> rail.voltage().map(v -> v.asDouble()));
+              .flatMap(rail -> rail.voltage().map(v -> v.asDouble() * upper(rail)));
       if (supply.isEmpty()) {
         return Optional.empty();
       }
       volts = Math.max(volts, supply.get());
     }
-    double watts = volts * volts / ohms.get().asDouble();
+    double least =
+        swap.asked()
+            .type()
+            .tolerance()
+            .map(t -> t.lowest(ohms.get()))
+            .orElse(ohms.get())
+            .asDouble();
+    double watts = volts * volts / least;
     return Optional.of(
         Evidence.of(
             Quantity.of(watts, Dimension.POWER),
             "in its gate circuit",
-            Source.computed("P = V²/R with V = " + volts + " V, the gate drivers' supply")));
+            Source.computed(
+                "P = V²/R with V = "
+                    + Quantity.of(volts, Dimension.VOLTAGE).rounded(4)
+                    + ", the gate drivers' highest supply")));
   }
 }

@@ -38,9 +38,27 @@ final class ValueBand {
     }
     Tolerance wanted = asked.tolerance().get();
     boolean within = wanted.encloses(nominal, offered.tolerance().get(), other);
+    if (!within && nominal.sameAs(other) && inGateCircuit(swap)) {
+      return Optional.of(
+          Answer.of(
+              SwapVerdict.FITS,
+              needs.get(),
+              gives.get(),
+              "the same value with a looser tolerance: the gate circuit is worked out with it"));
+    }
     return Optional.of(
         Answer.of(
             within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs.get(), gives.get(), ""));
+  }
+
+  /** There the channel itself is worked out again with the candidate's tolerance. */
+  private static boolean inGateCircuit(SwapCase swap) {
+    return swap.servesOnlyChannels()
+        && swap.uses().stream()
+            .allMatch(
+                use ->
+                    use.role() == SwapUse.Role.GATE_RESISTOR
+                        || use.role() == SwapUse.Role.PULL_DOWN);
   }
 
   /** Within a step of E24, 5 %: near enough that a stated tolerance could settle it. */
