@@ -10,11 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import java.util.jar.Attributes;
-import java.util.jar.JarEntry;
-import java.util.jar.JarFile;
-import java.util.jar.JarOutputStream;
-import java.util.jar.Manifest;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.ToolProvider;
@@ -37,7 +33,7 @@ final class CommandTreeFloor {
     Path source = folder.resolve("Floor.java");
     Files.writeString(source, source());
     Path classes = Files.createDirectories(folder.resolve("classes"));
-    Path library = library();
+    Path library = FloorJar.library(CommandLine.class);
     int status =
         ToolProvider.getSystemJavaCompiler()
             .run(
@@ -55,32 +51,13 @@ final class CommandTreeFloor {
     if (status != 0) {
       throw new IllegalStateException("the floor does not compile: " + source);
     }
-    return packed(folder.resolve("floor.jar"), classes, library);
-  }
-
-  private static Path library() {
-    return Path.of(CommandLine.class.getProtectionDomain().getCodeSource().getLocation().getPath());
-  }
-
-  private static Path packed(Path jar, Path classes, Path library) throws IOException {
-    var manifest = new Manifest();
-    manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, "Floor");
-    try (var out = new JarOutputStream(Files.newOutputStream(jar), manifest);
-        var picocli = new JarFile(library.toFile());
-        Stream<Path> files = Files.list(classes)) {
+    var packed = new TreeMap<String, byte[]>();
+    try (Stream<Path> files = Files.list(classes)) {
       for (Path file : files.toList()) {
-        out.putNextEntry(new JarEntry(file.getFileName().toString()));
-        out.write(Files.readAllBytes(file));
-      }
-      for (JarEntry entry : picocli.stream().toList()) {
-        if (entry.getName().startsWith("picocli/") && !entry.isDirectory()) {
-          out.putNextEntry(new JarEntry(entry.getName()));
-          out.write(picocli.getInputStream(entry).readAllBytes());
-        }
+        packed.put(file.getFileName().toString(), Files.readAllBytes(file));
       }
     }
-    return jar;
+    return FloorJar.of(folder.resolve("floor.jar"), "Floor", packed, List.of(library));
   }
 
   /** The program's source. */
