@@ -71,12 +71,20 @@ final class BomReader {
               + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
               + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
               + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.])");
+
+  /** What looks like a designator among words. */
+  private static final Pattern LOST =
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
+
   private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");
   private static final Pattern COUNT =
       Pattern.compile(
-          "(\\d{1,7})(?:[.,]0+)?\\s*(?:x|×|pcs?\\.?|st(?:k|ück)?\\.?|off|each|ea\\.?)?\\s*(?:\\(.*\\))?");
+          "(?iu)[x×]?\\s*([0-9]{1,7})(?:[.,]0+)?\\s*"
+              + "(?:x|×|pcs?\\.?|pieces?|st(?:k|ück)?\\.?|off|each|ea\\.?|pz\\.?|szt\\.?|ks)?\\s*(?:\\(.*\\))?");
 
   private final PartTypeReader partTypes;
+  private final FittingWords words = new FittingWords();
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
@@ -121,6 +129,9 @@ final class BomReader {
             fitting(row, quantity, type),
             row.place(Column.DESIGNATORS));
     items.add(item);
+    if (item.isFitted() && !YES.contains(row.text(Column.FITTED).toLowerCase(Locale.ROOT))) {
+      words.leaveOpen(row).ifPresent(problems::add);
+    }
     if (named > 0 && item.quantity() != named && item.isFitted()) {
       problems.add(disagrees(row, item.quantity(), named));
     }
@@ -154,6 +165,19 @@ final class BomReader {
               Column.DESIGNATORS,
               remark,
               "if that is wrong, part the designators with commas"));
+    }
+    Matcher lost = LOST.matcher(list.otherText());
+    if (lost.find()) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              Column.DESIGNATORS,
+              "\""
+                  + list.otherText()
+                  + "\" was taken for words, though "
+                  + lost.group()
+                  + " stands in it",
+              "list the designators one by one, parted by commas"));
     }
     if (list.designators().isEmpty() && list.empties() > 0) {
       problems.add(
@@ -227,10 +251,10 @@ final class BomReader {
         || NOT_FITTED.matcher(row.text(Column.PART_TYPE)).find()) {
       return Item.Fitting.NOT_FITTED;
     }
-    boolean optional =
-        OPTIONAL.matcher(row.text(Column.QUANTITY)).find()
-            || OPTIONAL.matcher(row.text(Column.FITTED)).find()
-            || OPTIONAL.matcher(type.text()).find();
+    boolean optional = words.areOptional(row);
+    if (!optional && words.leaveOut(row, type.kind())) {
+      return Item.Fitting.NOT_FITTED;
+    }
     return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
   }
 

@@ -18,7 +18,7 @@ final class CellShapes {
 
   private static final Pattern PACKAGE =
       Pattern.compile(
-          "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn)(?![a-z])");
+          "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn|din0\\d{3}|0[2-9]\\d{2}|hc-?49|disc|disk|box|film)(?![a-z])");
 
   private CellShapes() {}
 
@@ -44,7 +44,12 @@ final class CellShapes {
 
   /** The share of the filled cells that name a side of the board. */
   static double sideShare(List<Row> rows, int cell) {
-    return share(rows, cell, text -> SIDE.matcher(text).matches());
+    return share(rows, cell, text -> SIDE.matcher(text).matches() || isSideWord(text));
+  }
+
+  /** Single letters and digits may be anything. */
+  private static boolean isSideWord(String text) {
+    return text.length() > 2 && text.length() < 20 && SideWords.side(text).isPresent();
   }
 
   /** The share of the rows that have anything in this cell. */

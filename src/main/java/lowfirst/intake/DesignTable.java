@@ -79,6 +79,7 @@ final class DesignTable {
         header,
         Optional.empty(),
         Optional.empty(),
+        java.util.Collections.emptyNavigableMap(),
         new Understanding(
             file,
             kind.key(),

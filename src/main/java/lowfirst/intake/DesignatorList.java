@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
@@ -30,7 +31,7 @@ public record DesignatorList(
 
   private static final Pattern RANGE =
       Pattern.compile(
-          "([\\p{L}_]+)(\\d{1,6})\\s*(?:-|–|—|−|\\.{2,3}|…|~|\\bto\\b|\\bbis\\b|\\bthru\\b)\\s*([\\p{L}_]*)(\\d{1,6})");
+          "([\\p{L}_]+)(\\d{1,6})\\s*(?:-|–|—|−|\\.{2,3}|…|~|:|\\bto\\b|\\bbis\\b|\\bthru\\b)\\s*([\\p{L}_]*)(\\d{1,6})");
   private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
   private static final Pattern APART = Pattern.compile("(\\p{L}{1,4})\\s+(\\d{1,4})");
   private static final Pattern RUN_TOGETHER =
@@ -41,6 +42,15 @@ public record DesignatorList(
 
   /** The usual designator, which needs no further look. */
   private static final Pattern PLAIN = Pattern.compile("\\p{L}{1,4}\\d{1,6}");
+
+  /** Signs and words between designators that are no usual separators. */
+  private static final Pattern AND =
+      Pattern.compile("(?iU)\\s*[/&+]\\s*|\\s+(?:and|und|et|y|e|en|oraz|i|a)\\s+");
+
+  /** Letters in small, which the standards of designators have in capitals. */
+  private static final Pattern SMALL = Pattern.compile("[a-z]{1,3}\\d{1,5}");
+
+  private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil)");
   private static final Pattern SEPARATOR = Pattern.compile("[,;\\n\\r|]");
@@ -64,7 +74,15 @@ public record DesignatorList(
   /** The one designator that a cell of a placement list names, spelt as a BOM's would be. */
   static String spelt(String cell) {
     Matcher apart = APART.matcher(cell);
-    return apart.matches() ? apart.group(1) + apart.group(2) : cell;
+    return inCapitals(apart.matches() ? apart.group(1) + apart.group(2) : cell);
+  }
+
+  /** c2 is C2 on the board; a name with capitals or other signs stays as it is. */
+  private static String inCapitals(String text) {
+    char first = text.charAt(0);
+    return first >= 'a' && first <= 'z' && SMALL.matcher(text).matches()
+        ? text.toUpperCase(Locale.ROOT)
+        : text;
   }
 
   /** Whether the cell says that there is none. */
@@ -95,7 +113,13 @@ public record DesignatorList(
         add(text);
         return;
       }
-      if (range(text)) {
+      if (range(text) || joined(text)) {
+        return;
+      }
+      Matcher bracketed = BRACKETED.matcher(text);
+      if (bracketed.matches()) {
+        remarks.add("\"" + text + "\" was read as " + bracketed.group(1));
+        add(bracketed.group(1));
         return;
       }
       Matcher apart = APART.matcher(text);
@@ -117,6 +141,20 @@ public record DesignatorList(
       } else {
         others.add(text);
       }
+    }
+
+    /** R8 and R9, R8/R9: only where every piece is a designator by itself. */
+    private boolean joined(String text) {
+      String[] pieces = text.length() > 200 ? new String[0] : AND.split(text);
+      if (pieces.length < 2
+          || !List.of(pieces).stream().allMatch(piece -> PLAIN.matcher(piece).matches())) {
+        return false;
+      }
+      remarks.add("\"" + text + "\" was read as " + pieces.length + " designators");
+      for (String piece : pieces) {
+        add(piece);
+      }
+      return true;
     }
 
     private void word(String word) {
@@ -162,7 +200,7 @@ public record DesignatorList(
       if (text.length() > LONGEST) {
         faults.add("\"" + text.substring(0, LONGEST) + "...\" is too long to be a designator");
       } else {
-        designators.add(Designator.of(text));
+        designators.add(Designator.of(inCapitals(text)));
       }
     }
 

@@ -55,14 +55,21 @@ final class HeaderDoubts {
 
   private static Problem byCells(TableKind kind, String file, Cut cut, Header.Use use) {
     String name = cut.header().name(use.cell());
+    boolean known =
+        HeaderWords.matches(kind, name).stream().anyMatch(m -> m.column() == use.column());
     return new Problem(
         Kind.COLUMN_GUESSED,
         place(file, cut, use.cell()),
-        "of several headers that may mean "
-            + use.column().words()
-            + ", \""
-            + name
-            + "\" was taken: its cells look most like it",
+        known
+            ? "of several headers that may mean "
+                + use.column().words()
+                + ", \""
+                + name
+                + "\" was taken: its cells look most like it"
+            : "\""
+                + name
+                + "\" is no known header; by its cells it was taken for "
+                + use.column().words(),
         mend(kind, use.column()));
   }
 

@@ -22,7 +22,8 @@ final class HeaderlessMatch {
 
   /** The columns of {@code rows}; incomplete when they can't be told. */
   static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
-    var match = new HeaderlessMatch(rows.subList(0, Math.min(rows.size(), 400)));
+    boolean strange = rows.size() > 2 && isStrangeHeader(rows);
+    var match = new HeaderlessMatch(rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400)));
     for (Column column : Column.values()) {
       map.column(kind, file, column)
           .filter(told -> told.matches("\\d{1,3}") && Integer.parseInt(told) <= match.width)
@@ -33,9 +34,23 @@ final class HeaderlessMatch {
     } else {
       match.tellPlacements();
     }
-    return match.firstRowIsHeader()
+    return strange || match.firstRowIsHeader()
         ? new Header(0, rows.get(0).cells(), match.uses)
         : new Header(-1, List.of(), match.uses);
+  }
+
+  /** A first row without a digit, where all others hold designators, is a header nobody knows. */
+  private static boolean isStrangeHeader(List<Row> rows) {
+    Row first = rows.get(0);
+    boolean digits = first.cells().stream().anyMatch(c -> c.chars().anyMatch(Character::isDigit));
+    List<Row> below = rows.subList(1, Math.min(rows.size(), 400));
+    return !digits
+        && first.filled() > 1
+        && IntStream.range(0, first.cells().size())
+            .anyMatch(
+                cell ->
+                    CellShapes.designatorShare(below, cell) > 0.95
+                        && CellShapes.filledShare(below, cell) > 0.95);
   }
 
   /** A first row without a number, where all others have one, is a header nobody knows. */

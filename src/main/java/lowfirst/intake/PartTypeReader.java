@@ -151,10 +151,14 @@ final class PartTypeReader {
                 .or(() -> written.flatMap(WrittenValue::voltage)),
             rating(cells.get(POWER), Dimension.POWER)
                 .or(() -> written.flatMap(WrittenValue::power)),
-            number.isEmpty() && typeNumbered ? text : number,
-            cells.get(PACKAGE));
+            number.isEmpty() && typeNumbered ? typeNumber(text) : number,
+            cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
     return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  private static String typeNumber(String text) {
+    return DescriptionWords.typeNumberIn(text).orElse(text);
   }
 
   /**
@@ -183,9 +187,8 @@ final class PartTypeReader {
       return own.value();
     }
     if (!own.isRead()) {
-      return WrittenValue.parse(description, Optional.of(measured))
-          .value()
-          .filter(found -> carriesUnit(description, measured));
+      return inProse(description, measured)
+          .or(() -> inProse(DescriptionWords.withoutMeasures(description), measured));
     }
     Optional<WrittenValue> both = WrittenValue.parse(value + " ; " + description, expected).value();
     WrittenValue alone = own.orThrow();
@@ -200,6 +203,12 @@ final class PartTypeReader {
                         alone.power().or(found::power),
                         alone.leftover()))
             .orElse(alone));
+  }
+
+  private static Optional<WrittenValue> inProse(String text, Dimension measured) {
+    return WrittenValue.parse(text, Optional.of(measured))
+        .value()
+        .filter(found -> carriesUnit(text, measured));
   }
 
   /** A bare number in prose is no value. */

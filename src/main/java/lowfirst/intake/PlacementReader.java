@@ -2,14 +2,18 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
@@ -17,17 +21,29 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a placement list. */
 final class PlacementReader {
+  /** Some exports write an angle as R90, or MR90 on a mirrored part. */
+  private static final Pattern TURN =
+      Pattern.compile("(?i)[SM]{0,2}R([+-]?\\d{1,3}(?:[.,]\\d{1,6})?)");
+
+  private final Table table;
   private final double scaleX;
   private final double scaleY;
   private final Optional<Side> sideOfAll;
+  private final Map<String, Side> pair;
+  private final boolean pointGroups;
+  private final boolean commaGroups;
   private final List<Placement> placements = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
 
   private PlacementReader(Table table, LengthUnit unit) {
+    this.table = table;
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
+    this.pair = pair(table);
+    this.pointGroups = GroupedNumber.groupsByPoint(table);
+    this.commaGroups = GroupedNumber.groupsByComma(table);
     this.sideOfAll =
         table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
   }
@@ -42,12 +58,43 @@ final class PlacementReader {
     var reader = new PlacementReader(table, unit);
     table.rows().forEach(reader::readRow);
     reader.problems.addAll(unit.problems());
+    if (!reader.pair.isEmpty()) {
+      reader.problems.add(reader.pairGuessed());
+    }
     BottomX bottom = BottomX.of(table, map, reader.placements);
     reader.problems.addAll(bottom.problems());
     return new Placements(
         bottom.placements(),
         reader.problems,
         table.understanding().noting(unit.words()).noting(bottom.words()));
+  }
+
+  /** The signs of a side column, if there are just two of a known pair. */
+  private static Map<String, Side> pair(Table table) {
+    var texts = new HashSet<String>();
+    for (TableRow row : table.rows()) {
+      String text = row.text(Column.SIDE);
+      if (!text.isEmpty() && texts.add(text) && texts.size() > 2) {
+        return Map.of();
+      }
+    }
+    return SideWords.ofPair(texts);
+  }
+
+  private Problem pairGuessed() {
+    String top =
+        pair.entrySet().stream()
+            .filter(e -> e.getValue() == Side.TOP)
+            .findFirst()
+            .orElseThrow()
+            .getKey();
+    String bottom =
+        pair.keySet().stream().filter(key -> !key.equals(top)).findFirst().orElseThrow();
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        Place.ofFile(table.file()),
+        "of the sides \"" + top + "\" and \"" + bottom + "\" the first was taken for the top",
+        "if that is wrong, write top and bottom into that column");
   }
 
   private void readRow(TableRow row) {
@@ -99,6 +146,9 @@ final class PlacementReader {
 
   private OptionalDouble length(TableRow row, Column column, double scale) {
     String text = row.text(column);
+    if (pointGroups || commaGroups || text.indexOf(' ') > 0 || text.indexOf('\'') > 0) {
+      text = GroupedNumber.without(text, pointGroups, commaGroups);
+    }
     OptionalDouble plain = PlainNumber.in(text);
     if (plain.isPresent()) {
       return inRange(row, column, plain.getAsDouble() * scale);
@@ -114,7 +164,8 @@ final class PlacementReader {
 
   private OptionalDouble inRange(TableRow row, Column column, double millimetres) {
     if (Math.abs(millimetres) <= 10_000) {
-      return OptionalDouble.of(millimetres);
+      // Without the sign of a zero.
+      return OptionalDouble.of(millimetres + 0.0);
     }
     problems.add(
         row.problem(
@@ -131,6 +182,10 @@ final class PlacementReader {
       return OptionalDouble.of(0);
     }
     OptionalDouble plain = PlainNumber.in(text);
+    Matcher turn = TURN.matcher(text);
+    if (plain.isEmpty() && turn.matches()) {
+      plain = PlainNumber.in(turn.group(1));
+    }
     if (plain.isEmpty()) {
       Reading<Quantity> reading =
           Quantity.parse(text.replaceAll("(?i)\\s*degrees?$", "°"), Dimension.ANGLE);
@@ -144,11 +199,26 @@ final class PlacementReader {
     return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
   }
 
+  /** Some exports write a mirrored part's angle as MR90. */
+  private static Optional<Side> mirroredByAngle(TableRow row) {
+    String text = row.text(Column.ROTATION);
+    return !text.isEmpty()
+            && Character.toUpperCase(text.charAt(0)) == 'M'
+            && TURN.matcher(text).matches()
+        ? Optional.of(Side.BOTTOM)
+        : Optional.empty();
+  }
+
   private Optional<Side> side(TableRow row) {
     String text = row.text(Column.SIDE);
-    Optional<Side> mirrored = SideWords.mirrored(row.text(Column.MIRROR));
+    Optional<Side> mirrored =
+        SideWords.mirrored(row.text(Column.MIRROR)).or(() -> mirroredByAngle(row));
     if (text.isEmpty()) {
-      return Optional.of(mirrored.or(() -> sideOfAll).orElse(Side.TOP));
+      return Optional.of(
+          mirrored.or(() -> table.sideAt(row.line())).or(() -> sideOfAll).orElse(Side.TOP));
+    }
+    if (pair.containsKey(text)) {
+      return Optional.of(pair.get(text));
     }
     Optional<Side> side = sides.computeIfAbsent(text, SideWords::side);
     if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {

@@ -33,12 +33,28 @@ final class Remarks {
     if (isTotal(header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
+    if (isLone(kind, header, row)) {
+      return Optional.of(ignored(place, "this names no part (\"" + shortened(first) + "\")"));
+    }
     boolean wide = header.uses().size() >= 3;
     boolean alone = row.filled() == 1 && !CellShapes.isDesignators(first);
     if (wide && alone) {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }
     return Optional.empty();
+  }
+
+  /** A word for a designator, and nothing in any other column that is read: shipping, postage. */
+  private static boolean isLone(TableKind kind, Header header, Row row) {
+    String name = row.cell(header.cellOf(kind.required().get(0)));
+    if (kind != TableKind.BOM || header.uses().size() < 3 || name.isEmpty() || row.filled() < 2) {
+      return false;
+    }
+    boolean others =
+        header.uses().stream()
+            .filter(use -> use.column() != kind.required().get(0))
+            .anyMatch(use -> !row.cell(use.cell()).isEmpty());
+    return !others && name.chars().noneMatch(Character::isDigit);
   }
 
   /** A total names itself, or stands last with nothing but the sum of the quantities. */

@@ -1,6 +1,8 @@
 package lowfirst.intake;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Side;
@@ -44,6 +46,21 @@ final class SideWords {
           "1",
           "layer1",
           "l1",
+          "vorderseite",
+          "recto",
+          "verh",
+          "верх",
+          "上",
+          "上面",
+          "表",
+          "表面",
+          "顶层",
+          "顶",
+          "顶面",
+          "正面",
+          "元件面",
+          "部品面",
+          "cs",
           "+",
           "▲",
           "△",
@@ -85,6 +102,21 @@ final class SideWords {
           "16",
           "layer2",
           "l2",
+          "ruckseite",
+          "verso",
+          "низ",
+          "下",
+          "下面",
+          "裏",
+          "裏面",
+          "底层",
+          "底",
+          "底面",
+          "反面",
+          "背面",
+          "焊接面",
+          "はんだ面",
+          "ss",
           "-",
           "▼",
           "▽",
@@ -95,6 +127,9 @@ final class SideWords {
   private static final Set<String> NO =
       Set.of("no", "n", "false", "0", "", "-", "nein", "non", "nao", "nie");
 
+  /** A longer text is prose. */
+  private static final int LONGEST = 60;
+
   private SideWords() {}
 
   /** The side that a cell names. */
@@ -103,7 +138,54 @@ final class SideWords {
     if (TOP.contains(key)) {
       return Optional.of(Side.TOP);
     }
-    return BOTTOM.contains(key) ? Optional.of(Side.BOTTOM) : Optional.empty();
+    return BOTTOM.contains(key) ? Optional.of(Side.BOTTOM) : inside(text);
+  }
+
+  /** The side that one of several words names, such as Top Overlay; not if another word differs. */
+  static Optional<Side> inside(String text) {
+    if (text.length() > LONGEST) {
+      return Optional.empty();
+    }
+    boolean top = false;
+    boolean bottom = false;
+    for (String word : text.split("[^\\p{L}]+")) {
+      String key = HeaderWords.key(word);
+      top |= key.length() > 2 && TOP.contains(key);
+      bottom |= key.length() > 2 && BOTTOM.contains(key);
+    }
+    // Of words such as "component bottom" the one about the board's side counts.
+    String all = text.toLowerCase(Locale.ROOT);
+    boolean plain = all.contains("top") != (all.contains("bottom") || all.contains("bot"));
+    if (top == bottom && !plain) {
+      return Optional.empty();
+    }
+    boolean isTop = top == bottom ? all.contains("top") : plain ? all.contains("top") : top;
+    return top || bottom ? Optional.of(isTop ? Side.TOP : Side.BOTTOM) : Optional.empty();
+  }
+
+  /**
+   * The two sides of a column that holds nothing but two signs which name no side by themselves, or
+   * which name another one alone: 0 and 1, A and B, L1 and L4.
+   */
+  static Map<String, Side> ofPair(Set<String> texts) {
+    if (texts.size() != 2) {
+      return Map.of();
+    }
+    List<String> pair = texts.stream().sorted().toList();
+    String first = pair.get(0).toUpperCase(Locale.ROOT);
+    String second = pair.get(1).toUpperCase(Locale.ROOT);
+    Optional<Side> one = side(first);
+    Optional<Side> other = side(second);
+    if (one.isPresent() && other.isPresent() && !one.equals(other) && !first.equals("0")) {
+      return Map.of();
+    }
+    boolean known =
+        (first.equals("0") && second.equals("1"))
+            || (first.equals("A") && second.equals("B"))
+            || (first.equals("N") && second.equals("Y"))
+            || (first.equals("FALSE") && second.equals("TRUE"))
+            || (first.matches("L?1") && second.matches("L?([2-9]|[1-9][0-9])"));
+    return known ? Map.of(pair.get(0), Side.TOP, pair.get(1), Side.BOTTOM) : Map.of();
   }
 
   /** The side of a part that a cell calls mirrored or not; empty when it says nothing. */

@@ -3,9 +3,13 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.board.Side;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -14,8 +18,8 @@ import lowfirst.problem.Problem;
 final class TableReader {
   private static final Pattern PREAMBLE_UNIT =
       Pattern.compile(
-          "(?i)\\b(?:units?|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
-              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|coordinates?))*\\s*[:=,(-]?\\s*"
+          "(?i)\\b(?:units?|measure(?:ment)?s?|metric|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
+              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:=,(-]?\\s*"
               + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
   private static final Pattern PREAMBLE_SIDE =
       Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
@@ -25,6 +29,8 @@ final class TableReader {
   private final Cut cut;
   private final List<Problem> problems = new ArrayList<>();
   private final List<TableRow> rows = new ArrayList<>();
+  private final NavigableMap<Integer, Side> sideHeadings = new TreeMap<>();
+  private Optional<String> unitBelow = Optional.empty();
 
   private TableReader(TableKind kind, String file, Cut cut) {
     this.kind = kind;
@@ -37,7 +43,7 @@ final class TableReader {
     if (Workbook.isOne(bytes)) {
       return read(kind, file, Workbook.of(file, bytes), map);
     }
-    TextOfFile text = TextOfFile.of(file, bytes);
+    TextOfFile text = TextOfFile.of(file, bytes).with(OddQuotes::plain);
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
@@ -77,19 +83,75 @@ final class TableReader {
       if (again.isPresent()) {
         header = again.get();
       } else {
-        Header here = header;
-        Optional<Problem> remark = Remarks.in(kind, file, header, rows, row);
-        remark.ifPresentOrElse(problems::add, () -> addRow(here, row));
+        Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
+        if (remark.isPresent()) {
+          problems.add(remark.get());
+          headSection(row);
+        } else {
+          addRow(header, row);
+        }
       }
     }
   }
 
+  private Supplier<Optional<Problem>> remark(Header header, Row row) {
+    return () -> Remarks.in(kind, file, header, rows, row);
+  }
+
+  /** A remark that names a side heads the rows below it. */
+  private void headSection(Row row) {
+    if (kind == TableKind.PLACEMENTS && row.filled() == 1) {
+      String text = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
+      SideWords.inside(text).ifPresent(side -> sideHeadings.put(row.line(), side));
+    }
+  }
+
+  /** Below the header a row may name the units of the columns. */
+  private Optional<Problem> unitRow(Header header, Row row) {
+    if (kind != TableKind.PLACEMENTS || !rows.isEmpty() || header.index() < 0) {
+      return Optional.empty();
+    }
+    String unit = bare(row.cell(header.cellOf(Column.X)));
+    boolean names =
+        row.cell(header.cellOf(Column.DESIGNATOR)).isEmpty()
+            && !unit.isEmpty()
+            && Lengths.isUnit(HeaderUnit.canonical(unit))
+            && unit.equals(bare(row.cell(header.cellOf(Column.Y))));
+    if (!names) {
+      return Optional.empty();
+    }
+    unitBelow = Optional.of(HeaderUnit.canonical(unit));
+    return Optional.of(
+        new Problem(
+            Kind.ROW_IGNORED,
+            Place.ofLine(file, row.line()),
+            "this row names the units (" + unit + "), it was not read as a part",
+            "nothing, unless it is a row"));
+  }
+
+  private static String bare(String unit) {
+    return unit.replaceAll("[()\\[\\]]", "").strip();
+  }
+
   private void addRow(Header header, Row row) {
-    rows.add(new TableRow(file, header, row));
     int width = header.index() < 0 ? usualWidth() : header.names().size();
     boolean tooLong =
         row.cells().size() > width
             && row.cells().subList(width, row.cells().size()).stream().anyMatch(t -> !t.isEmpty());
+    Optional<Row> joined = tooLong ? joined(header, row, width) : Optional.empty();
+    if (joined.isPresent()) {
+      rows.add(new TableRow(file, header, joined.get()));
+      problems.add(
+          new Problem(
+              Kind.COLUMN_GUESSED,
+              Place.ofLine(file, row.line()),
+              "the row has more cells than the header; \""
+                  + joined.get().cell(header.cellOf(Column.DESIGNATORS))
+                  + "\" was read as one cell of designators",
+              "put quotes around a cell that holds a separator"));
+      return;
+    }
+    rows.add(new TableRow(file, header, row));
     if (tooLong) {
       problems.add(
           new Problem(
@@ -98,6 +160,24 @@ final class TableReader {
               "the row has " + row.cells().size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
     }
+  }
+
+  /** Designators that a separator parts without quotes, put together again. */
+  private Optional<Row> joined(Header header, Row row, int width) {
+    int first = header.cellOf(Column.DESIGNATORS);
+    int more = row.cells().size() - width;
+    boolean fits = first >= 0 && first < width && first + more < row.cells().size();
+    if (kind != TableKind.BOM || header.index() < 0 || !fits) {
+      return Optional.empty();
+    }
+    List<String> names = row.cells().subList(first, first + more + 1);
+    if (!names.stream().allMatch(CellShapes::isDesignators)) {
+      return Optional.empty();
+    }
+    var cells = new ArrayList<>(row.cells().subList(0, first));
+    cells.add(String.join(", ", names));
+    cells.addAll(row.cells().subList(first + more + 1, row.cells().size()));
+    return Optional.of(new Row(row.line(), cells));
   }
 
   private int usualWidth() {
@@ -170,8 +250,9 @@ final class TableReader {
         kind,
         rows,
         cut.header(),
-        found(PREAMBLE_UNIT, before).map(HeaderUnit::canonical),
+        found(PREAMBLE_UNIT, before).map(HeaderUnit::canonical).or(() -> unitBelow),
         found(PREAMBLE_SIDE, before),
+        sideHeadings,
         understanding(encoding),
         problems);
   }

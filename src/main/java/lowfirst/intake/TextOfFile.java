@@ -7,6 +7,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -45,6 +46,11 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
       return decoded(file, bytes, 2, StandardCharsets.UTF_16BE, "UTF-16 (big-endian)");
     }
     return unmarked(file, bytes);
+  }
+
+  /** The same with its text changed; an unreadable file stays as it is. */
+  TextOfFile with(UnaryOperator<String> change) {
+    return text.isEmpty() ? this : new TextOfFile(change.apply(text), encoding, problems);
   }
 
   private static TextOfFile unmarked(String file, byte[] bytes) {
@@ -99,7 +105,33 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
     if (controls > end * 0.02) {
       return notText(file);
     }
+    String mended = mended(text);
+    if (!mended.equals(text)) {
+      return new TextOfFile(
+          mended,
+          encoding,
+          List.of(
+              new Problem(
+                  Kind.TEXT_DAMAGED,
+                  Place.ofFile(file),
+                  "signs such as µ, Ω or ± were saved in a wrong encoding (they read as two or three"
+                      + " letters) and were put back",
+                  "compare a value with the original")));
+    }
     return new TextOfFile(text, encoding, damage(file, text));
+  }
+
+  /** UTF-8 that an earlier program took for Windows-1252 and saved again. */
+  private static String mended(String text) {
+    if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
+      return text;
+    }
+    return text.replace("\u00c2\u00b5", "µ")
+        .replace("\u00ce\u00bc", "µ")
+        .replace("\u00ce\u00a9", "Ω")
+        .replace("\u00e2\u201e\u00a6", "Ω")
+        .replace("\u00c2\u00b1", "±")
+        .replace("\u00c2\u00b0", "°");
   }
 
   private static boolean isStray(int character) {

@@ -55,6 +55,8 @@ public enum Kind {
   HEIGHT_UNKNOWN(CAUTION),
   HEIGHT_ASSUMED(NOTE),
   SURFACE_MOUNT(CAUTION),
+  /** The BOM leaves it to the builder whether, or which, part is fitted. */
+  OPTIONAL_PART(CAUTION),
   TABLE_MISSING(CAUTION),
   // the order of assembly
   ORDER_CYCLE(FAULT);

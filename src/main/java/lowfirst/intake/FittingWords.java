@@ -1,0 +1,113 @@
+package lowfirst.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lowfirst.part.PartKind;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+
+/**
+ * Words by which a BOM leaves it to the builder whether a part is fitted, or which. Such a part
+ * counts as fitted, so that nothing is missing from the bag, and it is said; common practice.
+ */
+final class FittingWords {
+  private static final Pattern OPTIONAL =
+      Pattern.compile(
+          "(?iU)\\b(optional\\w*|opt\\.?(?=[\\s),;]|$)|wahlweise|option(nel\\w*)?\\b|facultati\\w*"
+              + "|(if|when|where) (required|needed|used|wanted|desired)"
+              + "|(only|just) (needed |required |used |fitted )?(for|if|when|with)\\b[^,;]*"
+              + "|not (needed|required|used|fitted) (if|when|with|for)\\b[^,;]*"
+              + "|(needed|required|fit|fitted|used) only (if|when|with|for)\\b[^,;]*"
+              + "|nur (bei|f(ü|ue)r|wenn)\\b[^,;]*|bei bedarf)");
+
+  private static final Pattern ALTERNATIVE =
+      Pattern.compile(
+          "(?iU)(\\b(alternativ\\w*|instead of|ersatzweise)\\b.*|(^|\\S+ )\\b(or|oder|ou|oppure)\\b \\S.*)");
+
+  private static final Pattern LEFT_OUT =
+      Pattern.compile(
+          "(?iU)\\b(not used|leave (it )?(empty|out|off|open|unpopulated)|omit(ted)?|entf(ä|ae)llt"
+              + "|unbest(ü|ue)ckt|freilassen|ne pas monter|no montar|non montare)\\b");
+
+  private static final Pattern NOTHING = Pattern.compile("(?i)n\\.?/?c\\.?");
+
+  /** Where such words stand. */
+  private static final List<Column> PLACES =
+      List.of(Column.VALUE, Column.QUANTITY, Column.FITTED, Column.DESCRIPTION, Column.PART_TYPE);
+
+  /** Texts that say the same again need no further look. */
+  private final Map<String, Said> known = new HashMap<>();
+
+  /** What a text says of fitting; empty texts where it says nothing. */
+  private record Said(String optional, String alternative, boolean leftOut) {
+    static final Said NOTHING = new Said("", "", false);
+  }
+
+  /** Whether words leave it to the builder to fit the part. */
+  boolean areOptional(TableRow row) {
+    return PLACES.stream().anyMatch(column -> !said(row, column).optional().isEmpty());
+  }
+
+  /** Whether words say that the place stays empty. */
+  boolean leaveOut(TableRow row, PartKind kind) {
+    boolean plain = kind == PartKind.RESISTOR || kind == PartKind.UNKNOWN || kind.isCapacitor();
+    return (plain && NOTHING.matcher(row.text(Column.VALUE)).matches())
+        || PLACES.stream().anyMatch(column -> said(row, column).leftOut());
+  }
+
+  /** What to decide about a part that is fitted; empty when nothing is left open. */
+  Optional<Problem> leaveOpen(TableRow row) {
+    for (Column column : PLACES) {
+      Said said = said(row, column);
+      if (!said.optional().isEmpty()) {
+        return Optional.of(
+            row.problem(
+                Kind.OPTIONAL_PART,
+                column,
+                "the BOM leaves it open whether to fit this (\""
+                    + said.optional()
+                    + "\"); it counts as fitted",
+                "decide, and write yes or no into a column \"fitted\""));
+      }
+      if (!said.alternative().isEmpty() && column != Column.QUANTITY) {
+        return Optional.of(
+            row.problem(
+                Kind.OPTIONAL_PART,
+                column,
+                "the BOM names an alternative (\"" + said.alternative() + "\"); it is not read",
+                "decide, and write just what you fit"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Said said(TableRow row, Column column) {
+    String text = row.text(column);
+    return mayTell(text) ? known.computeIfAbsent(text, FittingWords::read) : Said.NOTHING;
+  }
+
+  /** Spares values and type numbers the closer look. */
+  private static boolean mayTell(String text) {
+    int length = text.length();
+    return length > 2
+        && length <= 500
+        && (length > 7 || text.indexOf(' ') > 0 || "oO(".indexOf(text.charAt(0)) >= 0);
+  }
+
+  private static Said read(String text) {
+    return new Said(found(OPTIONAL, text), found(ALTERNATIVE, text), LEFT_OUT.matcher(text).find());
+  }
+
+  private static String found(Pattern pattern, String text) {
+    Matcher words = pattern.matcher(text);
+    return words.find() ? shortened(words.group().strip()) : "";
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= 40 ? text : text.substring(0, 37) + "...";
+  }
+}

@@ -1,0 +1,33 @@
+package lowfirst.intake;
+
+import java.util.regex.Pattern;
+
+/**
+ * Quotes that RFC 4180 does not know, made plain: formulas of a text ({@code ="R1"}), typographic
+ * quotes around cells, and single quotes around every cell.
+ */
+final class OddQuotes {
+  private static final Pattern FORMULA = Pattern.compile("(^|[,;\\t|]|\\n|\\r)=\"");
+  private static final Pattern OPENING = Pattern.compile("(^|[,;\\t|]|\\n|\\r)[“„‟]");
+  private static final Pattern CLOSING = Pattern.compile("[”“](?=$|[,;\\t|]|\\n|\\r)");
+  private static final Pattern SINGLE =
+      Pattern.compile("(^|[,;\\t|]|\\n|\\r)'([^'\\n\\r]*)'(?=$|[,;\\t|]|\\n|\\r)");
+
+  private OddQuotes() {}
+
+  /** The text with such quotes made plain; the text itself when it has none. */
+  static String plain(String text) {
+    String plain = text;
+    if (plain.contains("=\"")) {
+      plain = FORMULA.matcher(plain).replaceAll("$1\"");
+    }
+    if (plain.indexOf('“') >= 0 || plain.indexOf('„') >= 0) {
+      plain = OPENING.matcher(plain).replaceAll("$1\"");
+      plain = CLOSING.matcher(plain).replaceAll("\"");
+    }
+    if (plain.startsWith("'") && plain.indexOf('"') < 0) {
+      plain = SINGLE.matcher(plain).replaceAll("$1\"$2\"");
+    }
+    return plain;
+  }
+}

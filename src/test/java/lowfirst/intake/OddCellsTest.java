@@ -1,0 +1,231 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.Board;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
+import lowfirst.problem.Kind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Cells as exports and people write them: sides, angles, lengths, counts. */
+class OddCellsTest {
+  private static Board board(String... namesAndTexts) {
+    return KitTables.read(namesAndTexts).kit().boards().get(0);
+  }
+
+  @ParameterizedTest(name = "{0} and {1}")
+  @CsvSource({
+    "1, 2",
+    "0, 1",
+    "A, B",
+    "N, Y",
+    "T, B",
+    "F, B",
+    "F., B.",
+    "L1, L4",
+    "CS, SS",
+    "+, -",
+    "Vorderseite, Rückseite",
+    "Bestückungsseite, Lötseite",
+    "Oberseite, Unterseite",
+    "上, 下",
+    "顶层, 底层",
+    "表, 裏",
+    "верх, низ",
+    "Recto, Verso",
+    "Face avant, Face arrière",
+    "Top Overlay, Bottom Overlay",
+    "COMPONENT_TOP, COMPONENT_BOTTOM",
+    "1 - Top, 2 - Bottom",
+    "Top (1), Bottom (2)",
+    "top, bot.",
+    "Component Side, Solder Side",
+    "Primary, Secondary"
+  })
+  void sides_of_a_column_are_told_apart(String top, String bottom) {
+    String list =
+        "Ref,X mm,Y mm,Rot,Side\nR1,10,20,0,%s\nR2,50,10,0,%s\nC1,30,10,0,%s\n"
+            .formatted(top, top, bottom);
+    assertEquals(
+        List.of(Side.TOP, Side.TOP, Side.BOTTOM),
+        board("placements.csv", list).placements().stream().map(Placement::side).toList());
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "Top or bottom, ''",
+    "edge, ''",
+    "top, TOP",
+    "solder bottom, BOTTOM",
+    "component bottom, BOTTOM",
+    "solder mask top, TOP"
+  })
+  void a_side_is_told_only_where_the_words_agree(String text, String side) {
+    assertEquals(
+        side.isEmpty() ? Optional.empty() : Optional.of(Side.valueOf(side)), SideWords.side(text));
+  }
+
+  @Test
+  void a_guessed_pair_of_signs_is_said() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref,X mm,Y mm,Side\nR1,10,20,0\nR2,50,10,0\nC1,30,10,1\n");
+    assertEquals(
+        List.of("of the sides \"0\" and \"1\" the first was taken for the top"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.COLUMN_GUESSED)
+            .map(problem -> problem.message())
+            .toList());
+  }
+
+  @ParameterizedTest(name = "{0} is {1} mm")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12.7mm | 12.7",
+        "500mil | 12.7",
+        "0.5in | 12.7",
+        "0.5\" | 12.7",
+        "12700um | 12.7",
+        "1,27 | 1.27",
+        "-0 | 0",
+        "1.2E+01 | 12",
+        ".5 | 0.5",
+        "+2.5 | 2.5",
+        "1 234.5 | 1234.5",
+        "1'234.5 | 1234.5"
+      })
+  void a_length_is_read(String text, double millimetres) {
+    String list =
+        "Ref;X (mm);Y (mm)\nR1;\"%s\";2\nR2;70;40\n".formatted(text.replace("\"", "\"\""));
+    assertEquals(
+        millimetres, board("placements.csv", list).placements().get(0).xMillimetres(), 1e-9);
+  }
+
+  @Test
+  void a_zero_has_no_sign() {
+    Placement placement =
+        board("placements.csv", "Ref,X (mm),Y (mm)\nR1,-0,2\nR2,9,9\n").placements().get(0);
+    assertEquals("0.0", placement.xMillimetres() + "");
+  }
+
+  @ParameterizedTest(name = "{0} is {1} degrees on the {2} side")
+  @CsvSource({
+    "90°, 90, TOP",
+    "R270, 270, TOP",
+    "MR90, 90, BOTTOM",
+    "-90, 270, TOP",
+    "450, 90, TOP",
+    "360, 0, TOP",
+    "90., 90, TOP",
+    "90 deg, 90, TOP",
+    "'22,5', 22.5, TOP"
+  })
+  void an_angle_is_read(String text, double degrees, Side side) {
+    String list = "Ref;X (mm);Y (mm);Rot\nR1;1;2;%s\nR2;70;40;0\n".formatted(text);
+    Placement placement = board("placements.csv", list).placements().get(0);
+    assertEquals(degrees + " " + side, placement.rotationDegrees() + " " + placement.side());
+  }
+
+  @ParameterizedTest(name = "{0} is {1}")
+  @CsvSource({
+    "2, 2",
+    "2x, 2",
+    "x2, 2",
+    "2 pcs, 2",
+    "2 Stk., 2",
+    "2 St, 2",
+    "2 off, 2",
+    "2.0, 2",
+    "2 (two), 2",
+    "2 EA, 2",
+    "2 pieces, 2"
+  })
+  void a_quantity_is_read(String text, int quantity) {
+    KitReading reading =
+        KitTables.read("bom.csv", "Ref,Qty,Value\n\"R1,R2\",%s,1k\nR3,1,2k\n".formatted(text));
+    assertEquals(0, reading.faults());
+    assertEquals(quantity, reading.kit().boards().get(0).items().get(0).quantity());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"12 cm", "one", "~1", "1+1", "1/board", "2𝟜"})
+  void what_is_no_count_is_a_fault_and_the_designators_count(String text) {
+    KitReading reading =
+        KitTables.read("bom.csv", "Ref,Qty,Value\n\"R1,R2\",%s,1k\nR3,1,2k\n".formatted(text));
+    assertEquals(1, reading.faults());
+    assertEquals(2, reading.kit().boards().get(0).items().get(0).quantity());
+  }
+
+  @Test
+  void groups_of_digits_are_told_from_decimals_by_the_other_cells_of_the_list() {
+    String american = "Ref;X (mil);Y (mil)\nR1;1,234.5;2,000\nR2;100;300\n";
+    String european = "Ref;X (mil);Y (mil)\nR1;1.234,5;2.000\nR2;100;300\n";
+    for (String list : List.of(american, european)) {
+      Placement placement = board("placements.csv", list).placements().get(0);
+      assertEquals(31.3563, placement.xMillimetres(), 1e-9);
+      assertEquals(50.8, placement.yMillimetres(), 1e-9);
+    }
+  }
+
+  @Test
+  void the_unit_may_stand_before_the_header_in_many_words() {
+    for (String line :
+        List.of(
+            "Units = inches",
+            "# Unit: inch",
+            "Units used: inch / deg",
+            "Measurement: imperial (inch)")) {
+      Placement placement =
+          board("placements.csv", line + "\nRef,X,Y,Rot\nR1,1,2,0\nR2,3,4,0\n").placements().get(0);
+      assertEquals(25.4, placement.xMillimetres(), 1e-9, line);
+    }
+  }
+
+  @Test
+  void signs_saved_in_a_wrong_encoding_are_put_back_and_said() {
+    String text = "Ref,Qty,Value\nR1,1,4.7 kΩ\nC1,1,10 µF\n";
+    String twice =
+        new String(text.getBytes(StandardCharsets.UTF_8), Charset.forName("windows-1252"));
+    KitReading reading = KitTables.read("bom.csv", twice);
+    assertEquals(
+        List.of("4.7 kΩ resistor", "10 µF electrolytic capacitor"),
+        reading.kit().boards().get(0).items().stream()
+            .map(item -> item.partType().words())
+            .toList());
+    assertEquals(1, reading.problems().stream().filter(p -> p.kind() == Kind.TEXT_DAMAGED).count());
+  }
+
+  @Test
+  void words_with_designators_in_them_are_not_lost_in_silence() {
+    KitReading reading =
+        KitTables.read("bom.csv", "Ref,Qty,Value\nsee R7 there,1,1k\nR1,1,2k\nR2,1,2k\n");
+    assertEquals(
+        Map.of(Kind.DESIGNATOR_UNREADABLE, 1L),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.DESIGNATOR_UNREADABLE)
+            .collect(
+                java.util.stream.Collectors.groupingBy(
+                    problem -> problem.kind(), java.util.stream.Collectors.counting())));
+  }
+
+  @Test
+  void packages_and_type_numbers_are_found_in_prose() {
+    assertEquals("DO-41", DescriptionWords.packageIn("DIODE 1N4007 DO-41"));
+    assertEquals("DIP-8", DescriptionWords.packageIn("IC NE555, DIP-8 body"));
+    assertEquals("", DescriptionWords.packageIn("goes into the box"));
+    assertEquals("", DescriptionWords.packageIn("TODO 22 things".toLowerCase(Locale.ROOT)));
+    assertEquals(Optional.of("1N4007"), DescriptionWords.typeNumberIn("DIODE 1N4007 DO-41"));
+    assertEquals(Optional.empty(), DescriptionWords.typeNumberIn("1N4007"));
+    assertEquals(Optional.empty(), DescriptionWords.typeNumberIn("plain words only"));
+  }
+}
