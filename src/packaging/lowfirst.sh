@@ -14,5 +14,5 @@ quick=
 case ${1-} in
   '' | -* | code | tick | progress) quick=-XX:TieredStopAtLevel=1 ;;
 esac
-exec "$home/bin/java" -XX:+UseSerialGC $quick -Xlog:disable -Xlog:all=off \
+exec "$home/bin/java" -XX:+UseSerialGC -XX:-UsePerfData $quick -Xlog:disable -Xlog:all=off \
   -Dorg.sqlite.lib.path="$home/lib" -m lowfirst/lowfirst.cli.Main "$@"

@@ -86,7 +86,7 @@ final class KitArgument {
   /** The kit's folder; where the command runs when only single files are named. */
   Path directory(Surroundings surroundings) {
     if (folder != null) {
-      return surroundings.directory().resolve(folder);
+      return surroundings.at(folder);
     }
     if (bom == null && placements.isEmpty()) {
       throw new ParameterException(

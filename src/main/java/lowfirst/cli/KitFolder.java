@@ -80,7 +80,7 @@ final class KitFolder {
     var all = new ArrayList<>(placements);
     bom.ifPresent(all::add);
     for (Path file : all) {
-      Path path = directory.resolve(file);
+      Path path = directory.resolve(file.toString());
       if (Files.isDirectory(path)) {
         throw new CannotReadOrWrite(file + " is a folder, not a file");
       }
@@ -90,7 +90,7 @@ final class KitFolder {
       reader.add(path, slashed(file));
     }
     Path first = bom.orElseGet(() -> placements.get(0));
-    Path parent = directory.resolve(first).toAbsolutePath().normalize().getParent();
+    Path parent = directory.resolve(first.toString()).toAbsolutePath().normalize().getParent();
     return new KitFiles(
         parent == null ? "kit" : name(parent),
         reader.contents,
@@ -102,7 +102,7 @@ final class KitFolder {
   }
 
   private static String slashed(Path path) {
-    return path.toString().replace('\\', '/');
+    return path.toString().replace(path.getFileSystem().getSeparator(), "/");
   }
 
   private static String name(Path folder) {

@@ -124,7 +124,6 @@ final class LoadsCommand implements Callable<Integer> {
     if (pdf == null) {
       return;
     }
-    ReportFolder.put(
-        surroundings.directory().resolve(pdf), new PdfWriter().write(document, Paper.A4));
+    ReportFolder.put(surroundings.at(pdf), new PdfWriter().write(document, Paper.A4));
   }
 }

@@ -155,7 +155,7 @@ final class SheetsCommand implements Callable<Integer> {
   private Path folder(Path directory) {
     return into == null
         ? surroundings.directory().resolve("reports").resolve(StoreOption.name(directory))
-        : surroundings.directory().resolve(into);
+        : surroundings.at(into);
   }
 
   private int status(KitReading reading, Progress progress) {

@@ -1,13 +1,16 @@
 package lowfirst.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Everything a command touches outside itself, so that a test can run it in-process.
@@ -50,21 +53,42 @@ public record Surroundings(
     return Math.min(liked, Math.max(shown, PLAIN_TERMINAL));
   }
 
-  /** The surroundings of a real process; output is UTF-8 whatever the platform says. */
+  /** A file that the user names, where it lies relative to the directory. */
+  Path at(Path named) {
+    return directory.resolve(named.toString());
+  }
+
+  /**
+   * The surroundings of a real process. What a file or a program reads is UTF-8 whatever the
+   * platform says; a person's console gets what it can show.
+   */
   static Surroundings ofProcess() {
+    Terminal terminal = System.console() == null ? Terminal.FILE : Terminal.PERSON;
     return new Surroundings(
-        utf8(FileDescriptor.out),
-        utf8(FileDescriptor.err),
+        utf8(FileDescriptor.out, codePage(terminal, "stdout")),
+        utf8(FileDescriptor.err, codePage(terminal, "stderr")),
         System.in,
         Path.of("").toAbsolutePath(),
         new MachineClock(),
         System.getenv(),
-        System.console() == null ? Terminal.FILE : Terminal.PERSON);
+        terminal);
   }
 
-  private static PrintStream utf8(FileDescriptor descriptor) {
+  /**
+   * What a console takes. Java 17 says it in a property of its own, and only of a console; from 19
+   * on in one with a name for all, but of files too.
+   */
+  private static Optional<Charset> codePage(Terminal terminal, String stream) {
+    String ofConsole = System.getProperty("sun." + stream + ".encoding");
+    return terminal == Terminal.FILE
+        ? CodePageStream.named(ofConsole)
+        : CodePageStream.named(System.getProperty(stream + ".encoding"), ofConsole);
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor, Optional<Charset> codePage) {
     return new PrintStream(
-        new java.io.BufferedOutputStream(new FileOutputStream(descriptor), 1 << 16),
+        new BufferedOutputStream(
+            CodePageStream.over(new FileOutputStream(descriptor), codePage), 1 << 16),
         false,
         StandardCharsets.UTF_8);
   }

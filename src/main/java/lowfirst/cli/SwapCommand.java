@@ -49,7 +49,7 @@ import picocli.CommandLine.Spec;
       "  lowfirst swap my-kit BP-N60L BP-N100L",
       "  lowfirst swap my-kit R17 \"10k 1%% 0.5W\" --board driver",
       "  lowfirst swap my-kit Q3 --board driver --from drawer.csv",
-      "  lowfirst swap my-kit Q16 BP-N100L --accept --why \"none left\" --who Ada"
+      "  lowfirst swap my-kit Q15 BP-N100L --accept --why \"none left\" --who Ada"
     })
 final class SwapCommand implements Callable<Integer> {
   private static final int WIDTH = 140;
@@ -144,7 +144,7 @@ final class SwapCommand implements Callable<Integer> {
 
   private byte[] bytes() {
     try {
-      return Files.readAllBytes(surroundings.directory().resolve(drawer));
+      return Files.readAllBytes(surroundings.at(drawer));
     } catch (IOException e) {
       throw new CannotReadOrWrite("can't read " + drawer + ": " + e.getMessage(), e);
     }

@@ -59,6 +59,8 @@ class ExampleTest {
       assertTrue(status == 0 || status == 1, example.typed() + ": " + status + " " + text(err));
       assertFalse(text(out).isBlank(), example.typed() + ": " + text(err));
       assertFalse(text(err).contains("bug"), text(err));
+      boolean accepts = example.arguments().contains("--accept");
+      assertEquals(accepts, text(err).contains("recorded in swaps.csv"), text(err));
     }
   }
 
