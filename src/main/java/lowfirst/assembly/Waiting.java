@@ -15,7 +15,7 @@ import java.util.Set;
  */
 final class Waiting {
   private final Set<Integer> positions = new HashSet<>();
-  private final Map<Set<Integer>, int[]> counts = new IdentityHashMap<>();
+  private final IdentityHashMap<Set<Integer>, int[]> counts = new IdentityHashMap<>();
   private final Map<Integer, List<int[]>> freedBy = new HashMap<>();
 
   Waiting(List<Ranked> rank) {

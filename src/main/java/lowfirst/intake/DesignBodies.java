@@ -34,7 +34,7 @@ final class DesignBodies {
   }
 
   /** Whether a component is soldered flat: its pins say so, or, where they don't, it itself. */
-  static boolean isSurfaceMount(Component component, DesignData.Package body) {
+  static boolean isSurfaceMount(Component component, DesignData.PartPackage body) {
     if (body != null && body.through + body.surface > 0) {
       return body.through == 0;
     }
@@ -43,7 +43,7 @@ final class DesignBodies {
 
   /** How far the body's middle lies from the package's own origin, seen from above. */
   double[] middle(Component component, boolean bottom, double rotationDegrees) {
-    DesignData.Package body = step.packages.get(component.packageName());
+    DesignData.PartPackage body = step.packages.get(component.packageName());
     if (body == null || body.body().isEmpty()) {
       return new double[] {0, 0};
     }
@@ -65,7 +65,7 @@ final class DesignBodies {
         continue;
       }
       var designator = Designator.of(DesignatorList.spelt(component.name()));
-      DesignData.Package body = step.packages.get(component.packageName());
+      DesignData.PartPackage body = step.packages.get(component.packageName());
       boolean flat =
           isSurfaceMount(component, body)
               || SurfaceMount.isNamed(component.packageName(), PartKind.UNKNOWN);
@@ -81,7 +81,7 @@ final class DesignBodies {
   }
 
   private BodyOutline known(
-      Component component, DesignData.Package body, BodyOutline before, boolean ownHeight) {
+      Component component, DesignData.PartPackage body, BodyOutline before, boolean ownHeight) {
     OptionalDouble height = height(component, body);
     boolean drawn = body != null && isBelievable(body.body());
     if (height.isEmpty() && !drawn) {
@@ -114,7 +114,7 @@ final class DesignBodies {
   }
 
   /** The component's own height, else its package's; a height of 0 is none. */
-  OptionalDouble height(Component component, DesignData.Package body) {
+  OptionalDouble height(Component component, DesignData.PartPackage body) {
     OptionalDouble own = length(component.height());
     return own.isPresent() || body == null ? own : length(body.height);
   }

@@ -39,7 +39,7 @@ final class DesignData {
     final String name;
     final String type;
     final Extent profile = new Extent();
-    final Map<String, Package> packages = new LinkedHashMap<>();
+    final Map<String, PartPackage> packages = new LinkedHashMap<>();
     final List<Component> components = new ArrayList<>();
 
     Step(String name, String type) {
@@ -87,7 +87,7 @@ final class DesignData {
   }
 
   /** A package: its body from above, how tall it is, and its pins. */
-  static final class Package {
+  static final class PartPackage {
     final Spot spot;
     final String height;
     final Extent outline = new Extent();
@@ -100,7 +100,7 @@ final class DesignData {
     int surface;
     int unstated;
 
-    Package(Spot spot, String height) {
+    PartPackage(Spot spot, String height) {
       this.spot = spot;
       this.height = height;
     }

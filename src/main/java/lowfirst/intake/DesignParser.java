@@ -247,7 +247,7 @@ final class DesignParser {
     count();
     int depth = xml.depth();
     String name = reference("name");
-    var body = new DesignData.Package(xml.spot(), xml.attribute("height"));
+    var body = new DesignData.PartPackage(xml.spot(), xml.attribute("height"));
     while (xml.next(depth)) {
       switch (xml.name()) {
         case "Outline" -> figure(body.outline);
@@ -261,7 +261,7 @@ final class DesignParser {
     step.packages.putIfAbsent(name, body);
   }
 
-  private void pin(DesignData.Package body) throws Refused {
+  private void pin(DesignData.PartPackage body) throws Refused {
     int depth = xml.depth();
     String type = xml.attribute("type") + " " + xml.attribute("mountType");
     if (type.contains("THRU") || type.contains("THROUGH") || type.contains("PRESSFIT")) {

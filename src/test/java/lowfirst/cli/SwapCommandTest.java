@@ -142,7 +142,9 @@ class SwapCommandTest {
         run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
     assertEquals(3, status);
     assertEquals(HEADER + "\n", Files.readString(swaps()));
-    assertTrue(err.toString(StandardCharsets.UTF_8).contains("can't write"), err.toString());
+    assertTrue(
+        err.toString(StandardCharsets.UTF_8).contains("can't write"),
+        err.toString(StandardCharsets.UTF_8));
   }
 
   @Test
