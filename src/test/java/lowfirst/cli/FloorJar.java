@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Set;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -47,7 +48,7 @@ final class FloorJar {
     return jar;
   }
 
-  private static void addAll(Path library, HashSet<String> known, JarOutputStream out)
+  private static void addAll(Path library, Set<String> known, JarOutputStream out)
       throws IOException {
     try (var packed = new JarFile(library.toFile())) {
       for (JarEntry entry : packed.stream().toList()) {
