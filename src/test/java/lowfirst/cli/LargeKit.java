@@ -58,7 +58,7 @@ final class LargeKit {
                 value,
                 sort.footprint(),
                 PITCH * (places.size() % inARow) + 6 + random.nextDouble(),
-                PITCH * (places.size() / inARow) + 6 + random.nextDouble(),
+                PITCH * Math.floorDiv(places.size(), inARow) + 6 + random.nextDouble(),
                 90 * random.nextInt(4)));
       }
       bom.add(
