@@ -3,6 +3,7 @@ package lowfirst.channel;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.board.OutputChannel;
@@ -53,6 +54,9 @@ public final class ChannelInputs {
   private final EnumMap<Role, PartData> parts;
   private final double loadAmps;
   private final double inrushAmps;
+
+  /** Made when first asked for, since several checks share the text. */
+  private Optional<Datum> missingLine = Optional.empty();
 
   private ChannelInputs(
       OutputChannel channel,
@@ -212,6 +216,14 @@ public final class ChannelInputs {
   OnResistance onResistance() {
     PartData part = parts.get(Role.SWITCH);
     return part == null ? OnResistance.unknown() : part.onResistance();
+  }
+
+  /** The RDSon line that the datasheet would have to hold, where none fits. */
+  Datum missingLine() {
+    if (missingLine.isEmpty()) {
+      missingLine = Optional.of(GateChecks.missingLine(this));
+    }
+    return missingLine.get();
   }
 
   HotFactor hotFactor() {

@@ -1,5 +1,7 @@
 package lowfirst.channel;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.quantity.Quantity;
@@ -27,7 +29,9 @@ public record Check(
 
   /** A check of {@code actual} against {@code allowed}, both in the kind's unit. */
   static Check of(CheckKind kind, double actual, double allowed, Datum... data) {
-    return new Check(kind, actual, allowed, List.of(data), judged(kind, actual, allowed, data));
+    // Not copied: the array was made for this call, and drawers ask for millions of checks.
+    List<Datum> seen = Collections.unmodifiableList(Arrays.asList(data));
+    return new Check(kind, actual, allowed, seen, judged(kind, actual, allowed, data));
   }
 
   /**

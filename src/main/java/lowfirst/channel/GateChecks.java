@@ -59,7 +59,7 @@ final class GateChecks {
     double allowed = Double.isNaN(earned.gateVolts()) ? needed : earned.gateVolts();
     Datum line =
         Double.isInfinite(allowed) || Double.isNaN(allowed)
-            ? missingLine(in)
+            ? in.missingLine()
             : Datum.constant("VGS of the line", allowed, Dimension.VOLTAGE, source(in, earned));
     return Check.of(
         CheckKind.GATE_LEVEL,

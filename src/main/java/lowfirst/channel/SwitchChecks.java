@@ -156,7 +156,7 @@ final class SwitchChecks {
 
   private static Datum resistance(ChannelInputs in, OnResistance.Line line) {
     if (Double.isNaN(line.maxOhms())) {
-      return GateChecks.missingLine(in);
+      return in.missingLine();
     }
     return Datum.of(
         Term.ON_RESISTANCE, line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR), line.source());

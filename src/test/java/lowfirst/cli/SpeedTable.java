@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.sheet.pdf.SheetsBenchmark;
+import org.apache.commons.codec.binary.Base64;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.io.IOUtils;
 import org.junit.jupiter.api.Tag;
@@ -109,7 +110,7 @@ class SpeedTable {
         FloorJar.of(
             folder.resolve("reading.jar"),
             ReadingFloor.class,
-            List.of(CSVParser.class, IOUtils.class));
+            List.of(CSVParser.class, IOUtils.class, Base64.class));
     var works = new LinkedHashMap<String, Work>();
     works.put("floor", java(reading, files(kit)));
     works.put("check", ours("check", kit.toString()));

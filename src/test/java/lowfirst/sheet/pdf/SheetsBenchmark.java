@@ -3,6 +3,8 @@ package lowfirst.sheet.pdf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,9 @@ import org.junit.jupiter.api.Test;
 @Tag("benchmark")
 public class SheetsBenchmark {
   private static final int ROUNDS = 4;
+
+  /** Processor time of this thread: what others do on the machine doesn't count. */
+  private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
   private static Kit kit(int placements) {
     var items = new ArrayList<lowfirst.board.Item>();
@@ -111,9 +116,9 @@ public class SheetsBenchmark {
   private static double fastest(Work work) throws IOException {
     double fastest = Double.MAX_VALUE;
     for (int round = 0; round < ROUNDS; round++) {
-      long start = System.nanoTime();
+      long start = CLOCK.getCurrentThreadCpuTime();
       work.run();
-      fastest = Math.min(fastest, (System.nanoTime() - start) / 1e6);
+      fastest = Math.min(fastest, (CLOCK.getCurrentThreadCpuTime() - start) / 1e6);
     }
     return fastest;
   }
