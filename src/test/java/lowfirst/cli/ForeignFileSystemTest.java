@@ -64,7 +64,7 @@ class ForeignFileSystemTest {
           folder,
           "swap",
           "bell player",
-          "Q16",
+          "Q15",
           "BP-N100L",
           "--accept",
           "--why",
@@ -72,7 +72,7 @@ class ForeignFileSystemTest {
           "--who",
           "Ada");
       String swaps = Files.readString(folder.resolve("bell player/swaps.csv"));
-      assertTrue(swaps.contains("Q15,BP-N100L,none,Ada"), swaps);
+      assertTrue(swaps.contains("Q15,BP-N100L,none,Ada"), swaps + text(err));
       assertEquals("", leftovers(folder));
     }
   }
