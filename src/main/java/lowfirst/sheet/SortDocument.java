@@ -52,7 +52,7 @@ public final class SortDocument {
                     new Row(
                         List.of(
                             Cell.of(String.valueOf(line.compartment().number())),
-                            Cell.of(StepWording.name(line.compartment().type())),
+                            Cell.of(TrayLabel.name(line.compartment())),
                             SortTables.marking(line),
                             Cell.of(String.valueOf(line.compartment().quantity())),
                             Cell.of(SortTables.where(line.compartment())))))

@@ -35,14 +35,18 @@ final class TrayLabel {
     double big = Math.max(SMALL, Math.min(5, height * 0.2));
     label.put(EDGE, EDGE + big * 0.8, big, Anchor.START, "" + compartment.number());
     label.put(width - EDGE, EDGE + big * 0.8, big, Anchor.END, "× " + compartment.quantity());
-    double y = label.lines(EDGE + big + 1, Math.max(SMALL, big * 0.8), compartment.type().words());
+    double y = label.lines(EDGE + big + 1, Math.max(SMALL, big * 0.8), name(compartment));
     if (!line.bags().isEmpty()) {
       y = label.lines(y, SMALL, "bag " + String.join(", ", line.bags()));
     }
     label.picture(y, compartment);
-    String words =
-        compartment.number() + ": " + compartment.quantity() + " × " + compartment.type().words();
+    String words = compartment.number() + ": " + compartment.quantity() + " × " + name(compartment);
     return new Drawing(width, height, label.shapes, words);
+  }
+
+  /** What a label calls the part, on paper and in text. */
+  static String name(Compartment compartment) {
+    return compartment.type().words();
   }
 
   private void frame() {
