@@ -72,6 +72,13 @@ final class BomReader {
               + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
               + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.])");
 
+  /** A heading over parts that are not fitted. */
+  private static final Pattern LEFT_OUT =
+      Pattern.compile(
+          "(?iU)\\W*((parts?|components?|items|teile|bauteile)\\W+)?(dn[fpi]|do not (fit|populate|place|mount)"
+              + "|not (fitted|populated|mounted|placed)|unpopulated|no(t)? fit|nicht best(ü|ue)ckt"
+              + "|non mont(é|e)s?)(\\W+(parts?|components?|items|teile|bauteile))?\\W*");
+
   /** What looks like a designator among words. */
   private static final Pattern LOST =
       Pattern.compile(
@@ -85,10 +92,12 @@ final class BomReader {
 
   private final PartTypeReader partTypes;
   private final FittingWords words = new FittingWords();
+  private final Table table;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  private BomReader(Map<Designator, Placement> placements) {
+  private BomReader(Table table, Map<Designator, Placement> placements) {
+    this.table = table;
     this.partTypes = new PartTypeReader(placements);
   }
 
@@ -100,8 +109,9 @@ final class BomReader {
    * its placement.
    */
   static Items in(Table table, Map<Designator, Placement> placements) {
-    var reader = new BomReader(placements);
+    var reader = new BomReader(table, placements);
     table.rows().forEach(reader::readRow);
+    table.headings().forEach(reader::sayLeftOut);
     if (reader.partTypes.borrows()) {
       reader.problems.add(
           new Problem(
@@ -111,6 +121,24 @@ final class BomReader {
               "if they are wrong, add them to the BOM"));
     }
     return new Items(reader.items, reader.problems);
+  }
+
+  /** Whether a heading says just that, and does not only speak of it. */
+  private static boolean headsLeftOut(String heading) {
+    return !heading.isEmpty() && heading.length() < 60 && LEFT_OUT.matcher(heading).matches();
+  }
+
+  private void sayLeftOut(int line, String heading) {
+    boolean any =
+        !table.rows().isEmpty() && table.rows().get(table.rows().size() - 1).line() > line;
+    if (any && headsLeftOut(heading)) {
+      problems.add(
+          new Problem(
+              Kind.COLUMN_GUESSED,
+              Place.ofLine(table.file(), line),
+              "the rows below \"" + heading + "\" were taken as not fitted",
+              "if that is wrong, delete this line, or write yes into a column \"fitted\""));
+    }
   }
 
   private void readRow(TableRow row) {
@@ -243,7 +271,10 @@ final class BomReader {
   }
 
   private Item.Fitting fitting(TableRow row, OptionalInt quantity, PartType type) {
-    if (isLeftOut(row) || (quantity.isPresent() && quantity.getAsInt() == 0)) {
+    boolean inSection = headsLeftOut(table.headingAt(row.line()));
+    if ((inSection && row.text(Column.FITTED).isEmpty())
+        || isLeftOut(row)
+        || (quantity.isPresent() && quantity.getAsInt() == 0)) {
       return Item.Fitting.NOT_FITTED;
     }
     if (NOT_FITTED.matcher(type.text()).find()

@@ -34,14 +34,26 @@ record BottomX(List<Placement> placements, String words, List<Problem> problems)
         ? new BottomX(
             turned(read),
             "x on the bottom side mirrored, guessed by its signs",
-            List.of(
-                new Problem(
-                    Kind.UNIT_GUESSED,
-                    Place.ofFile(table.file()),
-                    "x is positive on the top side and negative on the bottom side, so the bottom"
-                        + " side was taken as mirrored",
-                    "if that is wrong, say --column placements.bottom-x=as-is")))
+            List.of(mirrored(table.file())))
         : new BottomX(read, "x on both sides seen from the top", List.of());
+  }
+
+  /** The same for a board whose sides stand in two lists, which no list alone shows. */
+  static BottomX across(ColumnMap map, String file, List<Placement> all) {
+    boolean told = map.bottomX(TableKind.PLACEMENTS, file).isPresent();
+    boolean bottom = all.stream().anyMatch(placement -> placement.side() == Side.BOTTOM);
+    return !told && bottom && looksMirrored(all)
+        ? new BottomX(turned(all), "", List.of(mirrored(file)))
+        : new BottomX(all, "", List.of());
+  }
+
+  private static Problem mirrored(String file) {
+    return new Problem(
+        Kind.UNIT_GUESSED,
+        Place.ofFile(file),
+        "x is positive on the top side and negative on the bottom side, so the bottom"
+            + " side was taken as mirrored",
+        "if that is wrong, say --column placements.bottom-x=as-is");
   }
 
   private static boolean looksMirrored(List<Placement> read) {

@@ -52,8 +52,8 @@ public record DesignatorList(
 
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
-  private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil)");
-  private static final Pattern SEPARATOR = Pattern.compile("[,;\\n\\r|]");
+  private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
+  private static final Pattern SEPARATOR = Pattern.compile("[,;\\n\\r|，、；]");
   private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
 
   public DesignatorList {
@@ -66,9 +66,22 @@ public record DesignatorList(
   public static DesignatorList parse(String cell) {
     var reader = new Reader();
     for (String part : SEPARATOR.split(cell, -1)) {
-      reader.part(part.replace('\u00a0', ' ').strip());
+      reader.part(plainBlanks(part).strip());
     }
     return reader.list();
+  }
+
+  /** With plain blanks for those of typographers. */
+  private static String plainBlanks(String text) {
+    StringBuilder plain = null;
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c > 127 && Character.isSpaceChar(c)) {
+        plain = plain == null ? new StringBuilder(text) : plain;
+        plain.setCharAt(at, ' ');
+      }
+    }
+    return plain == null ? text : plain.toString();
   }
 
   /** The one designator that a cell of a placement list names, spelt as a BOM's would be. */

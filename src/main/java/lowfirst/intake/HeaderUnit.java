@@ -9,7 +9,7 @@ final class HeaderUnit {
   private static final Pattern UNIT =
       Pattern.compile(
           "^(.*?)[\\s_,/-]*[(\\[{]?\\s*"
-              + "(mm|millimeters?|millimetres?|mils?|thou|inch|inches|in|um|µm|μm|microns?|cm|deg|degrees?|°|%|V|A|W|Ω)"
+              + "(mm|millimeters?|millimetres?|mils?|thou|inch|inches|in|um|µm|μm|microns?|nm|cm|[\"\u2033]|deg|degrees?|°|%|V|A|W|Ω)"
               + "\\s*[)\\]}]?$",
           Pattern.CASE_INSENSITIVE);
 
@@ -44,7 +44,7 @@ final class HeaderUnit {
     return switch (lower) {
       case "millimeter", "millimeters", "millimetre", "millimetres" -> "mm";
       case "mils", "thou" -> "mil";
-      case "in", "inches" -> "inch";
+      case "in", "inches", "\"", "\u2033" -> "inch";
       case "um", "μm", "micron", "microns" -> "µm";
       case "deg", "degree", "degrees" -> "°";
       default -> unit.length() == 1 ? unit : lower;

@@ -74,6 +74,13 @@ final class HeaderlessMatch {
     tell(
         Column.QUANTITY,
         counting >= 0 ? counting : first(cell -> CellShapes.areQuantities(rows, cell)));
+    int numbers =
+        first(
+            cell ->
+                CellShapes.wholeShare(rows, cell) > 0.9 && !CellShapes.areQuantities(rows, cell));
+    if (numbers >= 0 && numbers < width - 1) {
+      taken[numbers] = true;
+    }
     // Of what is left, a value is what varies and stands first; a part number comes later.
     tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));

@@ -208,6 +208,11 @@ public final class KitReader {
         understood.add(table.understanding());
       }
     }
+    if (board.placements().size() > 1) {
+      BottomX both = BottomX.across(map, last == null ? "" : last.file(), placements);
+      problems.addAll(both.problems());
+      placements = new ArrayList<>(both.placements());
+    }
     if (last != null) {
       noRows(last, placements.isEmpty() && last.rows().isEmpty());
     }

@@ -86,7 +86,7 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
     if (area == 0 || isBelievable(area / parts)) {
       return "mm";
     }
-    return Stream.of("mm", "mil", "inch", "µm")
+    return Stream.of("mm", "mil", "inch", "µm", "nm")
         .min(Comparator.comparingDouble(unit -> farness(area, parts, unit)))
         .orElse("mm");
   }

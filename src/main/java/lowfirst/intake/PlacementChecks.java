@@ -30,6 +30,7 @@ final class PlacementChecks {
     if (checks.areAllTheSame()) {
       checks.sayAllTheSame();
     } else {
+      checks.atTheOrigin();
       checks.outside();
       checks.problems.addAll(Overlaps.among(checks.bodies()));
     }
@@ -63,6 +64,27 @@ final class PlacementChecks {
                 + Numbers.plain(first.yMillimetres())
                 + " mm: these are no real positions",
             "export the positions from the finished layout"));
+  }
+
+  /** Several parts in one spot at 0, 0 were never placed. */
+  private void atTheOrigin() {
+    List<Placement> there =
+        board.placements().stream()
+            .filter(placement -> placement.xMillimetres() == 0 && placement.yMillimetres() == 0)
+            .toList();
+    if (there.size() > 1) {
+      problems.add(
+          new Problem(
+              Kind.POSITIONS_ALL_THE_SAME,
+              there.get(0).place(),
+              there.size()
+                  + " parts are at 0, 0, among them "
+                  + there.get(0).designator()
+                  + " and "
+                  + there.get(1).designator()
+                  + ": they may never have been placed",
+              "export the positions from the finished layout"));
+    }
   }
 
   private void outside() {

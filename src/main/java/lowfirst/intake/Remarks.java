@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -13,6 +14,16 @@ final class Remarks {
   private static final Pattern TOTAL =
       Pattern.compile(
           "(?iU)^(grand\\s+|sub-?)?(total|totals|sum|summe|gesamt|gesamtsumme|somme|totale|suma|razem|celkem|totaal)\\b.*");
+
+  /** The same words and nothing else, wherever they stand. */
+  private static final Pattern JUST_TOTAL =
+      Pattern.compile("(?iU)(grand\\s+|sub-?)?(total|totals|summe|gesamt|somme|totale|suma)\\s*:?");
+
+  /** Marks of bold text. */
+  private static final Pattern STARS = Pattern.compile("^[*_]+|[*_]+$");
+
+  /** A heading that counts the parts below it. */
+  private static final Pattern COUNTED = Pattern.compile("(?U)[\\p{L} ]{3,40}\\((\\d{1,4})\\)");
 
   /** A row with more filled cells than this is data. */
   private static final int MOST_IN_A_REMARK = 3;
@@ -35,6 +46,11 @@ final class Remarks {
     }
     if (isLone(kind, header, row)) {
       return Optional.of(ignored(place, "this names no part (\"" + shortened(first) + "\")"));
+    }
+    Matcher counted = COUNTED.matcher(first);
+    int quantity = header.cellOf(Column.QUANTITY);
+    if (row.filled() == 2 && counted.matches() && row.cell(quantity).equals(counted.group(1))) {
+      return Optional.of(ignored(place, "this heads a section (\"" + shortened(first) + "\")"));
     }
     boolean wide = header.uses().size() >= 3;
     boolean alone = row.filled() == 1 && !CellShapes.isDesignators(first);
@@ -59,7 +75,12 @@ final class Remarks {
 
   /** A total names itself, or stands last with nothing but the sum of the quantities. */
   private static boolean isTotal(Header header, List<TableRow> before, Row row, String first) {
-    if (TOTAL.matcher(first).matches() && !CellShapes.isDesignators(first)) {
+    String plain = STARS.matcher(first).replaceAll("");
+    if (TOTAL.matcher(plain).matches() && !CellShapes.isDesignators(first)) {
+      return true;
+    }
+    boolean named = !row.cell(header.cellOf(header.uses().get(0).column())).isEmpty();
+    if (!named && row.cells().stream().anyMatch(cell -> JUST_TOTAL.matcher(cell).matches())) {
       return true;
     }
     int quantity = header.cellOf(Column.QUANTITY);

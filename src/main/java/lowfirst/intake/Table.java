@@ -1,7 +1,6 @@
 package lowfirst.intake;
 
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import lowfirst.board.Side;
@@ -11,7 +10,7 @@ import lowfirst.problem.Problem;
  * A table read: its rows with known columns, and everything wrong with its form.
  *
  * @param unit the unit that a line before the header states for bare numbers
- * @param sideHeadings lines among the rows that head a section of one side
+ * @param headings texts of one cell among the rows, by their lines, that head the rows below
  * @param side the side that a line before the header states for every row
  */
 record Table(
@@ -21,7 +20,7 @@ record Table(
     Header header,
     Optional<String> unit,
     Optional<String> side,
-    NavigableMap<Integer, Side> sideHeadings,
+    NavigableMap<Integer, String> headings,
     Understanding understanding,
     List<Problem> problems) {
 
@@ -30,9 +29,23 @@ record Table(
     problems = List.copyOf(problems);
   }
 
-  /** The side of the section that a line stands in, if such headings part the table. */
+  /** The side of the section that a line stands in, if headings part the table by sides. */
   Optional<Side> sideAt(int line) {
-    return Optional.ofNullable(sideHeadings.floorEntry(line)).map(Map.Entry::getValue);
+    for (var heading = headings.floorEntry(line);
+        heading != null;
+        heading = headings.lowerEntry(heading.getKey())) {
+      Optional<Side> side = SideWords.inside(heading.getValue());
+      if (side.isPresent()) {
+        return side;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The heading of the section that a line stands in; empty when it has none. */
+  String headingAt(int line) {
+    var heading = headings.floorEntry(line);
+    return heading == null ? "" : heading.getValue();
   }
 
   /** Whether its columns were understood, even if it has no rows. */

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lowfirst.board.Side;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -24,12 +23,15 @@ final class TableReader {
   private static final Pattern PREAMBLE_SIDE =
       Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
 
+  /** More headings than this are no headings. */
+  private static final int MOST_HEADINGS = 200;
+
   private final TableKind kind;
   private final String file;
   private final Cut cut;
   private final List<Problem> problems = new ArrayList<>();
   private final List<TableRow> rows = new ArrayList<>();
-  private final NavigableMap<Integer, Side> sideHeadings = new TreeMap<>();
+  private final NavigableMap<Integer, String> headings = new TreeMap<>();
   private Optional<String> unitBelow = Optional.empty();
 
   private TableReader(TableKind kind, String file, Cut cut) {
@@ -98,11 +100,12 @@ final class TableReader {
     return () -> Remarks.in(kind, file, header, rows, row);
   }
 
-  /** A remark that names a side heads the rows below it. */
+  /** A remark of one cell heads the rows below it, or states the unit after them. */
   private void headSection(Row row) {
-    if (kind == TableKind.PLACEMENTS && row.filled() == 1) {
-      String text = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
-      SideWords.inside(text).ifPresent(side -> sideHeadings.put(row.line(), side));
+    if (row.filled() == 1 && headings.size() < MOST_HEADINGS) {
+      headings.put(
+          row.line(), row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse(""));
+      unitBelow = unitBelow.or(() -> found(PREAMBLE_UNIT, List.of(row)).map(HeaderUnit::canonical));
     }
   }
 
@@ -151,6 +154,9 @@ final class TableReader {
               "put quotes around a cell that holds a separator"));
       return;
     }
+    if (continues(header, row)) {
+      return;
+    }
     rows.add(new TableRow(file, header, row));
     if (tooLong) {
       problems.add(
@@ -160,6 +166,32 @@ final class TableReader {
               "the row has " + row.cells().size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
     }
+  }
+
+  /** Nothing but designators, where the line above has fewer than it counts: they belong to it. */
+  private boolean continues(Header header, Row row) {
+    int names = header.cellOf(Column.DESIGNATORS);
+    int quantity = header.cellOf(Column.QUANTITY);
+    if (kind != TableKind.BOM || rows.isEmpty() || quantity < 0 || row.filled() != 1) {
+      return false;
+    }
+    Row above = rows.get(rows.size() - 1).row();
+    String more = row.cell(names);
+    int counted = WholeNumber.in(above.cell(quantity)).orElse(0);
+    boolean missing = DesignatorList.parse(above.cell(names)).designators().size() < counted;
+    if (!missing || !CellShapes.isDesignators(more)) {
+      return false;
+    }
+    var cells = new ArrayList<>(above.cells());
+    cells.set(names, above.cell(names) + ", " + more);
+    rows.set(rows.size() - 1, new TableRow(file, header, new Row(above.line(), cells)));
+    problems.add(
+        new Problem(
+            Kind.COLUMN_GUESSED,
+            Place.ofCell(file, row.line(), names + 1, header.name(names), more),
+            "the row holds nothing but designators; they were added to the line above",
+            "if they are a line of their own, write its quantity and value"));
+    return true;
   }
 
   /** Designators that a separator parts without quotes, put together again. */
@@ -215,9 +247,11 @@ final class TableReader {
   /** A header that stands again among the data, as where exports were joined. */
   private Optional<Header> headerAgain(Header header, ColumnMap map, List<Row> all, int index) {
     Row row = all.get(index);
+    boolean other = header.index() >= 0 && isOtherHeader(row);
     if (header.index() < 0
-        || !row.cell(header.cellOf(kind.required().get(0)))
-            .equals(header.name(header.cellOf(kind.required().get(0))))) {
+        || !other
+            && !row.cell(header.cellOf(kind.required().get(0)))
+                .equals(header.name(header.cellOf(kind.required().get(0))))) {
       return Optional.empty();
     }
     boolean same = row.cells().equals(all.get(header.index()).cells());
@@ -228,6 +262,28 @@ final class TableReader {
             "the header stands here again, it was not read as a row",
             "nothing, unless it is a row"));
     return Optional.of(same ? header : HeaderMatch.at(kind, file, map, all, index));
+  }
+
+  /** A header with its columns in another order, as where another table follows: only words. */
+  private boolean isOtherHeader(Row row) {
+    if (!kind.isExported() || row.filled() < 2) {
+      return false;
+    }
+    boolean names = false;
+    for (String cell : row.cells()) {
+      if (cell.isEmpty()) {
+        continue;
+      }
+      if (cell.length() > 40 || cell.chars().anyMatch(Character::isDigit)) {
+        return false;
+      }
+      List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
+      if (matches.stream().allMatch(HeaderWords.Match::isWeak)) {
+        return false;
+      }
+      names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
+    }
+    return names;
   }
 
   private Problem headerNotFound() {
@@ -252,7 +308,7 @@ final class TableReader {
         cut.header(),
         found(PREAMBLE_UNIT, before).map(HeaderUnit::canonical).or(() -> unitBelow),
         found(PREAMBLE_SIDE, before),
-        sideHeadings,
+        headings,
         understanding(encoding),
         problems);
   }

@@ -92,6 +92,9 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
   }
 
   private static TextOfFile checked(String file, String text, String encoding) {
+    if (text.startsWith("\ufeff")) {
+      return checked(file, text.substring(1), encoding);
+    }
     if (text.isBlank()) {
       return faulty(
           new Problem(
@@ -123,6 +126,11 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   /** UTF-8 that an earlier program took for Windows-1252 and saved again. */
   private static String mended(String text) {
+    if (text.indexOf("&micro;") >= 0
+        || text.indexOf("&Omega;") >= 0
+        || text.indexOf("&plusmn;") >= 0) {
+      return mended(text.replace("&micro;", "µ").replace("&Omega;", "Ω").replace("&plusmn;", "±"));
+    }
     if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
       return text;
     }

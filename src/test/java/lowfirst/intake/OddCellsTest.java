@@ -96,6 +96,7 @@ class OddCellsTest {
         "0.5in | 12.7",
         "0.5\" | 12.7",
         "12700um | 12.7",
+        "12700000nm | 12.7",
         "1,27 | 1.27",
         "-0 | 0",
         "1.2E+01 | 12",
@@ -109,6 +110,26 @@ class OddCellsTest {
         "Ref;X (mm);Y (mm)\nR1;\"%s\";2\nR2;70;40\n".formatted(text.replace("\"", "\"\""));
     assertEquals(
         millimetres, board("placements.csv", list).placements().get(0).xMillimetres(), 1e-9);
+  }
+
+  @Test
+  void parts_left_at_the_origin_are_said() {
+    String list = "Ref,X mm,Y mm\nR1,0,0\nR2,0,0\nR3,10,20\nR4,30,5\n";
+    assertEquals(
+        List.of("2 parts are at 0, 0, among them R1 and R2: they may never have been placed"),
+        KitTables.read("placements.csv", list).problems().stream()
+            .filter(problem -> problem.kind() == Kind.POSITIONS_ALL_THE_SAME)
+            .map(problem -> problem.message())
+            .toList());
+  }
+
+  @ParameterizedTest(name = "\"{0}\"")
+  @CsvSource({"Parts marked DNP are not fitted", "do not place near heat", "Mechanical"})
+  void a_heading_that_only_speaks_of_fitting_leaves_nothing_out(String heading) {
+    String bom = "Ref,Qty,Value\nR1,1,1k\n" + heading + ",,\nR2,1,2k\n";
+    assertEquals(
+        List.of(true, true),
+        board("bom.csv", bom).items().stream().map(item -> item.isFitted()).toList());
   }
 
   @Test
