@@ -11,12 +11,15 @@ import lowfirst.quantity.Dimension;
  * @param rail which rail
  * @param channels the channels that count, largest current first
  * @param checks every check done; never empty
+ * @param remedies what to change; empty when it carries
  */
-public record RailFinding(Rail rail, List<String> channels, List<Check> checks) {
+public record RailFinding(
+    Rail rail, List<String> channels, List<Check> checks, List<Remedy> remedies) {
 
   public RailFinding {
     channels = List.copyOf(channels);
     checks = List.copyOf(checks);
+    remedies = List.copyOf(remedies);
     if (checks.isEmpty()) {
       throw new IllegalArgumentException("a finding shows its checks: " + rail.name());
     }
@@ -24,6 +27,11 @@ public record RailFinding(Rail rail, List<String> channels, List<Check> checks) 
 
   /** Every check of a rail. */
   static RailFinding of(RailInputs in) {
+    return new RailFinding(in.rail(), in.channels(), checks(in), RailRemedies.of(in));
+  }
+
+  /** The checks alone. */
+  static List<Check> checks(RailInputs in) {
     var checks = new ArrayList<Check>();
     checks.add(
         Check.of(
@@ -73,7 +81,7 @@ public record RailFinding(Rail rail, List<String> channels, List<Check> checks) 
             in.datum(Term.SUPPLY),
             RailInputs.CONTACT_RULE,
             RailInputs.DROP_RULE));
-    return new RailFinding(in.rail(), in.channels(), checks);
+    return checks;
   }
 
   /** The worst of the checks. */

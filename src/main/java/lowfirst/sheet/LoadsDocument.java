@@ -276,7 +276,7 @@ public final class LoadsDocument {
                   + "; the others have the same numbers in their own rows."));
     }
     if (!study.remedies().isEmpty()) {
-      blocks.add(remedies(study));
+      blocks.add(remedies(study.remedies()));
     }
     blocks.add(new Facts(measured(study)));
     study
@@ -302,9 +302,9 @@ public final class LoadsDocument {
             + alike.get(alike.size() - 1).inputs().channel().name();
   }
 
-  private static Table remedies(ChannelStudy study) {
+  private static Table remedies(List<Remedy> remedies) {
     Map<String, String> changes = new LinkedHashMap<>();
-    for (Remedy remedy : study.remedies()) {
+    for (Remedy remedy : remedies) {
       changes.putIfAbsent(LoadsWords.words(remedy), LoadsWords.part(remedy.check()));
     }
     return new Table(
@@ -360,6 +360,9 @@ public final class LoadsDocument {
     blocks.add(new Heading(2, "Rail " + rail.rail().name()));
     blocks.add(
         new Paragraph("Counted as on together: " + String.join(", ", rail.channels()) + "."));
+    if (!rail.remedies().isEmpty()) {
+      blocks.add(remedies(rail.remedies()));
+    }
     blocks.add(checks(rail.checks()));
     blocks.add(sources(rail.checks()));
   }

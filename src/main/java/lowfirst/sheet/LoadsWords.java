@@ -211,6 +211,10 @@ final class LoadsWords {
       case INPUT_CURRENT -> "an input current";
       case OTHERS_ON_STAGE -> "other loads on this driver together";
       case RETURN_LIFT -> "a drop in the return";
+      case RAIL_LIMIT -> "a supply (or loads switched on one after another) with a current limit";
+      case RETURN_AREA -> "a return wire";
+      case RETURN_LENGTH -> "a return wire, one way,";
+      case RETURN_CONTACTS -> "a number of contacts in parallel";
       case DIODE_FORWARD -> "a clamp (diode with a zener in series)";
       default -> "a part with " + term.symbol();
     };

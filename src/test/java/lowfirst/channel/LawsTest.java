@@ -266,4 +266,53 @@ class LawsTest {
         ChannelFinding.of(in),
         ChannelFinding.of(swapped.with(in.parts().get(PartData.Role.SWITCH))));
   }
+
+  @Test
+  void no_number_of_a_rail_turns_it_to_carrying_by_getting_worse() {
+    RailInputs rail = KitInputs.of(TYPICAL.kit()).rails().get(0);
+    assertEquals(Verdict.CARRIES, RailFinding.of(rail).verdict(), "so that the law is not idle");
+    int moved = 0;
+    for (Term term : Term.values()) {
+      Datum datum = rail.datum(term);
+      if (datum != null && datum.isKnown() && term.worse() != Worse.EITHER) {
+        moved++;
+        boolean carried = true;
+        for (int i = 0; i < FACTORS.length; i++) {
+          double factor = FACTORS[term.worse() == Worse.HIGHER ? i : FACTORS.length - 1 - i];
+          boolean carries =
+              RailFinding.of(rail.with(datum.times(factor))).verdict() == Verdict.CARRIES;
+          assertFalse(carries && !carried, term + " at " + factor + " times passes again");
+          carried = carries;
+        }
+        assertFalse(
+            RailFinding.of(rail.with(Datum.missing(term))).verdict() == Verdict.CARRIES,
+            "without " + term);
+      }
+    }
+    assertEquals(8, moved);
+  }
+
+  @Test
+  void each_change_that_is_said_to_mend_a_rail_mends_it() {
+    ChannelKit weak =
+        TYPICAL.with(
+            "rails",
+            "current limit=1 A; return wire=AWG 26; return length=4 m; contact rating=1 A");
+    RailInputs rail = KitInputs.of(weak.kit()).rails().get(0);
+    RailFinding finding = RailFinding.of(rail);
+    assertEquals(Verdict.OVERLOADED, finding.verdict());
+    RailInputs mended = rail;
+    for (Remedy remedy : finding.remedies()) {
+      double value = remedy.value().orElseThrow().asDouble();
+      RailInputs one = rail.with(remedy.term().orElseThrow(), value);
+      assertTrue(
+          RailFinding.checks(one).stream()
+              .anyMatch(c -> c.kind() == remedy.check() && c.verdict() == Verdict.CARRIES),
+          "" + remedy);
+      Term term = remedy.term().orElseThrow();
+      boolean further = remedy.action() == Remedy.Action.RAISE && mended.high(term) > value;
+      mended = further ? mended : mended.with(term, value);
+    }
+    assertEquals(Verdict.CARRIES, RailFinding.of(mended).verdict(), "and all of them together");
+  }
 }

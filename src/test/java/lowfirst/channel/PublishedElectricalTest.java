@@ -164,16 +164,6 @@ class PublishedElectricalTest {
     }
   }
 
-  @Test
-  void class_five_wire_has_no_less_resistance_than_published_solid_wire() {
-    // kabelmetal Table A.1/A.2: IEC 60228 class 1 and 2, plain, ohms per kilometre at 20 °C
-    double[] areas = {0.5, 0.75, 1, 1.5, 2.5, 4};
-    double[] solid = {36.0, 24.5, 18.1, 12.1, 7.41, 4.61};
-    for (int i = 0; i < areas.length; i++) {
-      assertTrue(Conductor.ohmsPerKilometre(areas[i]) >= solid[i], areas[i] + " mm²");
-    }
-  }
-
   private static void met(Map<String, String> row) {
     double[] inputs =
         Arrays.stream(row.get("inputs").split(";"))
