@@ -80,7 +80,8 @@ final class GateChecks {
         "RDSon of "
             + in.switchName()
             + bound(" at VGS ≤ ", in.gateVolts(), " V")
-            + bound(" and ID ≥ ", in.loadAmps(), " A")
+            + bound(
+                Double.isFinite(in.gateVolts()) ? " and ID ≥ " : " at ID ≥ ", in.loadAmps(), " A")
             + ": write it in datasheets.csv, with its maker named in the BOM");
   }
 
@@ -200,15 +201,25 @@ final class GateChecks {
         in.datum(Term.AMBIENT));
   }
 
+  private static final Datum UNSTATED_DUTY =
+      Datum.of(
+          Term.DUTY,
+          10,
+          50,
+          90,
+          Source.assumed("on for 10 % to 90 % of each period", "loads.csv duty"));
+
   private static Check switchingTime(ChannelInputs in) {
-    double duty = in.knows(Term.DUTY) ? in.low(Term.DUTY) / 100 : 0.5;
-    double highDuty = in.knows(Term.DUTY) ? in.high(Term.DUTY) / 100 : 0.5;
-    double shorter = Math.min(duty, 1 - highDuty);
+    Datum duty = in.knows(Term.DUTY) ? in.datum(Term.DUTY) : UNSTATED_DUTY;
+    double low = duty.low() / 100;
+    double high = duty.high() / 100;
+    double shorter = Math.min(low, 1 - high);
     double allowed = shorter <= 0 ? 0 : shorter / in.high(Term.PWM_FREQUENCY);
     return Check.of(
         CheckKind.SWITCHING_TIME,
         edgesSeconds(in),
-        shorter <= 0 && (highDuty >= 1 || duty <= 0) ? 0.5 / in.high(Term.PWM_FREQUENCY) : allowed,
+        shorter <= 0 && (high >= 1 || low <= 0) ? 0.5 / in.high(Term.PWM_FREQUENCY) : allowed,
+        duty,
         in.datum(Term.GATE_SOURCE_CHARGE),
         in.datum(Term.MILLER_CHARGE),
         in.datum(Term.PLATEAU),

@@ -1,6 +1,8 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -63,8 +65,10 @@ public final class PartData {
     String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     Ratings ratings = Ratings.of(name, lines, bomWords);
     return switch (role) {
-      case SWITCH, STAGE ->
-          SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
+      case SWITCH, STAGE -> {
+        PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
+        yield isWrongWay(bomWords, lines) ? part.wrongWay() : part;
+      }
       case FLYBACK_DIODE -> DiodeReader.diode(name, type.kind(), ratings);
       case FUSE -> FuseReader.fuse(name, type, ratings, bomWords);
       case GATE_RESISTOR ->
@@ -72,6 +76,36 @@ public final class PartData {
       case PULL_DOWN ->
           ResistorReader.resistor(role, Term.PULL_DOWN, Term.PULL_DOWN_RATING, name, type);
     };
+  }
+
+  /** Whether the BOM or a datasheet says that it is a P-channel or PNP type. */
+  private static boolean isWrongWay(String bomWords, List<DatasheetLine> lines) {
+    for (DatasheetLine line : lines) {
+      if (line.symbol().equals("polarity") && saysWrongWay(line.condition())) {
+        return true;
+      }
+    }
+    return saysWrongWay(bomWords);
+  }
+
+  private static boolean saysWrongWay(String words) {
+    String plain = words.toLowerCase(Locale.ROOT);
+    return plain.contains("p-channel") || plain.contains("p channel") || plain.contains("pnp");
+  }
+
+  /** The same part with nothing to pass on: on the low side its polarity never switches a load. */
+  private PartData wrongWay() {
+    var changed = new ArrayList<Datum>();
+    String why =
+        "an N-channel MOSFET or NPN transistor: "
+            + name
+            + " is P-channel or PNP, which can't switch a load on the low side";
+    for (Datum datum : data) {
+      boolean rating = datum.term() == Term.DRAIN_RATING;
+      changed.add(rating ? Datum.missing(Term.DRAIN_RATING, why) : datum);
+    }
+    return new PartData(
+        role, name, kind, changed, onResistance, hotFactor, impedance, safeArea, family);
   }
 
   /** In the place of a MOSFET a part of unknown kind counts as one. */

@@ -82,6 +82,36 @@ final class Cells {
     return amount;
   }
 
+  /** An amount above zero: a load that draws nothing says nothing. */
+  Optional<Sourced> aboveZero(Column column, Dimension dimension) {
+    Optional<Sourced> amount = positive(column, dimension);
+    if (amount.isPresent() && amount.get().quantity().isZero()) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be zero",
+              "write what it is, or leave the cell empty"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  /** A share of a whole: above zero, and no more than 100 %. */
+  Optional<Sourced> share(Column column) {
+    Optional<Sourced> share = aboveZero(column, Dimension.PERCENT);
+    if (share.isPresent() && share.get().asDouble() > 100) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be more than 100 %",
+              "write the share of time that it is on"));
+      return Optional.empty();
+    }
+    return share;
+  }
+
   /** A count of at least one; absent when empty or not understood. */
   OptionalInt count(Column column) {
     String text = row.text(column);

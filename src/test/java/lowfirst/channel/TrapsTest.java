@@ -280,6 +280,30 @@ class TrapsTest {
   }
 
   @Test
+  void a_p_channel_or_pnp_part_never_passes_on_the_low_side() {
+    ChannelKit said = TYPICAL.with("bom.Q1", "description=MOSFET, P-channel");
+    assertEquals(UNDECIDED, verdict(said, CheckKind.DRAIN_VOLTAGE));
+    ChannelKit datasheet = TYPICAL.datasheet("T-FET", "polarity", "P-channel", "", "", "");
+    assertNotEquals(CARRIES, datasheet.finding().verdict());
+    assertTrue(datasheet.check(CheckKind.DRAIN_VOLTAGE).missing().toString().contains("low side"));
+    assertEquals(CARRIES, TYPICAL.finding().verdict());
+  }
+
+  @Test
+  void a_load_that_is_said_to_draw_nothing_or_to_be_on_twice_carries_nothing() {
+    ChannelKit nothing = TYPICAL.with("loads", "resistance=; current=0 A");
+    assertNotEquals(CARRIES, nothing.finding().verdict());
+    ChannelKit short0 = TYPICAL.with("loads", "resistance=0 Ohm");
+    assertNotEquals(CARRIES, short0.finding().verdict());
+    ChannelKit twice = TYPICAL.with("drivers", "PWM frequency=200 Hz").with("loads", "duty=200 %");
+    assertFalse(twice.inputs().knows(Term.DUTY), "a fault of the table, and not a number");
+    assertEquals(
+        twice.inputs().loadAmps(), twice.check(CheckKind.DIODE_CURRENT).actualAmount(), 1e-9);
+    assertEquals(
+        0.1 / 200, twice.check(CheckKind.SWITCHING_TIME).allowedAmount(), 1e-9, "as assumed");
+  }
+
+  @Test
   void a_fuse_is_read_as_people_write_it() {
     for (String written :
         new String[] {"2A", "T2A", "F 2 A", "T2A250V", "FF2A", "2000mA", "T2A L"}) {
