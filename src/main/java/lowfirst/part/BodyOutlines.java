@@ -17,6 +17,8 @@ import lowfirst.quantity.Source;
  * <p>Start reading here for heights; {@link OutlineRules} reads what the table does not name.
  */
 public final class BodyOutlines {
+  private static final String LEFT_OUT = " \t\n\u000b\f\r-_()./";
+
   private final Map<String, BodyOutline> byName = new HashMap<>();
   private final Map<PartKind, BodyOutline> assumed = new HashMap<>();
   private final TreeMap<String, BodyOutline> byTypeStart = new TreeMap<>();
@@ -166,7 +168,14 @@ public final class BodyOutlines {
     return Optional.empty();
   }
 
+  /** In upper case, without blanks and marks: made for every name of the table at each start. */
   private static String key(String name) {
-    return name.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s\\-_()./]", "");
+    var key = new StringBuilder(name.length());
+    for (char c : name.strip().toUpperCase(Locale.ROOT).toCharArray()) {
+      if (LEFT_OUT.indexOf(c) < 0) {
+        key.append(c);
+      }
+    }
+    return key.toString();
   }
 }
