@@ -92,13 +92,16 @@ final class PartTables {
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
       Optional<String> part = cells.needed(Column.PART);
-      OptionalInt quantity = WholeNumber.in(row.text(Column.QUANTITY));
+      String text = row.text(Column.QUANTITY);
+      OptionalInt quantity = WholeNumber.in(text);
       if (quantity.isEmpty()) {
         problems.add(
             row.problem(
-                Kind.CELL_UNREADABLE,
+                text.isEmpty() ? Kind.CELL_EMPTY : Kind.CELL_UNREADABLE,
                 Column.QUANTITY,
-                "\"" + row.text(Column.QUANTITY) + "\" is no whole number of parts",
+                text.isEmpty()
+                    ? "the quantity is missing"
+                    : "\"" + text + "\" is no whole number of parts",
                 "write how many arrived, 0 if none did"));
       }
       if (part.isPresent() && quantity.isPresent()) {

@@ -6,6 +6,7 @@ import lowfirst.board.Item;
 import lowfirst.part.PartKind;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a BOM line is taken for when its columns say different things. */
 class PartKindTest {
@@ -35,5 +36,20 @@ class PartKindTest {
                 + "\n");
     Item item = reading.kit().boards().get(0).items().get(0);
     assertEquals(kind, item.partType().kind(), reading.problems().toString());
+  }
+
+  /**
+   * Whatever a kind is called on our own sheets is understood when a list says it; the last three
+   * are names for many things.
+   */
+  @ParameterizedTest
+  @EnumSource(
+      value = PartKind.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"UNKNOWN", "BOARD_FEATURE", "HARDWARE"})
+  void every_kind_is_known_by_its_own_words(PartKind kind) {
+    KitReading reading =
+        KitTables.read("bom.csv", "designators,quantity,description\nZZ1,1," + kind.words() + "\n");
+    assertEquals(kind, reading.kit().boards().get(0).items().get(0).partType().kind());
   }
 }
