@@ -3,7 +3,7 @@
  * modules file needs no class path, so the archive of its classes holds wherever the image is put.
  *
  * <p>Every service that a library looks up must be named here, or looking it up fails; {@code
- * ImageIT} holds this list to the libraries.
+ * JarIT} holds what is provided to the libraries.
  */
 open module lowfirst {
   requires java.desktop;

@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +30,26 @@ class JarIT {
 
   /** What a process left behind. */
   private record Ended(int status, String out, String err) {}
+
+  @Test
+  void every_service_in_the_jar_is_provided_by_the_module_of_the_image_too() throws IOException {
+    String declared = Files.readString(Path.of("src", "packaging", "module-info.java"));
+    String module = declared.replaceAll("\\s+", " ");
+    int services = 0;
+    try (FileSystem jar = FileSystems.newFileSystem(JAR);
+        Stream<Path> files = Files.list(jar.getPath("META-INF", "services"))) {
+      for (Path file : files.toList()) {
+        String service = "provides " + file.getFileName() + " with ";
+        assertTrue(module.contains(service), service);
+        String named = module.substring(module.indexOf(service));
+        List<String> providers =
+            List.of(named.substring(service.length(), named.indexOf(';')).split(", "));
+        assertEquals(Set.copyOf(Files.readAllLines(file)), Set.copyOf(providers), service);
+        services++;
+      }
+    }
+    assertTrue(services > 0);
+  }
 
   @Test
   void demo_does_the_whole_job_in_an_empty_folder_and_twice_the_same() {
