@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import lowfirst.board.Kit;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.ChannelInputs;
@@ -26,6 +27,8 @@ import lowfirst.part.PartType;
  * only the {@link HardestChannels} tried. Time grows with the drawer and nothing else.
  */
 public final class DrawerSearch {
+  private static final Worst NOTHING = new Worst();
+
   private final SwapTarget target;
   private final Kit kit;
   private final SwapCase question;
@@ -130,12 +133,12 @@ public final class DrawerSearch {
           tally.add(reason);
         }
       }
-      if (tally.misfits > 1) {
+      if (tally.isHopeless(NOTHING)) {
         counts[SwapVerdict.DOES_NOT_FIT.ordinal()]++;
         return;
       }
     }
-    Map<CheckKind, SwapVerdict> checked = loads(swap, tally);
+    Worst checked = loads(swap, tally);
     for (SwapReason reason : deferred) {
       if (!isAnswered(reason, checked)) {
         tally.add(reason);
@@ -145,11 +148,11 @@ public final class DrawerSearch {
   }
 
   /** Whether the channels answer it: they all carry, or their failing counts already. */
-  private static boolean isAnswered(SwapReason reason, Map<CheckKind, SwapVerdict> checked) {
+  private static boolean isAnswered(SwapReason reason, Worst checked) {
     boolean any = false;
     SwapVerdict worst = SwapVerdict.FITS;
     for (CheckKind kind : reason.rule().answeredBy()) {
-      SwapVerdict verdict = checked.get(kind);
+      SwapVerdict verdict = checked.byKind.get(kind);
       if (verdict != null) {
         any = true;
         worst = worst.worse(verdict);
@@ -161,24 +164,21 @@ public final class DrawerSearch {
   }
 
   /** Tries the hardest channels; says of each check the worst that it found. */
-  private Map<CheckKind, SwapVerdict> loads(SwapCase swap, Tally tally) {
-    var worst = new EnumMap<CheckKind, SwapVerdict>(CheckKind.class);
+  private Worst loads(SwapCase swap, Tally tally) {
+    var worst = new Worst();
     PartType type = swap.offered().type();
     for (var served : channels.entrySet()) {
+      Set<CheckKind> wanted = served.getKey().checks();
       PartData.Role role = role(served.getKey());
       PartData part = PartData.of(role, type, swap.offered().lines(), type.text());
       for (ChannelInputs channel : served.getValue()) {
         for (Check check : ChannelFinding.checksOn(role, channel.with(part))) {
-          if (served.getKey().checks().contains(check.kind())) {
-            SwapVerdict verdict = ChannelChange.verdict(check.verdict());
-            SwapVerdict before = worst.get(check.kind());
-            if (before == null || verdict.compareTo(before) > 0) {
-              worst.put(check.kind(), verdict);
-            }
+          if (wanted.contains(check.kind())) {
+            worst.add(check.kind(), ChannelChange.verdict(check.verdict()));
             tally.add(check);
           }
         }
-        if (misfits(worst) > 1) {
+        if (tally.isHopeless(worst)) {
           tally.lackOf(worst);
           return worst;
         }
@@ -186,14 +186,6 @@ public final class DrawerSearch {
     }
     tally.lackOf(worst);
     return worst;
-  }
-
-  private static int misfits(Map<CheckKind, SwapVerdict> checked) {
-    int misfits = 0;
-    for (SwapVerdict verdict : checked.values()) {
-      misfits += verdict == SwapVerdict.DOES_NOT_FIT ? 1 : 0;
-    }
-    return misfits;
   }
 
   private static PartData.Role role(SwapUse.Role role) {
@@ -246,6 +238,27 @@ public final class DrawerSearch {
     return hits;
   }
 
+  /** The worst that each check of the channels came to. */
+  private static final class Worst {
+    private final Map<CheckKind, SwapVerdict> byKind = new EnumMap<>(CheckKind.class);
+    private int misfits;
+    private int undecided;
+
+    void add(CheckKind kind, SwapVerdict found) {
+      SwapVerdict before = byKind.get(kind);
+      if (before == null || found.compareTo(before) > 0) {
+        byKind.put(kind, found);
+        count(before, -1);
+        count(found, 1);
+      }
+    }
+
+    private void count(SwapVerdict verdict, int one) {
+      misfits += verdict == SwapVerdict.DOES_NOT_FIT ? one : 0;
+      undecided += verdict == SwapVerdict.UNDECIDED ? one : 0;
+    }
+  }
+
   /** What has been found of one candidate so far. */
   private static final class Tally {
     private int misfits;
@@ -275,12 +288,21 @@ public final class DrawerSearch {
       sized++;
     }
 
+    /**
+     * Whether it neither fits nor nearly fits, whatever else is found: one thing is amiss, and
+     * another is amiss or open.
+     */
+    private boolean isHopeless(Worst more) {
+      int amiss = misfits + more.misfits;
+      return amiss > 0 && amiss + undecided + more.undecided > 1;
+    }
+
     private double mean() {
       return sized == 0 ? 0 : sum / sized;
     }
 
-    void lackOf(Map<CheckKind, SwapVerdict> checked) {
-      checked.forEach(
+    void lackOf(Worst checked) {
+      checked.byKind.forEach(
           (kind, verdict) -> {
             count(verdict);
             if (verdict != SwapVerdict.FITS) {
