@@ -36,4 +36,13 @@ final class BellPlayer {
         (name, text) -> contents.put(name, text.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     return KitReader.read(new KitFiles("bell-player", contents, List.of())).kit();
   }
+
+  /** One of its tables as it stands. */
+  static String text(String name) {
+    try {
+      return Files.readString(FOLDER.resolve(name));
+    } catch (IOException unreadable) {
+      throw new java.io.UncheckedIOException(unreadable);
+    }
+  }
 }
