@@ -117,7 +117,8 @@ final class LoadsWords {
           "the flyback diode";
       case RELEASE_TIME -> "the coil's release";
       case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING -> "the fuse";
-      case FUSE_PROTECTS_TRACK, FUSE_PROTECTS_WIRE -> "what the fuse protects";
+      case FUSE_PROTECTS_TRACK -> "the track behind the fuse";
+      case FUSE_PROTECTS_WIRE -> "the wire behind the fuse";
       case TRACE_CURRENT -> "the copper track";
       case CONTACT_CURRENT -> "the contact";
       case WIRE_CURRENT, WIRE_DROP -> "the wire";
