@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.BodyArea;
+import lowfirst.board.GridCell;
 import lowfirst.board.Side;
 import lowfirst.part.PartKind;
 
@@ -46,23 +47,6 @@ final class Covers {
 
   private record Placed(Seat seat, BodyArea area) {}
 
-  private record Cell(long column, long row, Side side) {
-    /** Spreads neighbours, which a record's own hash does not. */
-    @Override
-    public int hashCode() {
-      return Long.hashCode((column * 0x9E3779B97F4A7C15L + row) * 0xC2B2AE3D27D4EB4FL)
-          + side.ordinal();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Cell that
-          && column == that.column
-          && row == that.row
-          && side == that.side;
-    }
-  }
-
   /** Every pair of a part and one that covers it. */
   static List<Pair> in(List<Seat> seats) {
     List<Seat> upper = seats.stream().filter(Covers::mayCover).toList();
@@ -94,7 +78,7 @@ final class Covers {
   @SuppressWarnings("ReferenceEquality") // a seat stands in both lists as one object
   static List<Pair> overlapping(List<Seat> seats, List<Seat> over) {
     Set<String> placeholders = placeholders(seats);
-    Map<Cell, List<Placed>> grid = grid(over, placeholders);
+    Map<GridCell, List<Placed>> grid = grid(over, placeholders);
     var pairs = new LinkedHashSet<Pair>();
     for (Seat seat : grid.isEmpty() ? List.<Seat>of() : seats) {
       Optional<BodyArea> area = believed(seat, placeholders);
@@ -111,8 +95,8 @@ final class Covers {
     return new ArrayList<>(pairs);
   }
 
-  private static Map<Cell, List<Placed>> grid(List<Seat> over, Set<String> placeholders) {
-    var grid = new HashMap<Cell, List<Placed>>();
+  private static Map<GridCell, List<Placed>> grid(List<Seat> over, Set<String> placeholders) {
+    var grid = new HashMap<GridCell, List<Placed>>();
     for (Seat seat : over) {
       believed(seat, placeholders)
           .ifPresent(
@@ -151,15 +135,15 @@ final class Covers {
         .orElse("");
   }
 
-  private static List<Cell> cells(BodyArea area, Side side) {
-    long left = Math.round(Math.floor(area.left() / CELL_MILLIMETRES));
-    long right = Math.round(Math.floor(area.right() / CELL_MILLIMETRES));
-    long bottom = Math.round(Math.floor(area.bottom() / CELL_MILLIMETRES));
-    long top = Math.round(Math.floor(area.top() / CELL_MILLIMETRES));
-    var cells = new ArrayList<Cell>();
+  private static List<GridCell> cells(BodyArea area, Side side) {
+    long left = GridCell.at(area.left(), CELL_MILLIMETRES);
+    long right = GridCell.at(area.right(), CELL_MILLIMETRES);
+    long bottom = GridCell.at(area.bottom(), CELL_MILLIMETRES);
+    long top = GridCell.at(area.top(), CELL_MILLIMETRES);
+    var cells = new ArrayList<GridCell>();
     for (long column = left; column <= right && cells.size() < MOST_CELLS; column++) {
       for (long row = bottom; row <= top && cells.size() < MOST_CELLS; row++) {
-        cells.add(new Cell(column, row, side));
+        cells.add(new GridCell(column, row, side));
       }
     }
     return cells;

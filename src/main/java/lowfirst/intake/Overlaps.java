@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lowfirst.board.BodyArea;
-import lowfirst.board.Side;
+import lowfirst.board.GridCell;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
@@ -40,28 +40,9 @@ final class Overlaps {
           PartKind.BATTERY,
           PartKind.WIRE_LINK);
 
-  private final Map<Cell, List<PlacedBody>> grid = new HashMap<>();
+  private final Map<GridCell, List<PlacedBody>> grid = new HashMap<>();
   private final Set<List<PlacedBody>> found = new HashSet<>();
   private final List<Problem> problems = new ArrayList<>();
-
-  private record Cell(long column, long row, Side side) {
-    /**
-     * Spreads neighbours: a record's own hash is the same for 31 to the right and 31 squared up.
-     */
-    @Override
-    public int hashCode() {
-      return Long.hashCode((column * 0x9E3779B97F4A7C15L + row) * 0xC2B2AE3D27D4EB4FL)
-          + side.ordinal();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Cell that
-          && column == that.column
-          && row == that.row
-          && side == that.side;
-    }
-  }
 
   private Overlaps() {}
 
@@ -79,27 +60,23 @@ final class Overlaps {
 
   private void place(PlacedBody body) {
     BodyArea box = body.box();
-    long left = cell(box.left());
-    long right = cell(box.right());
-    long bottom = cell(box.bottom());
-    long top = cell(box.top());
+    long left = GridCell.at(box.left(), CELL_MILLIMETRES);
+    long right = GridCell.at(box.right(), CELL_MILLIMETRES);
+    long bottom = GridCell.at(box.bottom(), CELL_MILLIMETRES);
+    long top = GridCell.at(box.top(), CELL_MILLIMETRES);
     if ((right - left + 1) * (top - bottom + 1) > MOST_CELLS) {
       return;
     }
     for (long column = left; column <= right; column++) {
       for (long row = bottom; row <= top; row++) {
         List<PlacedBody> here =
-            grid.computeIfAbsent(new Cell(column, row, body.side()), none -> new ArrayList<>());
+            grid.computeIfAbsent(new GridCell(column, row, body.side()), none -> new ArrayList<>());
         for (int i = 0; i < here.size() && problems.size() < MOST_FOUND; i++) {
           compare(here.get(i), body);
         }
         here.add(body);
       }
     }
-  }
-
-  private static long cell(double millimetres) {
-    return (long) Math.floor(millimetres / CELL_MILLIMETRES);
   }
 
   private void compare(PlacedBody before, PlacedBody body) {
