@@ -1,7 +1,9 @@
 package lowfirst.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,6 +20,23 @@ class DesignatorTest {
       List.of(
           "1N1", "1N2", "C1", "C2", "C10", "C100", "IC1", "L1-In", "L1-Out", "L2-In", "R2", "R02",
           "R10", "R10A", "Tuner", "Tuner_2");
+
+  @Test
+  void a_designator_is_the_same_by_its_text_alone() {
+    Designator one = Designator.of("R12");
+    assertEquals(Designator.of("R12"), one);
+    assertEquals(Designator.of("R12").hashCode(), one.hashCode());
+    assertNotEquals(Designator.of("R21"), one);
+    assertNotEquals(one, (Object) "R12");
+    assertNotEquals(Designator.of("R21").hashCode(), one.hashCode());
+  }
+
+  @Test
+  void numbers_of_many_figures_sort_by_the_first_that_differs() {
+    assertTrue(Designator.of("R1234").compareTo(Designator.of("R1243")) < 0);
+    assertTrue(Designator.of("R2134").compareTo(Designator.of("R1999")) > 0);
+    assertTrue(Designator.of("XR1299").compareTo(Designator.of("XR1301")) < 0);
+  }
 
   @Test
   void designators_sort_as_a_person_would() {
