@@ -109,7 +109,9 @@ final class RegulatorHeat {
             + " to "
             + Quantity.of(least, Dimension.VOLTAGE).rounded(3)
             + " at "
-            + (Double.isNaN(amps) ? "?" : Quantity.of(amps, Dimension.CURRENT).rounded(3));
+            + (Double.isNaN(amps) ? "?" : Quantity.of(amps, Dimension.CURRENT).rounded(3))
+            + (swap.offered().greatest("IQ").isPresent() ? "" : ", IQ of 10 mA assumed")
+            + (swap.kit().settings().ambient().isPresent() ? "" : ", air of 50 °C assumed");
     return Double.isFinite(rth)
         ? Evidence.of(
             Quantity.of(rth, Dimension.THERMAL_RESISTANCE),
