@@ -16,6 +16,7 @@ import lowfirst.part.PartKind;
 /**
  * Which parts sit under which: bodies on one side of the board that overlap in plan, where the
  * upper one is of a kind that bridges others and is taller, or its stand-off clears the lower one.
+ * A body of unknown height that overlaps one that bridges can only be under it.
  *
  * <p>Found with a grid, so that the time grows with the number of parts and of pairs found.
  */
@@ -62,14 +63,13 @@ final class Covers {
 
   private static boolean isUnder(Seat low, Seat high) {
     boolean cleared = low.height().isPresent() && high.standOff() >= low.height().getAsDouble();
-    boolean lower =
-        low.height().isPresent()
-            && high.height().isPresent()
-            && low.height().getAsDouble() < high.height().getAsDouble();
-    boolean bridged =
-        !BRIDGING.contains(low.type().kind())
-            && (BRIDGING.contains(high.type().kind()) || high.type().kind() == PartKind.WIRE_LINK);
-    return cleared || (bridged && lower);
+    if (cleared || BRIDGING.contains(low.type().kind())) {
+      return cleared;
+    }
+    if (low.height().isEmpty()) {
+      return BRIDGING.contains(high.type().kind());
+    }
+    return high.height().isPresent() && low.height().getAsDouble() < high.height().getAsDouble();
   }
 
   /**

@@ -1,5 +1,11 @@
 package lowfirst.assembly;
 
+import static lowfirst.assembly.Plans.board;
+import static lowfirst.assembly.Plans.first;
+import static lowfirst.assembly.Plans.firsts;
+import static lowfirst.assembly.Plans.plan;
+import static lowfirst.assembly.Plans.stage;
+import static lowfirst.assembly.Plans.step;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -13,7 +19,9 @@ import java.util.stream.Stream;
 import lowfirst.board.Designator;
 import lowfirst.board.SampleBoards;
 import lowfirst.board.Side;
+import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
+import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +55,7 @@ class AssemblyDetailsTest {
   })
   void as_many_parts_share_a_batch_as_hand_and_height_allow(
       String heights, int most, double spread, int batches) {
-    var board = SampleBoards.board("b");
+    var board = board();
     int number = 1;
     for (String height : heights.split(" ")) {
       board.part("C" + number, PartKind.FILM_CAPACITOR, "C" + number++, Double.parseDouble(height));
@@ -65,8 +73,7 @@ class AssemblyDetailsTest {
   void a_type_of_more_parts_than_a_batch_holds_comes_in_pieces() {
     AssemblyPlan plan =
         AssemblyOrder.of(
-            SampleBoards.kit(
-                SampleBoards.board("b").part("R1 R2 R3 R4 R5", PartKind.RESISTOR, "1k", 2.5)),
+            SampleBoards.kit(board().part("R1 R2 R3 R4 R5", PartKind.RESISTOR, "1k", 2.5)),
             new AssemblyOptions(2, 1));
     assertEquals(List.of(2, 2, 1), plan.batches().stream().map(Batch::partsPerUnit).toList());
   }
@@ -75,14 +82,33 @@ class AssemblyDetailsTest {
   void steps_are_found_by_number_and_by_part() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("R1", PartKind.RESISTOR, "1k", 2.5)
                 .part("C1", PartKind.FILM_CAPACITOR, "1u", 10));
     assertEquals("C1", first(plan.step(2).orElseThrow()));
     assertEquals(Optional.empty(), plan.step(3));
-    assertEquals(1, plan.stepOf("b", Designator.of("R1")).orElseThrow().number());
+    assertEquals(1, step(plan, "R1").number());
     assertEquals(Optional.empty(), plan.stepOf("other", Designator.of("R1")));
     assertEquals(Optional.empty(), plan.stepOf("b", Designator.of("R2")));
+  }
+
+  // --- heights
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "MEASURED | 2.5 mm; lowest first",
+        "ASSUMED | about 2.5 mm, assumed; lowest first",
+      })
+  void a_step_says_how_sure_its_height_is(String origin, String why) {
+    var source =
+        origin.equals("ASSUMED")
+            ? Source.assumed("resistors lie flat", "bom.csv")
+            : Source.datasheet("a maker's drawing");
+    var axial = new BodyOutline("axial", 2.5, 0, 6.3, 2.5, 0, 2, source);
+    SampleBoards board = board().part("R1", PartKind.RESISTOR, "1k").outline("R1", axial);
+    assertEquals(why, step(plan(board), "R1").why());
   }
 
   // --- words
@@ -118,7 +144,7 @@ class AssemblyDetailsTest {
   void a_socket_with_the_circuits_designator_and_a_mark_is_its(String name) {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", 3.7)
                 .part("U2", PartKind.INTEGRATED_CIRCUIT, "LM358", 3.7)
                 .part(name, PartKind.SOCKET, "8-pin", 4.6));
@@ -130,7 +156,7 @@ class AssemblyDetailsTest {
   void a_part_that_only_looks_like_a_socket_by_name_is_none() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", 3.7)
                 .part("XU1", PartKind.CRYSTAL, "8 MHz", 4.6)
                 .part("J9", PartKind.SOCKET, "40-pin", 4.6));
@@ -141,11 +167,10 @@ class AssemblyDetailsTest {
   void a_socket_that_shares_its_circuits_line_gets_a_name_of_its_own() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.SOCKET, "8-pin", 4.6)
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", 3.7));
-    assertEquals(
-        List.of("XU1", "U1"), plan.steps().stream().map(AssemblyDetailsTest::first).toList());
+    assertEquals(List.of("XU1", "U1"), firsts(plan));
     Step socket = plan.step(1).orElseThrow();
     assertEquals(PartKind.SOCKET, socket.partType().kind());
     assertEquals(OptionalDouble.of(4.6), socket.seatedHeightMillimetres());
@@ -155,13 +180,13 @@ class AssemblyDetailsTest {
   void a_socket_that_two_circuits_name_or_that_a_line_of_two_names_is_nobodys() {
     AssemblyPlan twoSockets =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "plugged into J7 or J8")
                 .part("J7 J8", PartKind.SOCKET, "8-pin", "", ""));
     assertEquals(Step.Stage.SOLDER, stage(twoSockets, "U1"));
     AssemblyPlan twoCircuits =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1 U2", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "plugged into J7")
                 .part("J7", PartKind.SOCKET, "8-pin", "", ""));
     assertEquals(Step.Stage.SOLDER, stage(twoCircuits, "U1"));
@@ -172,13 +197,15 @@ class AssemblyDetailsTest {
     "10.1, 20.1, TOP, PLUG_IN",
     "10, 22, TOP, SOLDER",
     "12, 20, TOP, SOLDER",
+    "10.6, 20, TOP, SOLDER",
+    "10, 20.6, TOP, SOLDER",
     "10, 20, BOTTOM, SOLDER",
   })
   void a_socket_on_the_same_spot_of_the_same_side_is_the_circuits(
       double x, double y, Side side, Step.Stage stage) {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "")
                 .part("J7", PartKind.SOCKET, "8-pin", "", "")
                 .at("U1", 10, 20)
@@ -190,7 +217,7 @@ class AssemblyDetailsTest {
   void a_resistor_is_plugged_into_nothing() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("R1", PartKind.RESISTOR, "1k", 2.5)
                 .part("J7", PartKind.SOCKET, "8-pin", "", "socket for R1"));
     assertEquals(Step.Stage.SOLDER, stage(plan, "R1"));
@@ -200,13 +227,27 @@ class AssemblyDetailsTest {
   void a_socket_made_of_words_is_about_as_tall_as_sockets_are_and_says_what_it_is_for() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "in socket")
                 .part("K1", PartKind.RELAY, "G5V", "", "in socket"));
-    Step eight = plan.stepOf("b", Designator.of("XU1")).orElseThrow();
+    Step eight = step(plan, "XU1");
     assertEquals("8-pin", eight.partType().text());
     assertEquals(OptionalDouble.of(4.6), eight.seatedHeightMillimetres());
-    assertEquals("for G5V", plan.stepOf("b", Designator.of("XK1")).orElseThrow().partType().text());
+    assertEquals("for G5V", step(plan, "XK1").partType().text());
+  }
+
+  /** A socket's footprint tells the socket's height; words beside the chip's own tell nothing. */
+  @ParameterizedTest
+  @CsvSource({"DIP-8_W7.62mm_Socket, '', 5.1", "DIP-8_W7.62mm, in socket, 4.6"})
+  void only_a_footprint_of_a_socket_tells_how_tall_the_socket_is(
+      String packageName, String description, double height) {
+    AssemblyPlan plan =
+        plan(
+            board()
+                .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", packageName, description)
+                .at("U1", 10, 10)
+                .body("U1", 10, 8, 5.1, 0));
+    assertEquals(OptionalDouble.of(height), step(plan, "XU1").seatedHeightMillimetres());
   }
 
   // --- heatsinks
@@ -216,7 +257,7 @@ class AssemblyDetailsTest {
   void a_heatsink_may_bear_the_name_of_its_part(String name) {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("Q3 Q4", PartKind.MOSFET, "type M", 18.8)
                 .part(name, PartKind.HEATSINK, "32 x 14", 25.6));
     assertEquals(Step.Stage.FASTEN_AND_SOLDER, stage(plan, "Q3"));
@@ -227,12 +268,23 @@ class AssemblyDetailsTest {
   void a_heatsink_without_a_place_is_bolted_to_the_part_that_its_value_names() {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("Q3", PartKind.MOSFET, "type M", 18.8)
                 .part("", PartKind.HEATSINK, "for Q3"));
-    Step bolted = plan.stepOf("b", Designator.of("Q3")).orElseThrow();
+    Step bolted = step(plan, "Q3");
     assertEquals(Step.Stage.FASTEN_AND_SOLDER, bolted.stage());
     assertTrue(bolted.why().contains("bolt it to its heatsink first, then solder"), bolted.why());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 3", "4, 0"})
+  void up_to_three_heatsinks_of_one_step_are_named(int parts, int named) {
+    SampleBoards board = board().part("Q1 Q2 Q3 Q4", PartKind.MOSFET, "type M", 18.8);
+    for (int i = 1; i <= parts; i++) {
+      board.part("HSQ" + i, PartKind.HEATSINK, "32 x 14", 25.6);
+    }
+    String why = step(plan(board), "Q1").why();
+    assertEquals(named, why.split("bolt it to HSQ", -1).length - 1, why);
   }
 
   @ParameterizedTest
@@ -244,8 +296,7 @@ class AssemblyDetailsTest {
     "on heatsink, RESISTOR, SOLDER",
   })
   void a_parts_own_words_may_say_that_it_is_bolted(String words, PartKind kind, Step.Stage stage) {
-    assertEquals(
-        stage, stage(plan(SampleBoards.board("b").part("Q3", kind, "type M", "", words)), "Q3"));
+    assertEquals(stage, stage(plan(board().part("Q3", kind, "type M", "", words)), "Q3"));
   }
 
   @ParameterizedTest
@@ -259,7 +310,7 @@ class AssemblyDetailsTest {
       PartKind kind, double away, Side side, Step.Stage stage) {
     AssemblyPlan plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("Q3", kind, "type M", 18.8)
                 .part("HS9", PartKind.HEATSINK, "32 x 14", 25.6)
                 .at("Q3", 10, 10)
@@ -267,17 +318,5 @@ class AssemblyDetailsTest {
                 .body("Q3", 10, 4.6, 18.8, 0)
                 .body("HS9", 32, 14, 25.6, 0));
     assertEquals(stage, stage(plan, "Q3"));
-  }
-
-  private static AssemblyPlan plan(SampleBoards board) {
-    return AssemblyOrder.of(SampleBoards.kit(board), AssemblyOptions.USUAL);
-  }
-
-  private static Step.Stage stage(AssemblyPlan plan, String designator) {
-    return plan.stepOf("b", Designator.of(designator)).orElseThrow().stage();
-  }
-
-  private static String first(Step step) {
-    return step.designators().get(0).text();
   }
 }

@@ -1,5 +1,11 @@
 package lowfirst.assembly;
 
+import static lowfirst.assembly.Plans.board;
+import static lowfirst.assembly.Plans.firsts;
+import static lowfirst.assembly.Plans.plan;
+import static lowfirst.assembly.Plans.stage;
+import static lowfirst.assembly.Plans.step;
+import static lowfirst.assembly.Plans.texts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,7 +27,7 @@ class AssemblyOrderTest {
   void the_lowest_part_goes_first() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("C1", PartKind.FILM_CAPACITOR, "100n", 10)
                 .part("D1", PartKind.DIODE, "1N4148", 1.9)
                 .part("R1", PartKind.RESISTOR, "4k7", 2.5));
@@ -34,7 +40,7 @@ class AssemblyOrderTest {
   void wire_links_go_before_anything_lower() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("D1", PartKind.DIODE, "1N4148", 0.5)
                 .part("J1 J2", PartKind.WIRE_LINK, "5 mm", 0.7));
     assertEquals(List.of("J1", "D1"), firsts(plan));
@@ -45,7 +51,7 @@ class AssemblyOrderTest {
   void heights_within_three_tenths_of_a_millimetre_are_equal_and_the_sturdy_go_first() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("LED1", PartKind.LED, "red", 5.1)
                 .part("C1", PartKind.CERAMIC_CAPACITOR, "100n", 5.3)
                 .part("C2", PartKind.CERAMIC_CAPACITOR, "10n", 5.5));
@@ -57,7 +63,7 @@ class AssemblyOrderTest {
   void among_equals_what_fits_either_way_round_goes_before_what_fits_only_one() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("D1", PartKind.DIODE, "1N4007", 2.4)
                 .part("R1", PartKind.RESISTOR, "1k", 2.5));
     assertEquals(List.of("R1", "D1"), firsts(plan));
@@ -66,12 +72,12 @@ class AssemblyOrderTest {
   @Test
   void the_order_does_not_depend_on_the_order_of_the_rows() {
     var one =
-        SampleBoards.board("b")
+        board()
             .part("R1", PartKind.RESISTOR, "1k", 2.5)
             .part("R2", PartKind.RESISTOR, "2k", 2.4)
             .part("R3", PartKind.RESISTOR, "3k", 2.6);
     var other =
-        SampleBoards.board("b")
+        board()
             .part("R3", PartKind.RESISTOR, "3k", 2.6)
             .part("R2", PartKind.RESISTOR, "2k", 2.4)
             .part("R1", PartKind.RESISTOR, "1k", 2.5);
@@ -97,7 +103,7 @@ class AssemblyOrderTest {
   void a_resistor_under_a_socket_goes_before_it_and_says_so() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("XU1", PartKind.SOCKET, "16-pin", 4.6)
                 .part("R5 R6", PartKind.RESISTOR, "1k", 2.5)
                 .at("XU1", 20, 20)
@@ -115,22 +121,23 @@ class AssemblyOrderTest {
   void a_part_of_unknown_height_under_a_display_goes_before_it() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("DS1", PartKind.DISPLAY, "two digits", 12)
-                .part("R1", PartKind.RESISTOR, "1k", 2.5)
+                .part("R1", PartKind.RESISTOR, "1k")
                 .part("K1", PartKind.RELAY, "reed", 20)
                 .at("DS1", 20, 20)
                 .at("R1", 22, 20)
                 .body("DS1", 25, 15, 12, 8)
                 .body("R1", 6.3, 2.5));
     assertEquals(List.of("R1", "DS1", "K1"), firsts(plan));
+    assertEquals("height not known; under DS1", step(plan, "R1").why());
   }
 
   @Test
   void parts_on_the_other_side_are_not_under_anything_on_this_one() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("XU1", PartKind.SOCKET, "16-pin", 4.6)
                 .part("R5", PartKind.RESISTOR, "1k", 2.5)
                 .at("XU1", 20, 20)
@@ -145,7 +152,7 @@ class AssemblyOrderTest {
   void sides_never_share_a_batch_and_the_lower_side_goes_first() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("C1", PartKind.FILM_CAPACITOR, "1u", 10)
                 .part("R1 R2", PartKind.RESISTOR, "1k", 2.5)
                 .at("C1", 5, 5)
@@ -161,7 +168,7 @@ class AssemblyOrderTest {
   void a_circuit_is_plugged_into_its_socket_after_everything_is_soldered() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", 3.7)
                 .part("XU1", PartKind.SOCKET, "8-pin", 4.6)
                 .part("C1", PartKind.FILM_CAPACITOR, "1u", 10));
@@ -176,29 +183,31 @@ class AssemblyOrderTest {
   @Test
   void a_socket_may_be_told_by_its_description_its_spot_or_the_circuits_own_footprint() {
     var byDescription =
-        SampleBoards.board("b")
+        board()
             .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "")
             .part("SO9", PartKind.SOCKET, "8-pin", "", "socket for U1");
     var bySpot =
-        SampleBoards.board("b")
+        board()
             .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "")
             .part("J7", PartKind.SOCKET, "8-pin", "", "")
             .at("U1", 10, 10)
             .at("J7", 10, 10);
     var byFootprint =
-        SampleBoards.board("b")
-            .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8_W7.62mm_Socket", "");
-    var byOwnWords =
-        SampleBoards.board("b").part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "", "in socket");
+        board().part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8_W7.62mm_Socket", "");
+    var byOwnWords = board().part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "", "in socket");
     var byItsOwnDescription =
-        SampleBoards.board("b")
+        board()
             .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "plugged into J7")
             .part("J7", PartKind.SOCKET, "8-pin", "", "");
-    assertEquals(List.of("J7", "U1"), firsts(plan(byItsOwnDescription)));
-    assertEquals(List.of("SO9", "U1"), firsts(plan(byDescription)));
-    assertEquals(List.of("J7", "U1"), firsts(plan(bySpot)));
-    assertEquals(List.of("XU1", "U1"), firsts(plan(byFootprint)));
-    assertEquals(List.of("XU1", "U1"), firsts(plan(byOwnWords)));
+    assertEquals("into its socket J7, after the rail check", whyOf("U1", byItsOwnDescription));
+    assertEquals("into its socket SO9, after the rail check", whyOf("U1", byDescription));
+    assertEquals("into its socket J7, after the rail check", whyOf("U1", bySpot));
+    assertEquals("into its socket XU1, after the rail check", whyOf("U1", byFootprint));
+    assertEquals("into its socket XU1, after the rail check", whyOf("U1", byOwnWords));
+  }
+
+  private static String whyOf(String designator, SampleBoards board) {
+    return step(plan(board), designator).why();
   }
 
   @Test
@@ -214,22 +223,18 @@ class AssemblyOrderTest {
             Place.ofLine("b/bom.csv", 9));
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("U1 U2", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "")
                 .part("U3", PartKind.INTEGRATED_CIRCUIT, "CD4026", "DIP-16", "")
                 .item(sockets));
-    assertEquals(
-        List.of("XU1", "XU2"), texts(plan.stepOf("b", Designator.of("XU1")).orElseThrow()));
-    assertEquals(Step.Stage.PLUG_IN, plan.stepOf("b", Designator.of("U2")).orElseThrow().stage());
-    assertEquals(Step.Stage.SOLDER, plan.stepOf("b", Designator.of("U3")).orElseThrow().stage());
+    assertEquals(List.of("XU1", "XU2"), texts(step(plan, "XU1")));
+    assertEquals(Step.Stage.PLUG_IN, stage(plan, "U2"));
+    assertEquals(Step.Stage.SOLDER, stage(plan, "U3"));
   }
 
   @Test
   void no_socket_is_made_of_words_that_deny_it() {
-    var plan =
-        plan(
-            SampleBoards.board("b")
-                .part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "no socket"));
+    var plan = plan(board().part("U1", PartKind.INTEGRATED_CIRCUIT, "NE555", "DIP-8", "no socket"));
     assertEquals(List.of("U1"), firsts(plan));
   }
 
@@ -237,7 +242,7 @@ class AssemblyOrderTest {
   void a_transistor_is_bolted_to_its_heatsink_before_it_is_soldered() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("Q3 Q4", PartKind.MOSFET, "type M", 18.8)
                 .line(
                     "HS1",
@@ -245,7 +250,7 @@ class AssemblyOrderTest {
                     "heatsink for Q3",
                     OptionalDouble.of(25.6)));
     assertEquals(List.of("Q4", "HS1", "Q3"), firsts(plan));
-    Step bolted = plan.stepOf("b", Designator.of("Q3")).orElseThrow();
+    Step bolted = step(plan, "Q3");
     assertEquals(Step.Stage.FASTEN_AND_SOLDER, bolted.stage());
     assertEquals(Rule.FASTENED_FIRST, bolted.rule());
     assertEquals(25.6, bolted.seatedHeightMillimetres().orElseThrow());
@@ -261,7 +266,7 @@ class AssemblyOrderTest {
   void unknown_heights_go_last_and_two_of_them_share_a_batch_only_in_one_package() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("K1", PartKind.RELAY, "relay", "RL-A", "")
                 .part("K2", PartKind.RELAY, "other relay", "RL-A", "")
                 .part("SW1", PartKind.SWITCH, "switch", "SW-B", "")
@@ -277,7 +282,7 @@ class AssemblyOrderTest {
   void surface_mount_parts_are_said_to_be_left_out_and_are_no_step() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("R1", PartKind.RESISTOR, "1k", 2.5)
                 .part("R2", PartKind.RESISTOR, "1k", "R_0805_2012Metric", "")
                 .part("Q1", PartKind.BIPOLAR_TRANSISTOR, "2N3904", "SOT-23", ""));
@@ -295,7 +300,7 @@ class AssemblyOrderTest {
   void what_is_not_fitted_or_not_on_the_board_is_no_step() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("R1", PartKind.RESISTOR, "1k", 2.5)
                 .part("H1", PartKind.HARDWARE, "M3 screw")
                 .part("TP1", PartKind.BOARD_FEATURE, "test pad")
@@ -315,7 +320,7 @@ class AssemblyOrderTest {
 
   @Test
   void a_placed_part_that_no_bom_line_names_still_gets_a_step_that_says_so() {
-    var plan = plan(SampleBoards.board("b").at("X9", 5, 5));
+    var plan = plan(board().at("X9", 5, 5));
     Step step = plan.steps().get(0);
     assertEquals(List.of("X9"), texts(step));
     assertEquals(PartKind.UNKNOWN, step.partType().kind());
@@ -324,7 +329,7 @@ class AssemblyOrderTest {
 
   @Test
   void a_bom_line_that_is_not_placed_still_gets_a_step() {
-    var plan = plan(SampleBoards.board("b").part("R1", PartKind.RESISTOR, "1k", 2.5));
+    var plan = plan(board().part("R1", PartKind.RESISTOR, "1k", 2.5));
     assertEquals(List.of(), plan.steps().get(0).placements());
   }
 
@@ -332,7 +337,7 @@ class AssemblyOrderTest {
   void a_ring_of_demands_is_a_problem_that_names_its_members_and_the_rest_is_planned() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .line(
                     "HS1",
                     SampleBoards.type(PartKind.HEATSINK, "small", ""),
@@ -348,6 +353,7 @@ class AssemblyOrderTest {
     assertEquals(Kind.ORDER_CYCLE, plan.problems().get(0).kind());
     String message = plan.problems().get(0).message();
     assertTrue(message.contains("HS1") && message.contains("HS2"), message);
+    assertEquals(Place.ofFile("b/bom.csv"), plan.problems().get(0).place());
     assertEquals(3, plan.steps().size());
   }
 
@@ -355,7 +361,7 @@ class AssemblyOrderTest {
   void a_wire_link_over_a_resistor_waits_for_it_and_the_other_links_do_not() {
     var plan =
         plan(
-            SampleBoards.board("b")
+            board()
                 .part("R1", PartKind.RESISTOR, "1k", 2.5)
                 .part("J1 J2", PartKind.WIRE_LINK, "insulated", 5)
                 .at("R1", 20, 20)
@@ -373,27 +379,12 @@ class AssemblyOrderTest {
 
   @Test
   void a_hundred_parts_on_one_spot_are_placeholders_and_cover_nothing() {
-    var board = SampleBoards.board("b");
+    var board = board();
     for (int i = 1; i <= 100; i++) {
       board.part("R" + i, PartKind.RESISTOR, "1k", 2.5).at("R" + i, 0, 0).body("R" + i, 6, 2.5);
     }
     board.part("X1", PartKind.SOCKET, "8-pin", 4.6).at("X1", 0, 0).body("X1", 10, 10);
     var plan = plan(board);
     assertTrue(plan.steps().stream().noneMatch(step -> step.rule() == Rule.UNDER_ANOTHER));
-  }
-
-  private static AssemblyPlan plan(SampleBoards board) {
-    return AssemblyOrder.of(SampleBoards.kit(board), AssemblyOptions.USUAL);
-  }
-
-  private static List<String> firsts(AssemblyPlan plan) {
-    return plan.steps().stream()
-        .map(AssemblyOrderTest::texts)
-        .flatMap(list -> list.stream().limit(1))
-        .toList();
-  }
-
-  private static List<String> texts(Step step) {
-    return step.designators().stream().map(Designator::text).toList();
   }
 }

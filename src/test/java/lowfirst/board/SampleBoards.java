@@ -131,8 +131,8 @@ public final class SampleBoards {
   /** The body seen from above with its seated height and the gap under it. */
   public SampleBoards body(
       String designator, double length, double width, double height, double standOff) {
-    outlines.put(
-        Designator.of(designator),
+    return outline(
+        designator,
         new BodyOutline(
             "body of " + designator,
             height,
@@ -142,6 +142,11 @@ public final class SampleBoards {
             0,
             0,
             Source.computed("test")));
+  }
+
+  /** The body of a part. */
+  public SampleBoards outline(String designator, BodyOutline outline) {
+    outlines.put(Designator.of(designator), outline);
     return this;
   }
 
