@@ -24,8 +24,7 @@ record Group(List<Seat> seats) {
           .thenComparing((Group group) -> group.kind().isPolarised())
           .thenComparing(Group::kind)
           .thenComparingDouble(group -> group.height().orElse(Double.MAX_VALUE))
-          .thenComparing(group -> group.first().designator())
-          .thenComparing(group -> group.type().text());
+          .thenComparing(group -> group.first().designator());
 
   Group {
     seats = List.copyOf(seats);

@@ -90,8 +90,7 @@ final class PreferredOrder {
     var free =
         new PriorityQueue<Integer>(
             Comparator.<Integer>comparingInt(index -> rank[index])
-                .thenComparing(groups::get, Group.AMONG_EQUALS)
-                .thenComparingInt(index -> index));
+                .thenComparing(groups::get, Group.AMONG_EQUALS));
     for (int i = 0; i < waiting.length; i++) {
       if (waiting[i] == 0) {
         free.add(i);

@@ -96,10 +96,7 @@ class FewestBatchesTest {
         new Small(
             new int[] {14, 14, 10, 10}, new double[] {2.5, 2.5, 2.5, 2.5}, List.of(), 24, 1.5);
     assertEquals(2, planned(small).size());
-    assertTrue(
-        planned(small).stream()
-            .flatMap(List::stream)
-            .anyMatch(ranked -> ranked.rule() == Rule.SAVES_A_FLIP));
+    assertTrue(savesAFlip(planned(small)));
   }
 
   @Test
@@ -119,16 +116,54 @@ class FewestBatchesTest {
     assertEquals((parts + 23) / 24, batches);
   }
 
+  @Test
+  void a_batch_left_open_by_lower_parts_is_filled_exactly_when_arithmetic_allows() {
+    // 20 lower parts leave room for 4: 4, then 9 + 15, 15 + 9, 15 + 9, 9 + 15, 15 + 9, 9 + 15.
+    int[] sizes = {20, 9, 15, 9, 15, 9, 15, 9, 15, 9, 15, 9, 15, 4};
+    double[] heights = new double[sizes.length];
+    Arrays.fill(heights, 3.0);
+    heights[0] = 2.5;
+    var small = new Small(sizes, heights, List.of(), 24, 1.5);
+    List<List<Ranked>> batches = planned(small);
+    assertLawful(small, batches);
+    assertEquals(7, batches.size());
+  }
+
+  /** More groups of one height than all sets of them are tried for, each waiting for a few. */
+  @Test
+  void many_part_types_of_one_height_keep_their_demands_too() {
+    var random = new SplittableRandom(20260102);
+    int saved = 0;
+    for (int round = 0; round < 60; round++) {
+      int groups = 11 + random.nextInt(20);
+      int[] sizes = IntStream.range(0, groups).map(i -> 1 + random.nextInt(16)).toArray();
+      double[] heights = IntStream.range(0, groups).mapToDouble(i -> 2.5).toArray();
+      List<int[]> demands = new ArrayList<>();
+      for (int later = 1; later < groups; later++) {
+        if (random.nextInt(4) == 0) {
+          demands.add(new int[] {random.nextInt(later), later});
+        }
+      }
+      var small = new Small(sizes, heights, demands, 24, 1.0);
+      List<List<Ranked>> batches = planned(small);
+      assertLawful(small, batches);
+      saved += savesAFlip(batches) ? 1 : 0;
+    }
+    assertTrue(saved > 5, "the interesting case must occur: " + saved);
+  }
+
   /** Whether packing saved a flip against the preferred order, 1 or 0. */
   private static int check(Small small) {
     List<List<Ranked>> batches = planned(small);
     assertLawful(small, batches);
     assertEquals(bruteForce(small), batches.size(), small::toString);
-    boolean saved =
-        batches.stream()
-            .flatMap(List::stream)
-            .anyMatch(ranked -> ranked.rule() == Rule.SAVES_A_FLIP);
-    return saved ? 1 : 0;
+    return savesAFlip(batches) ? 1 : 0;
+  }
+
+  private static boolean savesAFlip(List<List<Ranked>> batches) {
+    return batches.stream()
+        .flatMap(List::stream)
+        .anyMatch(ranked -> ranked.rule() == Rule.SAVES_A_FLIP);
   }
 
   private static void assertLawful(Small small, List<List<Ranked>> batches) {
@@ -137,7 +172,10 @@ class FewestBatchesTest {
       int parts = 0;
       double low = Double.MAX_VALUE;
       double high = 0;
+      int position = -1;
       for (Ranked ranked : batch) {
+        assertTrue(ranked.position() > position, () -> "in the preferred order " + small);
+        position = ranked.position();
         parts += ranked.group().size();
         low = Math.min(low, ranked.height().orElseThrow());
         high = Math.max(high, ranked.height().orElseThrow());
