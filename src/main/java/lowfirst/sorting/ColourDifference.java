@@ -42,15 +42,14 @@ final class ColourDifference {
     double c2 = Math.hypot(a2, second.b());
     double h1 = hue(a1, first.b());
     double h2 = hue(a2, second.b());
-    boolean grey = c1 * c2 == 0;
-    double turn = grey ? 0 : turn(h2 - h1);
     double lightnessDifference = second.lightness() - first.lightness();
     double chromaDifference = c2 - c1;
-    double hueDifference = 2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(turn / 2));
+    // Grey has no hue; its chroma of 0 takes whatever stands for it out of the sum.
+    double hueDifference = 2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(turn(h2 - h1) / 2));
 
     double lightness = (first.lightness() + second.lightness()) / 2;
     double chroma = (c1 + c2) / 2;
-    double hue = grey ? h1 + h2 : meanHue(h1, h2);
+    double hue = meanHue(h1, h2);
     double t =
         1
             - 0.17 * Math.cos(Math.toRadians(hue - 30))

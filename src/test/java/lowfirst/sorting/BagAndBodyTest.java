@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.board.SampleBoards;
 import lowfirst.marking.Colour;
@@ -135,6 +136,7 @@ class BagAndBodyTest {
           .item(SmallKit.numbered(PartKind.MOSFET, "BP-N60L"), "Q1")
           .item(SmallKit.numbered(PartKind.DIODE, "1N4148"), "D1")
           .described(SmallKit.numbered(PartKind.SWITCH, "SW-6"), "reset button", "S1")
+          .item(SampleBoards.type(PartKind.HARDWARE, "Spacer M3-10", ""), "H1")
           .kit();
 
   @ParameterizedTest
@@ -154,6 +156,7 @@ class BagAndBodyTest {
         "1n4148 | 1N4148",
         "reset button | SW-6",
         "tact button | SW-6",
+        "spacer m3 10 | Spacer M3-10",
       })
   void a_label_means_the_compartment_that_it_fits_best(String label, String type) {
     assertEquals(type, meant(label), label);
@@ -170,6 +173,7 @@ class BagAndBodyTest {
         "BP-N60 | another number",
         "green banana | words of nothing in the kit",
         "reset the green machine | one word of four",
+        "1mH resistor 5% | an inductance, whatever words stand beside it",
       })
   void a_label_that_states_something_else_means_nothing_here(String label, String why) {
     assertEquals("", meant(label), why);
@@ -201,6 +205,9 @@ class BagAndBodyTest {
     "C1, C2, PROTECTION_LOST",
     "C2, C1, HARMLESS",
     "R5, R3, PROTECTION_LOST",
+    "C1, C3, CIRCUIT_MISBEHAVES",
+    "D2, D1, PROTECTION_LOST",
+    "X1, D1, PROTECTION_LOST",
   })
   void the_worst_that_can_happen_decides(String meant, String fitted, Consequence consequence) {
     Kit kit =
@@ -221,7 +228,15 @@ class BagAndBodyTest {
             .item(SmallKit.numbered(PartKind.LED, "green"), "L2")
             .item(SmallKit.ceramic("100n 63V"), "C1")
             .item(SmallKit.ceramic("100n 25V"), "C2")
-            .channel("Q1", "R1", "R2")
+            .item(SmallKit.ceramic("47n 63V"), "C3")
+            .item(SmallKit.numbered(PartKind.DIODE, "1N4007"), "D2")
+            .item(SmallKit.numbered(PartKind.UNKNOWN, "resettable"), "X1")
+            .channel(
+                "Q1",
+                "R1",
+                "R2",
+                Optional.of(Designator.of("D2")),
+                Optional.of(Designator.of("X1")))
             .kit();
     assertEquals(consequence, Consequence.of(of(kit, fitted), of(kit, meant)));
   }

@@ -2,8 +2,10 @@ package lowfirst.sorting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -119,8 +121,7 @@ class MeterLimitsTest {
   /** A display shows no binary rounding. */
   private static Quantity displayed(double shown) {
     return new Quantity(
-        new java.math.BigDecimal(shown).setScale(3, java.math.RoundingMode.HALF_EVEN),
-        Dimension.RESISTANCE);
+        new BigDecimal(shown).setScale(3, java.math.RoundingMode.HALF_EVEN), Dimension.RESISTANCE);
   }
 
   @Test
@@ -137,6 +138,67 @@ class MeterLimitsTest {
     Meter meter = meter("0.5 % + 2 of 6000");
     assertFalse(limits("4640", "1", meter).tellsApartFrom(limits("4750", "1", meter)));
     assertTrue(limits("4700", "5", meter).tellsApartFrom(limits("47000", "5", meter)));
+  }
+
+  /**
+   * By hand: 3 counts of 0.1 Ω, so w = 2 · 0.3/√3 = 0.346 Ω. 50 Ω ± 10 % is 45 to 55 Ω: accepted
+   * from 45.346 up to 54.654, rejected below 44.654 and above 55.346, as tenths inwards or
+   * outwards.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "44.5, REJECT",
+    "44.6, CANNOT_TELL",
+    "45.3, CANNOT_TELL",
+    "45.4, ACCEPT",
+    "54.6, ACCEPT",
+    "54.7, CANNOT_TELL",
+    "55.4, CANNOT_TELL",
+    "55.5, REJECT",
+  })
+  void a_reading_on_the_edge_is_judged_with_the_inner_side(String reading, Judgement judgement) {
+    MeterLimits limits = limits("50", "10", meter("0 % + 3 of 1000"));
+    assertEquals(judgement, limits.judge(ohms(reading)));
+  }
+
+  /** 62 Ω is rejected below 55.8 - 0.346, shown 55.4, which 50 Ω may read too; 63 Ω below 56.3. */
+  @Test
+  void parts_that_share_a_single_reading_are_not_told_apart() {
+    Meter meter = meter("0 % + 3 of 1000");
+    MeterLimits low = limits("50", "10", meter);
+    assertFalse(low.tellsApartFrom(limits("62", "10", meter)));
+    assertFalse(limits("62", "10", meter).tellsApartFrom(low));
+    assertTrue(low.tellsApartFrom(limits("63", "10", meter)));
+    assertTrue(limits("63", "10", meter).tellsApartFrom(low));
+  }
+
+  /** 10 Ω ± 2 % and w = 0.115 Ω: from 9.915 to 10.085 only 10.0 is shown. */
+  @Test
+  void a_single_reading_may_be_all_that_is_accepted() {
+    MeterLimits limits = limits("10", "2", meter("0 % + 1 of 1000"));
+    assertEquals(Judgement.ACCEPT, limits.judge(ohms("10.0")));
+    assertEquals(Judgement.CANNOT_TELL, limits.judge(ohms("9.9")));
+    assertEquals(Judgement.CANNOT_TELL, limits.judge(ohms("10.1")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"600, 0.1", "600.1, 1", "-600.1, 1", "6000, 1", "6001, 10", "0, 0.1"})
+  void a_reading_is_shown_on_the_finest_range_whose_end_is_not_passed(
+      double reading, String resolution) {
+    assertEquals(
+        0,
+        new BigDecimal(resolution)
+            .compareTo(meter("0.5 % + 2 of 6000").resolution(reading, Dimension.RESISTANCE)));
+  }
+
+  @Test
+  void an_accuracy_may_be_nothing_but_not_less_and_a_display_counts_to_a_thousand_at_least() {
+    assertEquals(new MeterAccuracy(0, 0, 1000), MeterAccuracy.parse("0 % + 0 of 1000").orThrow());
+    assertFalse(MeterAccuracy.parse("1 % + 2 of 0999").isRead());
+    assertThrows(IllegalArgumentException.class, () -> new MeterAccuracy(-0.1, 0, 1000));
+    assertThrows(IllegalArgumentException.class, () -> new MeterAccuracy(Double.NaN, 0, 1000));
+    assertThrows(IllegalArgumentException.class, () -> new MeterAccuracy(0, -1, 1000));
+    assertThrows(IllegalArgumentException.class, () -> new MeterAccuracy(0, 0, 999));
   }
 
   @Test

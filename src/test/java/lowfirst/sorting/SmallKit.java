@@ -81,6 +81,20 @@ final class SmallKit {
     return described(type, "", designators);
   }
 
+  /** Parts that have no place on the board. */
+  SmallKit loose(PartType type, int quantity) {
+    items.add(
+        new Item(
+            List.of(),
+            quantity,
+            type,
+            "",
+            OptionalDouble.empty(),
+            Fitting.FITTED,
+            Place.ofFile("bom.csv")));
+    return this;
+  }
+
   SmallKit bag(String text, int quantity, String label) {
     bag.add(new BagLine(text, quantity, label, Place.ofLine("bag.csv", bag.size() + 2)));
     return this;
@@ -91,7 +105,17 @@ final class SmallKit {
     return this;
   }
 
+  /** An output channel without flyback diode and fuse. */
   SmallKit channel(String mosfet, String gate, String pullDown) {
+    return channel(mosfet, gate, pullDown, Optional.empty(), Optional.empty());
+  }
+
+  SmallKit channel(
+      String mosfet,
+      String gate,
+      String pullDown,
+      Optional<Designator> flyback,
+      Optional<Designator> fuse) {
     channels.add(
         new OutputChannel(
             "out",
@@ -100,8 +124,8 @@ final class SmallKit {
             Optional.of(Designator.of(gate)),
             Optional.of(Designator.of(pullDown)),
             PullDownSide.GATE,
-            Optional.empty(),
-            Optional.empty(),
+            flyback,
+            fuse,
             Optional.empty(),
             "",
             Optional.empty(),

@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import lowfirst.board.Designator;
+import lowfirst.board.SampleBoards;
 import lowfirst.part.PartKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SortPlanTest {
@@ -136,5 +143,82 @@ class SortPlanTest {
         List.of(3, 1), plan.lines().stream().map(line -> line.arrived().orElse(-1)).toList());
     assertTrue(plan.lines().stream().allMatch(SortLine::shared));
     assertFalse(plan.needsALook());
+  }
+
+  /** Three of one and one of the other are needed; bags in the order they are listed. */
+  @ParameterizedTest
+  @CsvSource({
+    "100n 50V=2 100n=4, 3 3, true",
+    "100n 50V=3 100n=2, 3 2, false",
+    "100n 50V=3 100n 100V=1 100n=5, 3 6, true",
+    "100n=1, 1 0, true",
+  })
+  void a_bag_of_either_goes_first_to_what_still_lacks(String bags, String arrived, boolean shared) {
+    SmallKit kit =
+        new SmallKit()
+            .item(SmallKit.ceramic("100n 50V"), "C1", "C2", "C3")
+            .item(SmallKit.ceramic("100n 100V"), "C4");
+    Matcher bag = Pattern.compile("(.+?)=(\\d+) ?").matcher(bags);
+    while (bag.find()) {
+      kit.bag(bag.group(1), Integer.parseInt(bag.group(2)), "A");
+    }
+    List<SortLine> lines = SortPlan.of(kit.kit()).lines();
+    assertEquals(
+        arrived, lines.get(0).arrived().orElse(-1) + " " + lines.get(1).arrived().orElse(-1));
+    lines.forEach(line -> assertEquals(shared, line.shared()));
+  }
+
+  @Test
+  void parts_without_a_place_are_needed_as_often_as_the_bom_says() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .units(2)
+                .loose(SmallKit.numbered(PartKind.HARDWARE, "M3 screw"), 4)
+                .kit());
+    assertEquals(8, plan.lines().get(0).compartment().quantity());
+  }
+
+  @Test
+  void how_resistors_and_capacitors_are_bent_makes_no_other_part_but_their_body_does() {
+    SortPlan plan =
+        SortPlan.of(
+            SampleBoards.kit(
+                SampleBoards.board("b")
+                    .part("R1", PartKind.RESISTOR, "1k", "R_Axial_DIN0207_P10.16mm_Horizontal", "")
+                    .part("R2", PartKind.RESISTOR, "1k", "R_Axial_DIN0207_P2.54mm_Vertical", "")
+                    .part("R3", PartKind.RESISTOR, "1k", "R_Axial_DIN0411_P10.16mm_Horizontal", "")
+                    .part("C1", PartKind.FILM_CAPACITOR, "1u", "C_Rect_L7.2mm_P5.00mm", "")
+                    .part("C2", PartKind.FILM_CAPACITOR, "1u", "C_Rect_L7.2mm_P7.50mm", "")
+                    .part("C3", PartKind.FILM_CAPACITOR, "1u", "C_Rect_L11mm_P5.00mm", "")));
+    assertEquals(
+        Map.of("R1 R2", 2, "R3", 1, "C1 C2", 2, "C3", 1),
+        plan.lines().stream()
+            .map(SortLine::compartment)
+            .collect(
+                Collectors.toMap(
+                    compartment ->
+                        compartment.uses().get(0).designators().stream()
+                            .map(Designator::text)
+                            .collect(Collectors.joining(" ")),
+                    Compartment::quantity)));
+  }
+
+  /** A tenth more, rounded up; never fewer than two small ones or one that breaks easily. */
+  @ParameterizedTest
+  @CsvSource({
+    "RESISTOR, 1, 2",
+    "RESISTOR, 20, 2",
+    "RESISTOR, 21, 3",
+    "FUSE, 1, 2",
+    "FUSE, 30, 3",
+    "MOSFET, 10, 1",
+    "MOSFET, 11, 2",
+    "REGULATOR, 50, 1",
+    "SOCKET, 50, 0",
+  })
+  void spares_are_a_tenth_of_what_gets_lost_or_burnt(PartKind kind, int needed, int spares) {
+    SortPlan plan = SortPlan.of(new SmallKit().loose(SmallKit.numbered(kind, "x"), needed).kit());
+    assertEquals(spares, plan.lines().get(0).toBuy());
   }
 }
