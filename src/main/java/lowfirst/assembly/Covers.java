@@ -48,6 +48,14 @@ final class Covers {
 
   private record Placed(Seat seat, BodyArea area) {}
 
+  /** Where a part sits, to the last digit. */
+  private record Spot(double x, double y, Side side) {
+    static Optional<Spot> of(Seat seat) {
+      return seat.placement()
+          .map(place -> new Spot(place.xMillimetres(), place.yMillimetres(), place.side()));
+    }
+  }
+
   /** Every pair of a part and one that covers it. */
   static List<Pair> in(List<Seat> seats) {
     List<Seat> upper = seats.stream().filter(Covers::mayCover).toList();
@@ -77,7 +85,10 @@ final class Covers {
    */
   @SuppressWarnings("ReferenceEquality") // a seat stands in both lists as one object
   static List<Pair> overlapping(List<Seat> seats, List<Seat> over) {
-    Set<String> placeholders = placeholders(seats);
+    if (over.isEmpty()) {
+      return List.of();
+    }
+    Set<Spot> placeholders = placeholders(seats);
     Map<GridCell, List<Placed>> grid = grid(over, placeholders);
     var pairs = new LinkedHashSet<Pair>();
     for (Seat seat : grid.isEmpty() ? List.<Seat>of() : seats) {
@@ -95,7 +106,7 @@ final class Covers {
     return new ArrayList<>(pairs);
   }
 
-  private static Map<GridCell, List<Placed>> grid(List<Seat> over, Set<String> placeholders) {
+  private static Map<GridCell, List<Placed>> grid(List<Seat> over, Set<Spot> placeholders) {
     var grid = new HashMap<GridCell, List<Placed>>();
     for (Seat seat : over) {
       believed(seat, placeholders)
@@ -110,16 +121,16 @@ final class Covers {
     return grid;
   }
 
-  private static Optional<BodyArea> believed(Seat seat, Set<String> placeholders) {
+  private static Optional<BodyArea> believed(Seat seat, Set<Spot> placeholders) {
     return seat.stage() == Step.Stage.PLUG_IN
         ? Optional.empty()
-        : seat.area().filter(area -> !placeholders.contains(spot(seat)));
+        : seat.area().filter(area -> !placeholders.contains(Spot.of(seat).orElseThrow()));
   }
 
-  private static Set<String> placeholders(List<Seat> seats) {
-    var counts = new HashMap<String, Integer>();
-    seats.forEach(seat -> counts.merge(spot(seat), 1, Integer::sum));
-    var crowded = new HashSet<String>();
+  private static Set<Spot> placeholders(List<Seat> seats) {
+    var counts = new HashMap<Spot, Integer>();
+    seats.forEach(seat -> Spot.of(seat).ifPresent(spot -> counts.merge(spot, 1, Integer::sum)));
+    var crowded = new HashSet<Spot>();
     counts.forEach(
         (spot, count) -> {
           if (count > MOST_ON_A_SPOT) {
@@ -127,12 +138,6 @@ final class Covers {
           }
         });
     return crowded;
-  }
-
-  private static String spot(Seat seat) {
-    return seat.placement()
-        .map(placed -> placed.xMillimetres() + " " + placed.yMillimetres() + placed.side())
-        .orElse("");
   }
 
   private static List<GridCell> cells(BodyArea area, Side side) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -34,6 +34,9 @@ final class Heatsinks {
           PartKind.SCHOTTKY_DIODE,
           PartKind.BRIDGE_RECTIFIER,
           PartKind.INTEGRATED_CIRCUIT);
+
+  private static final Pattern OWN_WORDS =
+      Pattern.compile("(?i).*\\b(?:on|with|\\+|to)\\b.*\\bheat ?-?sink\\b.*");
 
   private final Board board;
   private final Map<Designator, Seat> seats;
@@ -98,16 +101,16 @@ final class Heatsinks {
   }
 
   private void byOwnWords() {
-    Map<Designator, Item> items = board.itemsByDesignator();
-    for (Seat seat : seats.values()) {
-      String words =
-          Optional.ofNullable(items.get(seat.designator()))
-              .map(Item::description)
-              .orElse("")
-              .toLowerCase(Locale.ROOT);
-      boolean says = words.matches(".*\\b(?:on|with|\\+|to)\\b.*\\bheat ?-?sink\\b.*");
-      if (says && CAN_BE_BOLTED.contains(seat.type().kind()) && seat.stage() == Step.Stage.SOLDER) {
-        alone.putIfAbsent(seat.designator(), "bolt it to its heatsink first, then solder");
+    for (Item item : board.items()) {
+      if (OWN_WORDS.matcher(item.description()).matches()) {
+        item.designators().stream()
+            .map(seats::get)
+            .filter(seat -> seat != null && CAN_BE_BOLTED.contains(seat.type().kind()))
+            .filter(seat -> seat.stage() == Step.Stage.SOLDER)
+            .forEach(
+                seat ->
+                    alone.putIfAbsent(
+                        seat.designator(), "bolt it to its heatsink first, then solder"));
       }
     }
   }
@@ -129,6 +132,9 @@ final class Heatsinks {
   }
 
   private Map<Designator, Seat> fastened() {
+    if (alone.isEmpty() && heatsinkOf.isEmpty()) {
+      return seats;
+    }
     var parts = new HashMap<Designator, Set<Designator>>();
     heatsinkOf.forEach(
         (part, sink) -> parts.computeIfAbsent(sink, none -> new TreeSet<>()).add(part));

@@ -23,11 +23,19 @@ final class Precedence {
   private final List<Set<Integer>> after = new ArrayList<>();
   private final List<List<Designator>> rings = new ArrayList<>();
 
-  private Precedence(List<Group> groups) {
+  private Precedence(List<Group> groups, Collection<Demand> demands) {
     this.groups = groups;
+    Set<Designator> demanded = new HashSet<>();
+    for (Demand demand : demands) {
+      demanded.add(demand.first());
+      demanded.add(demand.second());
+    }
     for (int i = 0; i < groups.size(); i++) {
-      int index = i;
-      groups.get(i).designators().forEach(designator -> groupOf.put(designator, index));
+      for (Seat seat : demanded.isEmpty() ? List.<Seat>of() : groups.get(i).seats()) {
+        if (demanded.contains(seat.designator())) {
+          groupOf.put(seat.designator(), i);
+        }
+      }
       before.add(new LinkedHashSet<>());
       after.add(new LinkedHashSet<>());
     }
@@ -38,7 +46,7 @@ final class Precedence {
 
   /** The demands on these groups, rings broken. Demands about other groups are ignored. */
   static Precedence of(List<Group> groups, Collection<Demand> demands) {
-    var precedence = new Precedence(groups);
+    var precedence = new Precedence(groups, demands);
     for (Demand demand : demands) {
       Integer first = precedence.groupOf.get(demand.first());
       Integer second = precedence.groupOf.get(demand.second());

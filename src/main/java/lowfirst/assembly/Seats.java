@@ -3,15 +3,14 @@ package lowfirst.assembly;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import lowfirst.assembly.Seat.StatedBy;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -29,23 +28,17 @@ final class Seats {
 
   /** The seats of a board, each designator once, in the order of the tables. */
   static Map<Designator, Seat> of(Board board) {
-    Map<Designator, Placement> placed = board.placementsByDesignator();
-    var seats = new LinkedHashMap<Designator, Seat>();
-    Set<Designator> inBom = new HashSet<>();
-    for (Item item : board.items()) {
-      inBom.addAll(item.designators());
-      if (!item.isFitted() || !item.partType().kind().isOnTheBoard()) {
-        continue;
+    var seats = new LinkedHashMap<Designator, Seat>(2 * board.parts().size());
+    for (BoardPart part : board.parts()) {
+      Seat seat = part.item().isEmpty() ? onlyPlaced(part) : null;
+      for (Item item : part.items()) {
+        if (item.isFitted() && item.partType().kind().isOnTheBoard()) {
+          // A socket that shares its circuit's designator is added by Sockets under its own.
+          seat = seat == null ? seat(part, item) : theCircuit(seat, seat(part, item));
+        }
       }
-      for (Designator designator : item.designators()) {
-        Seat seat = seat(designator, item, placed, board);
-        // A socket that shares its circuit's designator is added by Sockets under its own.
-        seats.merge(designator, seat, Seats::theCircuit);
-      }
-    }
-    for (Placement placement : board.placements()) {
-      if (!inBom.contains(placement.designator())) {
-        seats.putIfAbsent(placement.designator(), onlyPlaced(placement, board));
+      if (seat != null) {
+        seats.put(part.designator(), seat);
       }
     }
     return seats;
@@ -57,15 +50,14 @@ final class Seats {
         : first;
   }
 
-  private static Seat seat(
-      Designator designator, Item item, Map<Designator, Placement> placed, Board board) {
-    Optional<BodyOutline> outline = Optional.ofNullable(board.outlines().get(designator));
+  private static Seat seat(BoardPart part, Item item) {
+    Optional<BodyOutline> outline = part.outline();
     OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
     boolean stated = item.heightMillimetres().isPresent();
     return new Seat(
-        designator,
+        part.designator(),
         item.partType(),
-        Optional.ofNullable(placed.get(designator)),
+        part.placement(),
         outline,
         stated ? item.heightMillimetres() : known,
         stated ? StatedBy.BOM : statedBy(outline, known),
@@ -83,9 +75,9 @@ final class Seats {
   }
 
   /** A placement that no BOM line names: fitted, since it is placed, with what the list says. */
-  private static Seat onlyPlaced(Placement placement, Board board) {
-    Optional<BodyOutline> outline =
-        Optional.ofNullable(board.outlines().get(placement.designator()));
+  private static Seat onlyPlaced(BoardPart part) {
+    Placement placement = part.placement().orElseThrow();
+    Optional<BodyOutline> outline = part.outline();
     OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
     var type =
         new PartType(
@@ -98,9 +90,9 @@ final class Seats {
             "",
             placement.packageText());
     return new Seat(
-        placement.designator(),
+        part.designator(),
         type,
-        Optional.of(placement),
+        part.placement(),
         outline,
         known,
         statedBy(outline, known),

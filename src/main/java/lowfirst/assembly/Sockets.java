@@ -82,6 +82,9 @@ final class Sockets {
     }
     sockets.byOwnWords();
     sockets.byCount();
+    if (sockets.why.isEmpty() && sockets.added.isEmpty()) {
+      return seats;
+    }
     var all = new LinkedHashMap<Designator, Seat>();
     seats.forEach(
         (designator, seat) ->
@@ -189,18 +192,9 @@ final class Sockets {
   }
 
   private void byOwnWords() {
-    Map<Designator, Item> items = board.itemsByDesignator();
+    var known = new HashMap<String, Boolean>();
     for (Seat seat : seats.values()) {
-      String words =
-          (seat.type().packageName()
-                  + " | "
-                  + seat.type().text()
-                  + " | "
-                  + Optional.ofNullable(items.get(seat.designator()))
-                      .map(Item::description)
-                      .orElse(""))
-              .toUpperCase(Locale.ROOT);
-      if (open(seat) && SOCKET_WORD.matcher(words).find() && !NO_SOCKET.matcher(words).find()) {
+      if (open(seat) && known.computeIfAbsent(words(seat), Sockets::sayPlugged)) {
         boolean footprintOfSocket =
             seat.type().packageName().toUpperCase(Locale.ROOT).contains("SOCKET");
         add(
@@ -210,6 +204,16 @@ final class Sockets {
             footprintOfSocket ? seat.outline() : Optional.empty());
       }
     }
+  }
+
+  private String words(Seat seat) {
+    String description = board.itemOf(seat.designator()).map(Item::description).orElse("");
+    return seat.type().packageName() + " | " + seat.type().text() + " | " + description;
+  }
+
+  private static boolean sayPlugged(String words) {
+    String capitals = words.toUpperCase(Locale.ROOT);
+    return SOCKET_WORD.matcher(capitals).find() && !NO_SOCKET.matcher(capitals).find();
   }
 
   private void byCount() {

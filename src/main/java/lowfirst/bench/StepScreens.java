@@ -129,7 +129,7 @@ final class StepScreens {
     String perUnit =
         units.size() > 1 ? each + " on each of " + units.size() + " boards" : "on " + units.get(0);
     Optional<BodyOutline> outline =
-        kit.board(step.board()).map(board -> board.outlines().get(step.designators().get(0)));
+        kit.board(step.board()).flatMap(board -> board.outlineOf(step.designators().get(0)));
     return new Hand(
         SvgWriter.write(PartPicture.of(step.partType(), outline), "What it looks like"),
         StepWording.name(step.partType()),

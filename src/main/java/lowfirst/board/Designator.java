@@ -1,24 +1,31 @@
 package lowfirst.board;
 
-import java.util.Comparator;
-
 /**
  * A reference designator such as R12, Q3 or {@code L1-In}: an exact text. Sorted as a person would:
  * R2 before R10.
  */
-public record Designator(String text) implements Comparable<Designator> {
+public final class Designator implements Comparable<Designator> {
+  private final String text;
 
-  private static final Comparator<String> NATURAL = Designator::compareNaturally;
+  /** Kept beside the text: asked for so often that following the text to it counts. */
+  private final int hash;
 
-  public Designator {
+  private Designator(String text) {
     if (text.isBlank() || !text.equals(text.strip())) {
       throw new IllegalArgumentException("not a designator: \"" + text + "\"");
     }
+    this.text = text;
+    this.hash = text.hashCode();
   }
 
   /** A trusted designator. */
   public static Designator of(String text) {
     return new Designator(text);
+  }
+
+  /** As it is written. */
+  public String text() {
+    return text;
   }
 
   /** The letters it starts with, in capitals: {@code R} of R12; empty when it starts otherwise. */
@@ -32,7 +39,7 @@ public record Designator(String text) implements Comparable<Designator> {
 
   @Override
   public int compareTo(Designator other) {
-    return NATURAL.compare(text, other.text);
+    return compareNaturally(text, other.text);
   }
 
   private static int compareNaturally(String a, String b) {
@@ -94,15 +101,15 @@ public record Designator(String text) implements Comparable<Designator> {
     return end;
   }
 
-  /** Written out, as {@link #hashCode}: they are asked millions of times. */
   @Override
   public boolean equals(Object other) {
-    return this == other || other instanceof Designator that && text.equals(that.text);
+    return this == other
+        || other instanceof Designator that && hash == that.hash && text.equals(that.text);
   }
 
   @Override
   public int hashCode() {
-    return text.hashCode();
+    return hash;
   }
 
   @Override

@@ -2,12 +2,9 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Item;
@@ -35,13 +32,9 @@ final class ChannelResolution {
   private static final double SOURCE_OHMS = 100;
 
   private final Kit kit;
-  private final Map<String, Map<Designator, Item>> items = new HashMap<>();
 
   ChannelResolution(Kit kit) {
     this.kit = kit;
-    for (Board board : kit.boards()) {
-      items.putIfAbsent(board.name(), board.itemsByDesignator());
-    }
   }
 
   /** The numbers of one channel, apart from what the others do to it. */
@@ -440,15 +433,17 @@ final class ChannelResolution {
     if (designator.isEmpty()) {
       return Optional.empty();
     }
-    Item item = items.getOrDefault(channel.board(), Map.of()).get(designator.get());
-    if (item == null) {
+    Optional<Item> item =
+        kit.board(channel.board()).flatMap(board -> board.itemOf(designator.get()));
+    if (item.isEmpty()) {
       PartKind kind = role == Role.SWITCH ? PartKind.MOSFET : PartKind.UNKNOWN;
       String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
       return Optional.of(partData(role, named(kind, name), ""));
     }
-    PartType type = item.partType();
+    PartType type = item.get().partType();
     String words =
-        String.join(" ", type.text(), type.typeNumber(), type.packageName(), item.description());
+        String.join(
+            " ", type.text(), type.typeNumber(), type.packageName(), item.get().description());
     return Optional.of(partData(role, type, words));
   }
 

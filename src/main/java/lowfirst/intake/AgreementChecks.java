@@ -13,17 +13,16 @@ import lowfirst.problem.Problem;
 final class AgreementChecks {
   private AgreementChecks() {}
 
-  static List<Problem> of(BoardIndex index) {
-    Board board = index.board();
+  static List<Problem> of(Board board) {
     var problems = new ArrayList<Problem>();
     var same = new SameOrNot();
     boolean valued = board.items().stream().anyMatch(item -> saysMoreThanANumber(item.partType()));
-    for (BoardIndex.Joined joined : index.joined()) {
-      if (joined.item().filter(Item::isFitted).isEmpty()) {
+    for (int i = 0; i < board.placements().size(); i++) {
+      Item item = board.placed().get(i).item().orElse(null);
+      if (item == null || !item.isFitted()) {
         continue;
       }
-      Placement placement = joined.placement();
-      Item item = joined.item().get();
+      Placement placement = board.placements().get(i);
       PartType type = item.partType();
       if (valued && same.valueDiffers(type, placement.valueText())) {
         problems.add(

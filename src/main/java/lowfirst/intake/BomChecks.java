@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -19,33 +19,39 @@ import lowfirst.problem.Problem;
  * Holds the BOM of one board against its placement list: what is missing, double, or miscounted.
  */
 final class BomChecks {
-  private final BoardIndex index;
   private final Board board;
-  private final Map<Designator, Item> items;
-  private final Map<Designator, Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
 
-  private BomChecks(BoardIndex index) {
-    this.index = index;
-    this.board = index.board();
-    this.items = index.items();
-    this.placements = index.placements();
+  private BomChecks(Board board) {
+    this.board = board;
   }
 
-  static List<Problem> of(BoardIndex index) {
-    var checks = new BomChecks(index);
-    checks.namedTwice();
-    checks.placedTwice();
-    if (!checks.items.isEmpty() && !checks.placements.isEmpty()) {
-      checks.notPlaced();
+  static List<Problem> of(Board board) {
+    var checks = new BomChecks(board);
+    int named = 0;
+    int placed = 0;
+    int both = 0;
+    for (BoardPart part : board.parts()) {
+      boolean isNamed = part.item().isPresent();
+      boolean isPlaced = part.placement().isPresent();
+      named += isNamed ? 1 : 0;
+      placed += isPlaced ? 1 : 0;
+      both += isNamed && isPlaced ? 1 : 0;
+    }
+    checks.namedTwice(named);
+    checks.placedTwice(placed);
+    if (named > 0 && placed > 0) {
+      if (both < named) {
+        checks.notPlaced();
+      }
       checks.notInBom();
     }
     return checks.problems;
   }
 
-  private void namedTwice() {
+  private void namedTwice(int different) {
     int named = board.items().stream().mapToInt(item -> item.designators().size()).sum();
-    if (named == items.size()) {
+    if (named == different) {
       return;
     }
     var first = new HashMap<Designator, Item>();
@@ -70,8 +76,8 @@ final class BomChecks {
     }
   }
 
-  private void placedTwice() {
-    if (board.placements().size() == placements.size()) {
+  private void placedTwice(int different) {
+    if (board.placements().size() == different) {
       return;
     }
     var first = new HashMap<Designator, Placement>();
@@ -92,7 +98,7 @@ final class BomChecks {
     for (Item item : board.items()) {
       var missing = new StringJoiner(", ");
       for (Designator designator : item.designators()) {
-        if (!placements.containsKey(designator)) {
+        if (board.find(designator).flatMap(BoardPart::placement).isEmpty()) {
           missing.add(designator.text());
         }
       }
@@ -108,9 +114,9 @@ final class BomChecks {
 
   private void notInBom() {
     Set<Designator> said = new HashSet<>();
-    for (BoardIndex.Joined joined : index.joined()) {
-      Placement placement = joined.placement();
-      Optional<Item> item = joined.item();
+    for (int i = 0; i < board.placements().size(); i++) {
+      Placement placement = board.placements().get(i);
+      Optional<Item> item = board.placed().get(i).item();
       if (item.isEmpty() && said.add(placement.designator())) {
         problems.add(
             new Problem(

@@ -3,13 +3,11 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.PartType;
@@ -96,7 +94,7 @@ final class BomReader {
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  private BomReader(Table table, Map<Designator, Placement> placements) {
+  private BomReader(Table table, List<Placement> placements) {
     this.table = table;
     this.partTypes = new PartTypeReader(placements);
   }
@@ -108,7 +106,7 @@ final class BomReader {
    * The items of a table whose columns are known; what the BOM does not say of a part is taken from
    * its placement.
    */
-  static Items in(Table table, Map<Designator, Placement> placements) {
+  static Items in(Table table, List<Placement> placements) {
     var reader = new BomReader(table, placements);
     table.rows().forEach(reader::readRow);
     table.headings().forEach(reader::sayLeftOut);

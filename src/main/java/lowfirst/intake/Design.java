@@ -2,13 +2,12 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.Function;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -62,12 +61,9 @@ record Design(
   }
 
   /** The bodies found by name, with what the file's packages know better. */
-  Map<Designator, BodyOutline> over(Map<Designator, BodyOutline> found, List<Item> items) {
-    Set<Designator> own = new HashSet<>();
-    items.stream()
-        .filter(item -> item.heightMillimetres().isPresent())
-        .forEach(item -> own.addAll(item.designators()));
-    return bodies.map(known -> known.over(found, own)).orElse(found);
+  Function<BoardPart, Optional<BodyOutline>> over(
+      Function<BoardPart, Optional<BodyOutline>> found) {
+    return bodies.map(known -> known.over(found)).orElse(found);
   }
 
   /** Whether another placement list counts from the same origin, by the parts in both. */
@@ -181,11 +177,9 @@ record Design(
       if (from.isEmpty()) {
         return List.of();
       }
-      var placed = new HashMap<Designator, Placement>();
-      placements.forEach(placement -> placed.putIfAbsent(placement.designator(), placement));
       Table table = from.table(data.revision);
       understood.add(0, table.understanding());
-      BomReader.Items read = BomReader.in(table, placed);
+      BomReader.Items read = BomReader.in(table, placements);
       read.problems().forEach(problem -> problems.add(from.placed(problem)));
       if (data.bomNames.size() > 1) {
         note(

@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
 import java.util.HashMap;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.intake.DesignData.Component;
 import lowfirst.part.BodyOutline;
@@ -56,32 +58,30 @@ final class DesignBodies {
     };
   }
 
-  /** The outlines found by name, with what the file knows better. */
-  Map<Designator, BodyOutline> over(
-      Map<Designator, BodyOutline> found, java.util.Set<Designator> withOwnHeight) {
-    var outlines = new HashMap<>(found);
+  /** What finds outlines by name, with what the file knows better. */
+  Function<BoardPart, Optional<BodyOutline>> over(
+      Function<BoardPart, Optional<BodyOutline>> found) {
+    var leaded = new HashMap<Designator, Component>();
     for (Component component : step.components) {
-      if (component.name().isBlank()) {
-        continue;
-      }
-      var designator = Designator.of(DesignatorList.spelt(component.name()));
-      DesignData.PartPackage body = step.packages.get(component.packageName());
       boolean flat =
-          isSurfaceMount(component, body)
+          isSurfaceMount(component, step.packages.get(component.packageName()))
               || SurfaceMount.isNamed(component.packageName(), PartKind.UNKNOWN);
-      if (!flat) {
-        BodyOutline before = found.get(designator);
-        BodyOutline known = known(component, body, before, withOwnHeight.contains(designator));
-        if (known != null) {
-          outlines.put(designator, known);
-        }
+      if (!component.name().isBlank() && !flat) {
+        leaded.put(Designator.of(DesignatorList.spelt(component.name())), component);
       }
     }
-    return outlines;
+    return part -> {
+      Optional<BodyOutline> before = found.apply(part);
+      Component component = leaded.get(part.designator());
+      return component == null ? before : Optional.ofNullable(known(component, part, before));
+    };
   }
 
-  private BodyOutline known(
-      Component component, DesignData.PartPackage body, BodyOutline before, boolean ownHeight) {
+  private BodyOutline known(Component component, BoardPart part, Optional<BodyOutline> byName) {
+    BodyOutline before = byName.orElse(null);
+    DesignData.PartPackage body = step.packages.get(component.packageName());
+    boolean ownHeight =
+        part.items().stream().anyMatch(item -> item.heightMillimetres().isPresent());
     OptionalDouble height = height(component, body);
     boolean drawn = body != null && isBelievable(body.body());
     if (height.isEmpty() && !drawn) {

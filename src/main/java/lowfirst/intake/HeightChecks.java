@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -23,8 +24,6 @@ final class HeightChecks {
   /** So many designators are named, then it says how many there are. */
   private static final int NAMED = 6;
 
-  private final Board board;
-  private final Map<Designator, Placement> placements;
   private final Map<Doubt, List<Designator>> doubts = new LinkedHashMap<>();
   private final Map<Doubt, Place> places = new LinkedHashMap<>();
   private final Map<PartType, Boolean> flat = new HashMap<>();
@@ -33,23 +32,20 @@ final class HeightChecks {
   /** Parts of one package and kind about whose height there is one doubt. */
   private record Doubt(Kind kind, String packageName, String outline, double height) {}
 
-  private HeightChecks(BoardIndex index) {
-    this.board = index.board();
-    this.placements = index.placements();
-  }
-
-  static List<Problem> of(BoardIndex index) {
-    Board board = index.board();
-    var checks = new HeightChecks(index);
-    for (Item item : board.items()) {
-      PartType type = item.partType();
-      if (item.isFitted() && type.kind().isOnTheBoard()) {
-        item.designators().forEach(part -> checks.part(part, type, item.place()));
+  static List<Problem> of(Board board) {
+    var checks = new HeightChecks();
+    for (BoardPart part : board.parts()) {
+      for (Item item : part.items()) {
+        PartType type = item.partType();
+        if (item.isFitted() && type.kind().isOnTheBoard()) {
+          checks.part(part, type, item.place());
+        }
       }
     }
     if (board.items().isEmpty()) {
-      for (Placement placement : board.placements()) {
-        checks.part(placement.designator(), onlyPlaced(placement.packageText()), placement.place());
+      for (int i = 0; i < board.placements().size(); i++) {
+        Placement placement = board.placements().get(i);
+        checks.part(board.placed().get(i), onlyPlaced(placement.packageText()), placement.place());
       }
     }
     return checks.problems();
@@ -68,27 +64,22 @@ final class HeightChecks {
         packageName);
   }
 
-  private void part(Designator designator, PartType type, Place place) {
-    BodyOutline outline = board.outlines().get(designator);
+  private void part(BoardPart part, PartType type, Place place) {
+    BodyOutline outline = part.outline().orElse(null);
     String name = type.packageName();
-    if (outline == null && isSurfaceMount(designator, type)) {
-      add(
-          new Doubt(Kind.SURFACE_MOUNT, name.isEmpty() ? type.text() : name, "", 0),
-          designator,
-          place);
+    if (outline == null && isSurfaceMount(part, type)) {
+      String flatName = name.isEmpty() ? type.text() : name;
+      add(new Doubt(Kind.SURFACE_MOUNT, flatName, "", 0), part.designator(), place);
     } else if (outline == null || outline.height().isEmpty()) {
-      add(new Doubt(Kind.HEIGHT_UNKNOWN, name, "", 0), designator, place);
+      add(new Doubt(Kind.HEIGHT_UNKNOWN, name, "", 0), part.designator(), place);
     } else if (outline.isAssumed()) {
-      add(
-          new Doubt(Kind.HEIGHT_ASSUMED, name, outline.name(), outline.seatedHeightMillimetres()),
-          designator,
-          place);
+      double height = outline.seatedHeightMillimetres();
+      add(new Doubt(Kind.HEIGHT_ASSUMED, name, outline.name(), height), part.designator(), place);
     }
   }
 
-  private boolean isSurfaceMount(Designator designator, PartType type) {
-    Placement placed = placements.get(designator);
-    String name = placed == null ? "" : placed.packageText();
+  private boolean isSurfaceMount(BoardPart part, PartType type) {
+    String name = part.placement().map(Placement::packageText).orElse("");
     return flat.computeIfAbsent(type, SurfaceMount::isNamed)
         || flatByPlacement.computeIfAbsent(
             name, text -> SurfaceMount.isNamed(text, PartKind.UNKNOWN));

@@ -14,11 +14,10 @@ final class KitChecks {
   static List<Problem> of(Kit kit, NamedCells cells) {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
-      BoardIndex index = BoardIndex.of(board);
-      problems.addAll(BomChecks.of(index));
-      problems.addAll(AgreementChecks.of(index));
-      problems.addAll(PlacementChecks.of(index));
-      problems.addAll(HeightChecks.of(index));
+      problems.addAll(BomChecks.of(board));
+      problems.addAll(AgreementChecks.of(board));
+      problems.addAll(PlacementChecks.of(board));
+      problems.addAll(HeightChecks.of(board));
     }
     problems.addAll(ReferenceChecks.of(kit, cells));
     return problems;

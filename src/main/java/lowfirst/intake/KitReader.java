@@ -1,15 +1,14 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import lowfirst.board.Board;
-import lowfirst.board.Designator;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
@@ -132,14 +131,14 @@ public final class KitReader {
         board.boms().isEmpty() && design.isPresent()
             ? design.get().items()
             : items(board, placements);
-    Map<Designator, BodyOutline> outlines = OutlinesFound.of(items, placements);
+    Function<BoardPart, Optional<BodyOutline>> outlines = new OutlinesFound();
     return new Board(
         board.name(),
         board.count(),
         board.size().or(() -> design.flatMap(known -> size(known, board, placements))),
         items,
         placements,
-        design.map(known -> known.over(outlines, items)).orElse(outlines));
+        design.map(known -> known.over(outlines)).orElse(outlines));
   }
 
   private Design design(String path) {
@@ -178,13 +177,11 @@ public final class KitReader {
   }
 
   private List<Item> items(BoardFiles board, List<Placement> placements) {
-    var placed = new HashMap<Designator, Placement>();
-    placements.forEach(placement -> placed.putIfAbsent(placement.designator(), placement));
     var items = new ArrayList<Item>();
     for (String path : board.boms()) {
       Table table = table(TableKind.BOM, path);
       if (table.isUnderstood()) {
-        BomReader.Items read = BomReader.in(table, placed);
+        BomReader.Items read = BomReader.in(table, placements);
         items.addAll(read.items());
         problems.addAll(read.problems());
         noRows(table, items.isEmpty());

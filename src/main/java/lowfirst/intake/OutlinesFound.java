@@ -1,10 +1,11 @@
 package lowfirst.intake;
 
 import java.util.HashMap;
-import java.util.List;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
-import lowfirst.board.Designator;
+import java.util.function.Function;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -14,84 +15,73 @@ import lowfirst.part.PartType;
 import lowfirst.quantity.Source;
 
 /**
- * The body outline of every designator of a board: from the package that the BOM names, else from
- * the one that the placement list names; the BOM's own height wins over either.
+ * The body outline of every part of a board: from the package that the BOM names, else from the one
+ * that the placement list names; the BOM's own height wins over either.
  */
-final class OutlinesFound {
+final class OutlinesFound implements Function<BoardPart, Optional<BodyOutline>> {
   private final BodyOutlines table = ShippedTables.bodyOutlines();
-  private final Map<Asked, Optional<BodyOutline>> found = new HashMap<>();
-  private final List<Placement> placements;
-  private final Map<Designator, String> placedPackages = new HashMap<>();
-  private final Map<Designator, BodyOutline> outlines = new HashMap<>();
 
-  /** What an outline was looked up by; a board asks for few of them, many times. */
-  private record Asked(String packageName, PartKind kind, String typeNumber, String text) {}
+  /** What the BOM alone tells; a line has many parts. */
+  private final Map<Item, Optional<BodyOutline>> told = new IdentityHashMap<>();
 
-  private OutlinesFound(List<Placement> placements) {
-    this.placements = placements;
-  }
+  private final Map<PartType, Optional<BodyOutline>> found = new HashMap<>();
 
-  /** The outlines of what these items and placements name. */
-  static Map<Designator, BodyOutline> of(List<Item> items, List<Placement> placements) {
-    var search = new OutlinesFound(placements);
-    for (Item item : items) {
-      item.designators().forEach(designator -> search.add(designator, item));
-    }
-    for (Placement placement : placements) {
-      if (!search.outlines.containsKey(placement.designator())) {
-        search
-            .look(new Asked(placement.packageText(), PartKind.UNKNOWN, "", ""))
-            .ifPresent(outline -> search.outlines.put(placement.designator(), outline));
+  @Override
+  public Optional<BodyOutline> apply(BoardPart part) {
+    for (Item item : part.items()) {
+      Optional<BodyOutline> outline = told.computeIfAbsent(item, this::toldByBom);
+      if (outline.isEmpty()) {
+        outline = withOwnHeight(item, likeliest(item, packagePlaced(part)));
+      }
+      if (outline.isPresent()) {
+        return outline;
       }
     }
-    return search.outlines;
+    return part.item().isPresent()
+        ? Optional.empty()
+        : look(PartKind.UNKNOWN, "", "", packagePlaced(part));
   }
 
-  private void add(Designator designator, Item item) {
-    if (outlines.containsKey(designator)) {
-      return;
-    }
-    PartType type = item.partType();
-    var asked = new Asked(type.packageName(), type.kind(), type.typeNumber(), type.text());
-    Optional<BodyOutline> outline = look(asked);
-    String placed = isTold(outline) ? "" : placedPackage(designator);
-    if (!placed.isEmpty()) {
-      Optional<BodyOutline> byPlacement =
-          look(new Asked(placed, type.kind(), type.typeNumber(), type.text()));
-      outline = isTold(byPlacement) || outline.isEmpty() ? byPlacement : outline;
-    }
-    withOwnHeight(item, outline).ifPresent(known -> outlines.put(designator, known));
+  private static String packagePlaced(BoardPart part) {
+    return part.placement().map(Placement::packageText).orElse("");
   }
 
-  /** The package in the placement list; made a table of when the first is asked for. */
-  private String placedPackage(Designator designator) {
-    if (placedPackages.isEmpty()) {
-      placements.forEach(
-          placement -> placedPackages.putIfAbsent(placement.designator(), placement.packageText()));
+  private Optional<BodyOutline> toldByBom(Item item) {
+    Optional<BodyOutline> outline = look(item.partType(), item.partType().packageName());
+    return isTold(outline) ? withOwnHeight(item, outline) : Optional.empty();
+  }
+
+  /** Where the BOM doesn't tell: what the placement list tells, or else what the BOM suggests. */
+  private Optional<BodyOutline> likeliest(Item item, String placed) {
+    Optional<BodyOutline> outline = look(item.partType(), item.partType().packageName());
+    if (placed.isEmpty()) {
+      return outline;
     }
-    return placedPackages.getOrDefault(designator, "");
+    Optional<BodyOutline> byPlacement = look(item.partType(), placed);
+    return isTold(byPlacement) || outline.isEmpty() ? byPlacement : outline;
   }
 
   private static boolean isTold(Optional<BodyOutline> outline) {
     return outline.isPresent() && outline.get().height().isPresent() && !outline.get().isAssumed();
   }
 
-  private Optional<BodyOutline> look(Asked asked) {
-    return found.computeIfAbsent(
-        asked,
-        key ->
-            table
-                .find(
-                    new PartType(
-                        key.kind(),
-                        key.text(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        key.typeNumber(),
-                        key.packageName()))
-                .value());
+  private Optional<BodyOutline> look(PartType type, String packageName) {
+    return look(type.kind(), type.text(), type.typeNumber(), packageName);
+  }
+
+  private Optional<BodyOutline> look(
+      PartKind kind, String text, String typeNumber, String packageName) {
+    var asked =
+        new PartType(
+            kind,
+            text,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            typeNumber,
+            packageName);
+    return found.computeIfAbsent(asked, type -> table.find(type).value());
   }
 
   private static Optional<BodyOutline> withOwnHeight(Item item, Optional<BodyOutline> outline) {

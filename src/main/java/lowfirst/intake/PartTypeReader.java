@@ -55,11 +55,12 @@ final class PartTypeReader {
   /** A part type, and what was not understood of its value; empty when all was. */
   record Read(PartType type, String notUnderstood) {}
 
-  private final Map<Designator, Placement> placements;
+  private final List<Placement> placements;
+  private final Map<Designator, Placement> byDesignator = new HashMap<>();
   private boolean borrows;
 
   /** Values and packages that the BOM lacks are taken from {@code placements}. */
-  PartTypeReader(Map<Designator, Placement> placements) {
+  PartTypeReader(List<Placement> placements) {
     this.placements = placements;
   }
 
@@ -97,13 +98,14 @@ final class PartTypeReader {
   }
 
   private void borrow(List<String> cells, DesignatorList list) {
+    boolean valueTold = !cells.get(VALUE).isEmpty() && !isSymbolName(cells.get(VALUE));
+    boolean told = valueTold || !cells.get(DESCRIPTION).isEmpty();
+    boolean lacks = !told || cells.get(PACKAGE).isEmpty();
     Placement placed =
-        list.designators().isEmpty() ? null : placements.get(list.designators().get(0));
+        lacks && !list.designators().isEmpty() ? placement(list.designators().get(0)) : null;
     if (placed == null) {
       return;
     }
-    boolean valueTold = !cells.get(VALUE).isEmpty() && !isSymbolName(cells.get(VALUE));
-    boolean told = valueTold || !cells.get(DESCRIPTION).isEmpty();
     if (!told && !placed.valueText().isEmpty() && !isSymbolName(placed.valueText())) {
       cells.set(VALUE, placed.valueText());
       borrows = true;
@@ -112,6 +114,14 @@ final class PartTypeReader {
       cells.set(PACKAGE, placed.packageText());
       borrows = true;
     }
+  }
+
+  /** The first placement of a designator; an index of them is made when the first is asked for. */
+  private Placement placement(Designator designator) {
+    if (byDesignator.isEmpty()) {
+      placements.forEach(placed -> byDesignator.putIfAbsent(placed.designator(), placed));
+    }
+    return byDesignator.get(designator);
   }
 
   /** Whether a text names a drawing symbol instead of a value. */

@@ -2,7 +2,6 @@ package lowfirst.intake;
 
 import java.util.Optional;
 import lowfirst.board.BodyArea;
-import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
@@ -24,8 +23,7 @@ record PlacedBody(
     double halfHeight) {
 
   /** The body of a placement, if its outline tells a size. */
-  static Optional<PlacedBody> of(Placement placement, Optional<Item> item, BodyOutline outline) {
-    PartKind kind = item.map(line -> line.partType().kind()).orElse(PartKind.UNKNOWN);
+  static Optional<PlacedBody> of(Placement placement, PartKind kind, BodyOutline outline) {
     return outline
         .body()
         .map(

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
-import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -17,16 +17,14 @@ import lowfirst.problem.Problem;
 /** Whether the positions of one board can be true. */
 final class PlacementChecks {
   private final Board board;
-  private final List<BoardIndex.Joined> joined;
   private final List<Problem> problems = new ArrayList<>();
 
-  private PlacementChecks(BoardIndex index) {
-    this.board = index.board();
-    this.joined = index.joined();
+  private PlacementChecks(Board board) {
+    this.board = board;
   }
 
-  static List<Problem> of(BoardIndex index) {
-    var checks = new PlacementChecks(index);
+  static List<Problem> of(Board board) {
+    var checks = new PlacementChecks(board);
     if (checks.areAllTheSame()) {
       checks.sayAllTheSame();
     } else {
@@ -135,29 +133,32 @@ final class PlacementChecks {
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
   private List<PlacedBody> bodies() {
     Set<String> sockets = new HashSet<>();
-    for (BoardIndex.Joined placed : joined) {
-      if (placed.item().filter(PlacementChecks::isSocket).isPresent()) {
-        sockets.add(spot(placed.placement()));
+    for (int i = 0; i < board.placements().size(); i++) {
+      if (isSocket(board.placed().get(i))) {
+        sockets.add(spot(board.placements().get(i)));
       }
     }
     var bodies = new ArrayList<PlacedBody>();
-    for (BoardIndex.Joined placed : joined) {
-      Placement placement = placed.placement();
-      Optional<Item> item = placed.item();
-      BodyOutline outline = board.outlines().get(placement.designator());
+    for (int i = 0; i < board.placements().size(); i++) {
+      BoardPart part = board.placed().get(i);
+      Placement placement = board.placements().get(i);
       boolean onTheBoard =
-          item.filter(PlacementChecks::isSocket).isPresent()
-              || sockets.isEmpty()
-              || !sockets.contains(spot(placement));
-      if (outline != null && onTheBoard && item.map(Item::isFitted).orElse(true)) {
-        PlacedBody.of(placement, item, outline).ifPresent(bodies::add);
+          sockets.isEmpty() || isSocket(part) || !sockets.contains(spot(placement));
+      if (onTheBoard && part.item().map(Item::isFitted).orElse(true)) {
+        part.outline()
+            .flatMap(outline -> PlacedBody.of(placement, kind(part), outline))
+            .ifPresent(bodies::add);
       }
     }
     return bodies;
   }
 
-  private static boolean isSocket(Item item) {
-    return item.partType().kind() == PartKind.SOCKET;
+  private static boolean isSocket(BoardPart part) {
+    return kind(part) == PartKind.SOCKET;
+  }
+
+  private static PartKind kind(BoardPart part) {
+    return part.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
   }
 
   private static String spot(Placement placement) {

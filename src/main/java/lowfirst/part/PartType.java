@@ -28,6 +28,12 @@ public record PartType(
     String typeNumber,
     String packageName) {
 
+  /** Of what tells most part types apart: many are looked up, and the rest costs more to hash. */
+  @Override
+  public int hashCode() {
+    return 31 * (31 * text.hashCode() + packageName.hashCode()) + typeNumber.hashCode();
+  }
+
   /** For example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
   public String words() {
     String name = value.map(Quantity::toString).orElse(typeNumber.isBlank() ? text : typeNumber);

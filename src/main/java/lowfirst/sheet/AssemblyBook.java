@@ -246,8 +246,7 @@ public final class AssemblyBook {
   }
 
   private Cell pick(Step step) {
-    Optional<BodyOutline> outline =
-        Optional.ofNullable(board.outlines().get(step.designators().get(0)));
+    Optional<BodyOutline> outline = board.outlineOf(step.designators().get(0));
     return Cell.of(StepWording.pick(step), PartPicture.of(step.partType(), outline));
   }
 

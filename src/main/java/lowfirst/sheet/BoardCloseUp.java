@@ -3,8 +3,8 @@ package lowfirst.sheet;
 import java.util.Collection;
 import java.util.Optional;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
-import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.sheet.drawing.Shape.Point;
 import lowfirst.sheet.drawing.Window;
@@ -26,9 +26,9 @@ public final class BoardCloseUp {
     double top = Double.MAX_VALUE;
     double right = -Double.MAX_VALUE;
     double bottom = -Double.MAX_VALUE;
-    for (Placement placement : board.placementsByDesignator().values()) {
-      if (places.contains(placement.designator())) {
-        for (Point corner : view.body(board, placement)) {
+    for (BoardPart part : board.parts()) {
+      if (part.placement().isPresent() && places.contains(part.designator())) {
+        for (Point corner : view.body(board, part.placement().get())) {
           left = Math.min(left, corner.x());
           right = Math.max(right, corner.x());
           top = Math.min(top, corner.y());

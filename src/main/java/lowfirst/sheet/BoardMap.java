@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
-import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.sheet.drawing.Drawing;
@@ -58,7 +57,6 @@ public final class BoardMap {
   private final BoardView view;
   private final Side seenFrom;
   private final Style style;
-  private final Map<Designator, Item> items;
 
   /** Sorted by designator, which is the order of drawing. */
   private final Map<Designator, Placement> placements;
@@ -68,9 +66,9 @@ public final class BoardMap {
     this.board = board;
     this.view = BoardView.of(board, seenFrom);
     this.seenFrom = seenFrom;
-    this.items = board.itemsByDesignator();
     this.placements = new LinkedHashMap<>();
-    board.placementsByDesignator().values().stream()
+    board.parts().stream()
+        .flatMap(part -> part.placement().stream())
         .sorted(Comparator.comparing(Placement::designator))
         .forEach(place -> placements.put(place.designator(), place));
   }
@@ -252,8 +250,10 @@ public final class BoardMap {
   }
 
   private boolean isPolarised(Placement placement) {
-    Item item = items.get(placement.designator());
-    return item != null && item.partType().kind().isPolarised();
+    return board
+        .itemOf(placement.designator())
+        .filter(item -> item.partType().kind().isPolarised())
+        .isPresent();
   }
 
   /** A length to hold a ruler to, 50 mm where it fits. */

@@ -2,6 +2,7 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lowfirst.board.Board;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
@@ -92,11 +93,15 @@ final class BoardView {
 
   /** The two outermost leads on the drawing; none when their distance is not known. */
   List<Point> leads(Board board, Placement placement) {
-    BodyOutline outline = board.outlines().get(placement.designator());
-    if (outline == null || outline.pitch().isEmpty()) {
+    OptionalDouble pitch =
+        board
+            .outlineOf(placement.designator())
+            .map(BodyOutline::pitch)
+            .orElse(OptionalDouble.empty());
+    if (pitch.isEmpty()) {
       return List.of();
     }
-    double half = outline.pitch().getAsDouble() / 2;
+    double half = pitch.getAsDouble() / 2;
     return List.of(turned(placement, -half, 0), turned(placement, half, 0)).stream()
         .map(lead -> at(lead.x(), lead.y()))
         .toList();
@@ -104,13 +109,11 @@ final class BoardView {
 
   /** Whether the board map knows how large the body is. */
   static boolean knowsBody(Board board, Placement placement) {
-    BodyOutline outline = board.outlines().get(placement.designator());
-    return outline != null && outline.body().isPresent();
+    return board.outlineOf(placement.designator()).flatMap(BodyOutline::body).isPresent();
   }
 
   private static BodySize bodyOf(Board board, Placement placement) {
-    BodyOutline outline = board.outlines().get(placement.designator());
-    return outline == null ? UNKNOWN : outline.body().orElse(UNKNOWN);
+    return board.outlineOf(placement.designator()).flatMap(BodyOutline::body).orElse(UNKNOWN);
   }
 
   private static List<Point> corners(Placement placement, BodySize body) {

@@ -67,7 +67,7 @@ final class HeightsToMeasure {
 
   /** The body found for a step's first place. */
   static Optional<BodyOutline> outline(Kit kit, Step step) {
-    return kit.board(step.board()).map(board -> board.outlines().get(step.designators().get(0)));
+    return kit.board(step.board()).flatMap(board -> board.outlineOf(step.designators().get(0)));
   }
 
   private static Row row(Step step, String height) {

@@ -108,7 +108,7 @@ final class Compartments {
     for (Designator designator : item.designators()) {
       group.roles.addAll(roles.getOrDefault(designator, Set.of()));
       if (group.outline.isEmpty()) {
-        group.outline = Optional.ofNullable(board.outlines().get(designator));
+        group.outline = board.outlineOf(designator);
       }
     }
   }

@@ -2,8 +2,8 @@ package lowfirst.swap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -37,15 +37,17 @@ enum SpaceRule implements SwapRule {
     if (body.isEmpty() || body.equals(asked)) {
       return Optional.empty();
     }
-    Map<Designator, Placement> placed = swap.board().placementsByDesignator();
+    List<Placement> placed =
+        swap.board().parts().stream().flatMap(part -> part.placement().stream()).toList();
     var touched = new ArrayList<String>();
     for (Designator place : swap.designators()) {
-      Placement here = placed.get(place);
-      if (here != null) {
-        placed.values().stream()
-            .filter(there -> there.side() == here.side() && !there.designator().equals(place))
-            .filter(there -> touches(swap, here, body.get(), there))
-            .filter(there -> asked.isEmpty() || !touches(swap, here, asked.get(), there))
+      Optional<Placement> here = swap.board().find(place).flatMap(BoardPart::placement);
+      if (here.isPresent()) {
+        placed.stream()
+            .filter(there -> there.side() == here.get().side())
+            .filter(there -> !there.designator().equals(place))
+            .filter(there -> touches(swap, here.get(), body.get(), there))
+            .filter(there -> asked.isEmpty() || !touches(swap, here.get(), asked.get(), there))
             .map(there -> place + " and " + there.designator())
             .forEach(touched::add);
       }
@@ -76,10 +78,11 @@ enum SpaceRule implements SwapRule {
   }
 
   private static boolean touches(SwapCase swap, Placement here, BodyOutline body, Placement there) {
-    BodyOutline other = swap.board().outlines().get(there.designator());
-    if (other == null || other.body().isEmpty() || body.body().isEmpty()) {
+    Optional<BodyOutline> known = swap.board().outlineOf(there.designator());
+    if (known.flatMap(BodyOutline::body).isEmpty() || body.body().isEmpty()) {
       return false;
     }
+    BodyOutline other = known.get();
     double across = (extentX(here, body) + extentX(there, other)) / 2;
     double along = (extentY(here, body) + extentY(there, other)) / 2;
     return Math.abs(here.xMillimetres() - there.xMillimetres()) < across

@@ -67,9 +67,7 @@ public record SwapTarget(Board board, Item item, List<Designator> designators) {
   /** The swap of these places for what a text names. */
   public SwapCase with(Kit kit, String candidate, BodyOutlines outlines) {
     Optional<BodyOutline> body =
-        designators.stream()
-            .flatMap(place -> Optional.ofNullable(board.outlines().get(place)).stream())
-            .findFirst();
+        designators.stream().flatMap(place -> board.outlineOf(place).stream()).findFirst();
     SwapPart asked = SwapPart.asked(item, body, kit.datasheets());
     PartType type = FittedPart.of(candidate, item.partType(), kit.datasheets());
     boolean sameBody = type.packageName().equals(item.partType().packageName());

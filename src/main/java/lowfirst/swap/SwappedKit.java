@@ -130,15 +130,24 @@ public final class SwappedKit {
     if (here.isEmpty()) {
       return board;
     }
-    var bodies = new HashMap<>(board.outlines());
+    var bodies = new HashMap<Designator, Optional<BodyOutline>>();
     var items = new ArrayList<Item>();
     board.items().forEach(item -> items.addAll(parted(item, here, bodies)));
-    return new Board(board.name(), board.count(), board.size(), items, board.placements(), bodies);
+    return new Board(
+        board.name(),
+        board.count(),
+        board.size(),
+        items,
+        board.placements(),
+        part -> {
+          Optional<BodyOutline> changed = bodies.get(part.designator());
+          return changed == null ? board.outlineOf(part.designator()) : changed;
+        });
   }
 
   /** What stays of an item, and an item for each swap that takes places from it. */
   private List<Item> parted(
-      Item item, Map<Designator, Swap> here, Map<Designator, BodyOutline> bodies) {
+      Item item, Map<Designator, Swap> here, Map<Designator, Optional<BodyOutline>> bodies) {
     var moved = new LinkedHashMap<Swap, List<Designator>>();
     var stay = new ArrayList<Designator>();
     for (Designator place : item.designators()) {
@@ -162,15 +171,16 @@ public final class SwappedKit {
   }
 
   private Item fitted(
-      Item item, Swap swap, List<Designator> places, Map<Designator, BodyOutline> bodies) {
+      Item item,
+      Swap swap,
+      List<Designator> places,
+      Map<Designator, Optional<BodyOutline>> bodies) {
     PartType type = FittedPart.of(swap.fitted(), item.partType(), kit.datasheets());
     nameLines(type);
     boolean sameBody = type.packageName().equals(item.partType().packageName());
     if (!sameBody) {
       Optional<BodyOutline> body = outlines.find(type).value();
-      for (Designator place : places) {
-        body.ifPresentOrElse(found -> bodies.put(place, found), () -> bodies.remove(place));
-      }
+      places.forEach(place -> bodies.put(place, body));
     }
     String why = swap.reason().isBlank() ? "" : ": " + swap.reason();
     String words = "fitted in place of " + item.partType().words() + why;

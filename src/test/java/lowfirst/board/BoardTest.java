@@ -68,13 +68,14 @@ class BoardTest {
     Board board = SampleBoards.board("b").at("R1", 1, 1).body("R1", 0, 0).build();
     assertEquals(
         Optional.empty(),
-        BodyArea.of(board.placements().get(0), board.outlines().get(Designator.of("R1"))));
+        BodyArea.of(board.placements().get(0), board.outlineOf(Designator.of("R1")).orElseThrow()));
   }
 
   private static BodyArea area(double x, double y, double turned, double length, double width) {
     Board board =
         SampleBoards.board("b").at("R1", x, y, turned, Side.TOP).body("R1", length, width).build();
-    return BodyArea.of(board.placements().get(0), board.outlines().get(Designator.of("R1")))
+    return BodyArea.of(
+            board.placements().get(0), board.outlineOf(Designator.of("R1")).orElseThrow())
         .orElseThrow();
   }
 
@@ -100,7 +101,10 @@ class BoardTest {
     assertEquals("first", board.itemOf(Designator.of("R2")).orElseThrow().partType().text());
     assertEquals("second", board.itemOf(Designator.of("R3")).orElseThrow().partType().text());
     assertEquals(Optional.empty(), board.itemOf(Designator.of("R4")));
-    assertEquals(1, board.placementsByDesignator().get(Designator.of("R2")).xMillimetres(), EXACT);
+    assertEquals(
+        1,
+        board.find(Designator.of("R2")).flatMap(BoardPart::placement).orElseThrow().xMillimetres(),
+        EXACT);
   }
 
   @ParameterizedTest

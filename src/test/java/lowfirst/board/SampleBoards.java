@@ -165,6 +165,12 @@ public final class SampleBoards {
 
   /** The board. */
   public Board build() {
-    return new Board(name, count, Optional.empty(), items, placements, outlines);
+    return new Board(
+        name,
+        count,
+        Optional.empty(),
+        items,
+        placements,
+        part -> Optional.ofNullable(outlines.get(part.designator())));
   }
 }

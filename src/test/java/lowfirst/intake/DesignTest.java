@@ -153,23 +153,22 @@ class DesignTest {
 
   @Test
   void a_package_becomes_a_body_with_its_height_size_and_pitch() {
-    Map<Designator, BodyOutline> outlines =
-        board(KitTables.read("board.xml", lampBoard())).outlines();
-    BodyOutline resistor = outlines.get(Designator.of("R1"));
+    Board board = board(KitTables.read("board.xml", lampBoard()));
+    BodyOutline resistor = board.outlineOf(Designator.of("R1")).orElseThrow();
     assertEquals(2.6, resistor.height().orElseThrow());
     assertEquals(6.3, resistor.lengthMillimetres(), 1e-9);
     assertEquals(2.5, resistor.widthMillimetres(), 1e-9);
     assertEquals(10.16, resistor.pitch().orElseThrow(), 1e-9);
     assertEquals(2, resistor.pins());
     // A height of 0 is none; an arc reaches further than its ends.
-    BodyOutline disc = outlines.get(Designator.of("C1"));
+    BodyOutline disc = board.outlineOf(Designator.of("C1")).orElseThrow();
     assertTrue(disc.height().isEmpty());
     assertEquals(5, disc.widthMillimetres(), 1e-9);
     // The component's own height wins over its package's.
-    BodyOutline transistor = outlines.get(Designator.of("Q1"));
+    BodyOutline transistor = board.outlineOf(Designator.of("Q1")).orElseThrow();
     assertEquals(19.2, transistor.height().orElseThrow());
     assertEquals(3.6, transistor.standOffMillimetres());
-    assertFalse(outlines.containsKey(Designator.of("C2")));
+    assertFalse(board.outlineOf(Designator.of("C2")).isPresent());
   }
 
   @Test
@@ -215,7 +214,8 @@ class DesignTest {
     assertEquals(
         List.of("R1 10.00 20.00 0 top", "D1 -30.00 40.00 0 bottom"),
         board.placements().stream().map(DesignTest::shown).toList());
-    assertEquals(2.0, board.outlines().get(Designator.of("D1")).height().orElseThrow(), 1e-4);
+    assertEquals(
+        2.0, board.outlineOf(Designator.of("D1")).orElseThrow().height().orElseThrow(), 1e-4);
     assertEquals(
         List.of("10 kΩ resistor", "1N4148 diode"),
         board.items().stream().map(item -> item.partType().words()).toList());
@@ -258,7 +258,7 @@ class DesignTest {
     assertEquals(
         List.of("R1 10.00 20.00 0 top", "D1 -30.00 40.00 0 bottom"),
         board.placements().stream().map(DesignTest::shown).toList());
-    assertEquals(2.0, board.outlines().get(Designator.of("R1")).height().orElseThrow());
+    assertEquals(2.0, board.outlineOf(Designator.of("R1")).orElseThrow().height().orElseThrow());
     assertEquals(List.of(Designator.of("R1")), board.items().get(0).designators());
   }
 
@@ -292,8 +292,8 @@ class DesignTest {
     assertEquals(6, board.placements().size());
     assertEquals("47 kΩ resistor", board.items().get(0).partType().words());
     // The BOM's own height wins, the package's is used where it has none.
-    assertEquals(3.1, board.outlines().get(Designator.of("R1")).height().orElseThrow());
-    assertEquals(2.6, board.outlines().get(Designator.of("R2")).height().orElseThrow());
+    assertEquals(3.1, board.outlineOf(Designator.of("R1")).orElseThrow().height().orElseThrow());
+    assertEquals(2.6, board.outlineOf(Designator.of("R2")).orElseThrow().height().orElseThrow());
     assertEquals(
         List.of(
             "bom.csv counts for what to fit, not this file, which only fills in outlines and"

@@ -3,10 +3,12 @@ package lowfirst.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.quantity.Source;
@@ -200,7 +202,7 @@ class KitChecksTest {
     var placement =
         new Placement(
             Designator.of(name), x, y, degrees, Side.TOP, "", "", Place.ofFile("placements.csv"));
-    return PlacedBody.of(placement, java.util.Optional.empty(), outline).orElseThrow();
+    return PlacedBody.of(placement, PartKind.UNKNOWN, outline).orElseThrow();
   }
 
   @Test
@@ -237,10 +239,11 @@ class KitChecksTest {
             "designators,value,package,height\nR1,1k,DIN0207,9.5 mm\nR2,1k,DIN0207,\n",
             "placements.csv",
             PLACED_HEADER + "R1,10,10,0,top,,\nR2,50,50,0,top,,\n");
-    var outlines = reading.kit().boards().get(0).outlines();
-    assertEquals(9.5, outlines.get(Designator.of("R1")).seatedHeightMillimetres());
-    assertEquals(Source.Origin.KIT, outlines.get(Designator.of("R1")).source().origin());
-    assertEquals(2.5, outlines.get(Designator.of("R2")).seatedHeightMillimetres());
+    Board board = reading.kit().boards().get(0);
+    assertEquals(9.5, board.outlineOf(Designator.of("R1")).orElseThrow().seatedHeightMillimetres());
+    assertEquals(
+        Source.Origin.KIT, board.outlineOf(Designator.of("R1")).orElseThrow().source().origin());
+    assertEquals(2.5, board.outlineOf(Designator.of("R2")).orElseThrow().seatedHeightMillimetres());
   }
 
   @Test

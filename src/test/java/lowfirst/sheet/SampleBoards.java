@@ -1,9 +1,7 @@
 package lowfirst.sheet;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.board.Board;
@@ -62,8 +60,6 @@ public final class SampleBoards {
   }
 
   public static Board board(Optional<Board.Size> size, List<Placement> placements) {
-    Map<Designator, BodyOutline> outlines = new HashMap<>();
-    placements.forEach(placement -> outlines.put(placement.designator(), AXIAL));
     return new Board(
         "driver",
         2,
@@ -73,7 +69,7 @@ public final class SampleBoards {
                 type(PartKind.DIODE, "1N4007"),
                 placements.stream().map(Placement::designator).distinct().toList())),
         placements,
-        outlines);
+        part -> Optional.of(AXIAL));
   }
 
   /** A grid of {@code count} resistors. */

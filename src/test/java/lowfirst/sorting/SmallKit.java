@@ -143,7 +143,8 @@ final class SmallKit {
   }
 
   Kit kit() {
-    var board = new Board("board", count, Optional.empty(), items, List.of(), Map.of());
+    var board =
+        new Board("board", count, Optional.empty(), items, List.of(), part -> Optional.empty());
     var settings = new Settings("small kit", Optional.empty(), "0.5 % + 2 of 6000", "", Map.of());
     return new Kit(
         settings,

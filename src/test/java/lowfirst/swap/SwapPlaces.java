@@ -43,7 +43,8 @@ final class SwapPlaces {
             OptionalDouble.empty(),
             Item.Fitting.FITTED,
             NOWHERE);
-    var board = new Board("b", 1, Optional.empty(), List.of(item), List.of(), Map.of());
+    var board =
+        new Board("b", 1, Optional.empty(), List.of(item), List.of(), part -> Optional.empty());
     Kit kit = kit(board, place, datasheets);
     SwapPart wanted = SwapPart.asked(item, Optional.empty(), datasheets);
     PartType fitted = FittedPart.of(candidate, asked, datasheets);

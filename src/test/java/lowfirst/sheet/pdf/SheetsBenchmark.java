@@ -46,7 +46,6 @@ public class SheetsBenchmark {
   private static Kit kit(int placements) {
     var items = new ArrayList<lowfirst.board.Item>();
     var placed = new ArrayList<Placement>();
-    var outlines = new java.util.HashMap<Designator, lowfirst.part.BodyOutline>();
     int perType = 10;
     for (int type = 0; type < placements / perType; type++) {
       var names = new ArrayList<Designator>();
@@ -56,7 +55,6 @@ public class SheetsBenchmark {
         String name = "R" + (number + 1);
         names.add(Designator.of(name));
         placed.add(SampleBoards.placement(name, 8 + number % 14 * 12, 8 + row * 3.2, 0, Side.TOP));
-        outlines.put(Designator.of(name), SampleBoards.AXIAL);
       }
       Quantity value = Quantity.of(100 + 10.0 * type, Dimension.RESISTANCE);
       var part =
@@ -71,7 +69,9 @@ public class SheetsBenchmark {
               "axial");
       items.add(SampleBoards.item(part, names));
     }
-    var board = new Board("big", 1, Optional.empty(), items, placed, outlines);
+    var board =
+        new Board(
+            "big", 1, Optional.empty(), items, placed, part -> Optional.of(SampleBoards.AXIAL));
     return new Kit(
         new Settings("Benchmark", Optional.empty(), "", "", Map.of()),
         List.of(board),
