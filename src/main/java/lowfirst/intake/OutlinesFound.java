@@ -22,7 +22,7 @@ final class OutlinesFound implements Function<BoardPart, Optional<BodyOutline>> 
   private final BodyOutlines table = ShippedTables.bodyOutlines();
 
   /** What the BOM alone tells; a line has many parts. */
-  private final Map<Item, Optional<BodyOutline>> told = new IdentityHashMap<>();
+  private final IdentityHashMap<Item, Optional<BodyOutline>> told = new IdentityHashMap<>();
 
   private final Map<PartType, Optional<BodyOutline>> found = new HashMap<>();
 
