@@ -25,6 +25,8 @@ enum Column {
   ROTATION,
   SIDE,
   MIRROR,
+  /** X and y in one cell. */
+  POSITION,
   // boards
   BOARD,
   COUNT,

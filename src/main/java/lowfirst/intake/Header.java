@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How the columns of a table were understood.
@@ -8,12 +9,17 @@ import java.util.List;
  * @param index of the header's row among the rows; -1 when the table has none
  * @param names the header cells; empty texts when there is none
  * @param uses which cell is which column
+ * @param pair how x and y stand together in the cell that is both
  */
-record Header(int index, List<String> names, List<Use> uses) {
+record Header(int index, List<String> names, List<Use> uses, Optional<CoordinatePair> pair) {
 
   Header {
     names = List.copyOf(names);
     uses = List.copyOf(uses);
+  }
+
+  Header(int index, List<String> names, List<Use> uses) {
+    this(index, names, uses, Optional.empty());
   }
 
   /** How sure one is of a column. */
@@ -26,6 +32,8 @@ record Header(int index, List<String> names, List<Use> uses) {
     LIKELY_HEADER("likely header"),
     /** What stands in the cells. */
     CELLS("what its cells look like"),
+    /** Half of the cell of another column. */
+    HALF("stands in one cell with the other"),
     /** An element or attribute of a standard has just this meaning. */
     STANDARD("IPC-2581 says so");
 

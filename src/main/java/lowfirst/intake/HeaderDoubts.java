@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -15,7 +16,9 @@ final class HeaderDoubts {
     var problems = new ArrayList<Problem>();
     Header header = cut.header();
     for (Header.Use use : header.uses()) {
-      if (use.basis() == Header.Basis.LIKELY_HEADER) {
+      if (use.column() == Column.POSITION) {
+        header.pair().ifPresent(pair -> problems.addAll(paired(file, cut, use, pair)));
+      } else if (use.basis() == Header.Basis.LIKELY_HEADER) {
         problems.add(likely(kind, file, cut, use));
       } else if (use.basis() == Header.Basis.CELLS) {
         problems.add(
@@ -30,6 +33,40 @@ final class HeaderDoubts {
           .ifPresent(told -> problems.add(unknown(kind, file, column, told)));
     }
     return problems;
+  }
+
+  /** X and y in one cell, and whether they could be parted otherwise. */
+  private static List<Problem> paired(String file, Cut cut, Header.Use use, CoordinatePair pair) {
+    Optional<Row> first =
+        cut.rows().stream()
+            .skip(cut.header().index() + 1L)
+            .filter(row -> pair.halves(row.cell(use.cell())).size() == 1)
+            .filter(row -> pair.isOneWay(row.cell(use.cell())) == pair.rival().isEmpty())
+            .findFirst();
+    if (first.isEmpty() || (pair.rival().isEmpty() && use.basis() == Header.Basis.TOLD)) {
+      return List.of();
+    }
+    String text = first.get().cell(use.cell());
+    String read = "\"" + text + "\" was read as x = " + pair.halves(text).get(0);
+    return List.of(
+        pair.rival().isEmpty()
+            ? new Problem(
+                Kind.COLUMN_GUESSED,
+                place(file, cut, use.cell()),
+                "x and y stand in one cell, " + read,
+                "if that is wrong, give x and y a column each")
+            : new Problem(
+                Kind.COLUMN_AMBIGUOUS,
+                place(file, cut, use.cell()),
+                "x and y stand in one cell, and "
+                    + pair.rival().get().words()
+                    + " part them as well as "
+                    + pair.way().words()
+                    + ": "
+                    + read
+                    + ", but it may be x = "
+                    + CoordinatePair.halves(pair.rival().get(), text).get(0),
+                "part x and y with a semicolon, or write decimals with a point"));
   }
 
   private static Problem likely(TableKind kind, String file, Cut cut, Header.Use use) {
@@ -82,7 +119,7 @@ final class HeaderDoubts {
   }
 
   private static Place place(String file, Cut cut, int cell) {
-    Row row = cut.rows().get(cut.header().index());
+    Row row = cut.rows().get(Math.max(0, cut.header().index()));
     return Place.ofCell(file, row.line(), cell + 1, "", row.cell(cell));
   }
 

@@ -18,6 +18,7 @@ final class HeaderMatch {
   private final List<String> names;
   private final List<Header.Use> uses = new ArrayList<>();
   private final boolean[] taken;
+  private Optional<CoordinatePair> pair = Optional.empty();
 
   private HeaderMatch(TableKind kind, String file, ColumnMap map, Row header, List<Row> below) {
     this.kind = kind;
@@ -35,8 +36,9 @@ final class HeaderMatch {
     var match = new HeaderMatch(kind, file, map, rows.get(index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
+    match.usePair();
     match.useLikelyHeaders();
-    return new Header(index, match.names, match.uses);
+    return new Header(index, match.names, match.uses, match.pair);
   }
 
   private void useWhatIsTold() {
@@ -123,6 +125,40 @@ final class HeaderMatch {
     }
   }
 
+  /** X and y in one cell: only where neither has a column of its own. */
+  private void usePair() {
+    if (kind != TableKind.PLACEMENTS || isUsed(Column.X) || isUsed(Column.Y)) {
+      return;
+    }
+    for (int cell = 0; cell < names.size() && pair.isEmpty(); cell++) {
+      if (mayHoldPairs(cell)) {
+        pair = CoordinatePair.in(below, cell);
+      }
+      if (pair.isPresent()) {
+        if (!taken[cell]) {
+          use(Column.POSITION, cell, Header.Basis.LIKELY_HEADER);
+        }
+        use(Column.X, cell, Header.Basis.HALF);
+        use(Column.Y, cell, Header.Basis.HALF);
+      }
+    }
+  }
+
+  /** The column told for it, or a free one that is headed so. */
+  private boolean mayHoldPairs(int cell) {
+    if (isUsed(Column.POSITION)) {
+      return uses.stream().anyMatch(u -> u.column() == Column.POSITION && u.cell() == cell);
+    }
+    return !taken[cell]
+        && matches.get(cell).stream()
+            .filter(match -> match.column() == Column.POSITION)
+            .anyMatch(match -> !match.isWeak() || CoordinatePair.areTelling(below, cell));
+  }
+
+  private boolean isUsed(Column column) {
+    return uses.stream().anyMatch(use -> use.column() == column);
+  }
+
   /** Columns that no header names yet: the required ones first. */
   private List<Column> columns() {
     var wanted = new ArrayList<>(kind.required());
@@ -133,7 +169,8 @@ final class HeaderMatch {
     }
     wanted.removeIf(
         column ->
-            uses.stream().anyMatch(use -> use.column() == column)
+            column == Column.POSITION
+                || isUsed(column)
                 || map.column(kind, file, column).isPresent());
     return wanted;
   }

@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Tells the columns of a table without a header by what stands in their cells. */
@@ -10,6 +11,7 @@ final class HeaderlessMatch {
   private final int width;
   private final List<Header.Use> uses = new ArrayList<>();
   private final boolean[] taken;
+  private Optional<CoordinatePair> pair = Optional.empty();
 
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
@@ -35,8 +37,8 @@ final class HeaderlessMatch {
       match.tellPlacements();
     }
     return strange || match.firstRowIsHeader()
-        ? new Header(0, rows.get(0).cells(), match.uses)
-        : new Header(-1, List.of(), match.uses);
+        ? new Header(0, rows.get(0).cells(), match.uses, match.pair)
+        : new Header(-1, List.of(), match.uses, match.pair);
   }
 
   /** A first row without a digit, where all others hold designators, is a header nobody knows. */
@@ -95,22 +97,41 @@ final class HeaderlessMatch {
             .filter(cell -> !taken[cell] && CellShapes.numberShare(rows, cell) > 0.9)
             .boxed()
             .toList();
-    if (numbers.size() < 2) {
+    if (numbers.size() < 2 && !tellPair(numbers)) {
       return;
     }
-    tell(Column.X, numbers.get(0));
-    tell(Column.Y, numbers.get(1));
-    List<Integer> others = numbers.subList(2, numbers.size());
+    if (pair.isEmpty()) {
+      tell(Column.X, numbers.get(0));
+      tell(Column.Y, numbers.get(1));
+    }
+    List<Integer> others = numbers.subList(pair.isEmpty() ? 2 : 0, numbers.size());
     others.stream()
         .filter(cell -> CellShapes.areAngles(rows, cell))
         .reduce((one, later) -> later)
-        .or(() -> others.size() == 1 ? others.stream().findFirst() : java.util.Optional.empty())
+        .or(() -> others.size() == 1 ? others.stream().findFirst() : Optional.empty())
         .ifPresent(cell -> tell(Column.ROTATION, cell));
     tell(
         Column.PACKAGE,
         first(cell -> !numbers.contains(cell) && CellShapes.packageShare(rows, cell) > 0.4));
     tell(Column.VALUE, text(numbers));
     tell(Column.PACKAGE, text(numbers));
+  }
+
+  /** X and y in one cell; whether there is such a column. */
+  private boolean tellPair(List<Integer> numbers) {
+    for (int cell = 0; cell < width && pair.isEmpty(); cell++) {
+      boolean told = uses.contains(new Header.Use(Column.POSITION, cell, Header.Basis.TOLD));
+      boolean free = !taken[cell] && !numbers.contains(cell);
+      if (told || (free && CoordinatePair.areTelling(rows, cell))) {
+        pair = CoordinatePair.in(rows, cell);
+      }
+      if (pair.isPresent()) {
+        tell(Column.POSITION, cell);
+        uses.add(new Header.Use(Column.X, cell, Header.Basis.HALF));
+        uses.add(new Header.Use(Column.Y, cell, Header.Basis.HALF));
+      }
+    }
+    return pair.isPresent();
   }
 
   /** The first column that is still free, mostly filled, and holds more than numbers. */

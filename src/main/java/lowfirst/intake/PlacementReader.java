@@ -117,6 +117,10 @@ final class PlacementReader {
               "write the designator, or delete the row"));
       return;
     }
+    if (row.pair().isPresent() && row.text(Column.X).isEmpty()) {
+      problems.add(noPair(row, row.pair().get()));
+      return;
+    }
     OptionalDouble x = length(row, Column.X, scaleX);
     OptionalDouble y = length(row, Column.Y, scaleY);
     Optional<Side> side = side(row);
@@ -134,6 +138,21 @@ final class PlacementReader {
             row.text(Column.VALUE),
             row.text(Column.PACKAGE),
             row.place(Column.DESIGNATOR)));
+  }
+
+  /** The cell holds no x and y, or two numbers could be made of it in several ways. */
+  private static Problem noPair(TableRow row, CoordinatePair pair) {
+    String text = row.place(Column.X).cell();
+    List<CoordinatePair.Halves> halves = pair.halves(text);
+    String message =
+        halves.isEmpty()
+            ? "\"" + text + "\" is no x and y as the other cells of the column have them"
+            : "\"" + text + "\" may be x = " + halves.get(0) + ", or x = " + halves.get(1);
+    return row.problem(
+        text.isEmpty() ? Kind.CELL_EMPTY : Kind.CELL_UNREADABLE,
+        Column.X,
+        text.isEmpty() ? "the cell that holds x and y is empty" : message,
+        "write two numbers parted by a semicolon, such as 12.5; 30");
   }
 
   /** A line of prose may hold separators: neither coordinate has a digit, and it names no part. */

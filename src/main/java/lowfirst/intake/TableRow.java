@@ -1,5 +1,6 @@
 package lowfirst.intake;
 
+import java.util.Optional;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -33,7 +34,15 @@ final class TableRow {
 
   /** What stands in a column; empty when nothing does. */
   String text(Column column) {
-    return row.cell(header.cellOf(column));
+    String cell = row.cell(header.cellOf(column));
+    return header.pair().isPresent() && (column == Column.X || column == Column.Y)
+        ? header.pair().get().half(column, cell)
+        : cell;
+  }
+
+  /** How x and y stand together in one cell, where they do. */
+  Optional<CoordinatePair> pair() {
+    return header.pair();
   }
 
   /** The header over a column; empty when it has none. */

@@ -88,6 +88,36 @@ class EquallyGoodTest {
   }
 
   @Test
+  void x_and_y_in_one_cell_that_two_signs_part_equally_well_are_asked_about() {
+    String placed = "Ref;Position (mm)\nR1;12,5 300,0\nR2;7,5 100,5\n";
+    KitReading reading = KitTables.read("placements.csv", placed);
+    assertEquals(
+        List.of(
+            "x and y stand in one cell, and commas part them as well as blanks: \"12,5 300,0\" was"
+                + " read as x = 12,5 and y = 300,0, but it may be x = 12 and y = 5 300,0 | part x"
+                + " and y with a semicolon, or write decimals with a point"),
+        asked(reading));
+    assertEquals(300, reading.kit().boards().get(0).placements().get(0).yMillimetres(), 1e-9);
+  }
+
+  @Test
+  void another_row_may_settle_what_parts_x_and_y() {
+    String placed = "Ref;Position (mm)\nR1;12,5 300,0\nR2;7,5 10,5\n";
+    assertEquals(List.of(), asked(KitTables.read("placements.csv", placed)));
+  }
+
+  @Test
+  void a_column_of_pairs_may_be_told() {
+    String placed = "Ref,Where,Rot\nR1,\"12.5, 30\",0\nR2,\"50, 10\",90\n";
+    KitReading told =
+        KitReader.read(
+            KitTables.files("placements.csv", placed),
+            new ColumnMap(Map.of("placements.position", "Where", "placements.unit", "mm")));
+    assertEquals(30, told.kit().boards().get(0).placements().get(0).yMillimetres(), 1e-9);
+    assertEquals(List.of(), guessed(told));
+  }
+
+  @Test
   void commas_between_digits_are_decimal_where_semicolons_part_as_well() {
     KitReading reading = KitTables.read("bom.csv", "R1;4,7\nR2;10,0\nR3;2,2\n");
     assertEquals(List.of(), asked(reading));

@@ -112,6 +112,83 @@ class OddCellsTest {
         millimetres, board("placements.csv", list).placements().get(0).xMillimetres(), 1e-9);
   }
 
+  @ParameterizedTest(name = "{0} is x {1} mm, y {2} mm")
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "12.5, 30.0 ! 12.5 ! 30",
+        "12.5,30 ! 12.5 ! 30",
+        "(12.5;30) ! 12.5 ! 30",
+        "[12.5 | -30] ! 12.5 ! -30",
+        "X12.5Y30 ! 12.5 ! 30",
+        "x = 12.5, y = 30 ! 12.5 ! 30",
+        "12.5mm x 30mm ! 12.5 ! 30",
+        "12,5; 30 ! 12.5 ! 30",
+        "12,5 30,25 ! 12.5 ! 30.25",
+        "12,5, 30,25 ! 12.5 ! 30.25",
+        "12,5,30,25 ! 12.5 ! 30.25",
+        "12.5/30 ! 12.5 ! 30",
+        "500 x 1000 mil ! 12.7 ! 25.4",
+        "1 234,5; 2 000 ! 1234.5 ! 2000"
+      })
+  void x_and_y_are_read_from_one_cell_and_the_guess_is_said(String text, double x, double y) {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref\tPosition (mm)\tRot\nR1\t%s\t90\n".formatted(text));
+    Placement placement = reading.kit().boards().get(0).placements().get(0);
+    assertEquals(x, placement.xMillimetres(), 1e-9);
+    assertEquals(y, placement.yMillimetres(), 1e-9);
+    assertEquals(90, placement.rotationDegrees());
+    assertEquals(
+        List.of("placements.csv:1, column 2 (Position (mm))"),
+        reading.problems().stream()
+            .filter(problem -> problem.message().startsWith("x and y stand in one cell, \""))
+            .map(problem -> problem.place().toString())
+            .toList());
+  }
+
+  @Test
+  void a_cell_of_which_two_pairs_can_be_made_is_asked_about_and_left_out() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref;Coordinates (mm)\nR1;12,5,30\nR2;1,5,2,5\nR3;;\nR4;one\nR5;3,4\n");
+    assertEquals(
+        List.of("R2", "R5"),
+        reading.kit().boards().get(0).placements().stream()
+            .map(placement -> placement.designator().text())
+            .toList());
+    assertEquals(
+        List.of(
+            "placements.csv:2 \"12,5,30\" may be x = 12 and y = 5,30, or x = 12,5 and y = 30",
+            "placements.csv:4 the cell that holds x and y is empty",
+            "placements.csv:5 \"one\" is no x and y as the other cells of the column have them"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind().name().startsWith("CELL_"))
+            .map(p -> p.place().file() + ":" + p.place().line() + " " + p.message())
+            .toList());
+  }
+
+  /**
+   * Drawers are numbered so, too: whole numbers under a word that may mean anything are no pair.
+   */
+  @Test
+  void places_on_a_shelf_are_no_coordinates() {
+    String parts = "Part,Value,Location\nR1,1k,1/2\nR2,2k,3/12\n";
+    Board board = board("parts.csv", parts);
+    assertEquals(2, board.items().size());
+    assertEquals(List.of(), board.placements());
+  }
+
+  @Test
+  void a_list_without_a_header_may_hold_pairs() {
+    Board board = board("placements.csv", "R1;(12,5 30);90\nR2;(50 10,25);0\nR3;(7 8);180\n");
+    assertEquals(
+        List.of("12.5 30.0 90.0", "50.0 10.25 0.0", "7.0 8.0 180.0"),
+        board.placements().stream()
+            .map(p -> p.xMillimetres() + " " + p.yMillimetres() + " " + p.rotationDegrees())
+            .toList());
+  }
+
   @Test
   void parts_left_at_the_origin_are_said() {
     String list = "Ref,X mm,Y mm\nR1,0,0\nR2,0,0\nR3,10,20\nR4,30,5\n";
