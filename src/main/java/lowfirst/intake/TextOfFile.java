@@ -7,7 +7,9 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -22,6 +24,8 @@ import lowfirst.problem.Problem;
 record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
+
+  private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
 
   /** Bytes looked at to tell text from other things. */
   private static final int SAMPLE = 4096;
@@ -70,7 +74,38 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
     // What is no UTF-8 became U+FFFD; so did what an earlier program had lost.
     return text.indexOf('\ufffd') < 0 || isUtf8(bytes)
         ? checked(file, text, "UTF-8")
-        : decoded(file, bytes, 0, WINDOWS_1252, "Windows-1252");
+        : ofOneByteEach(file, bytes);
+  }
+
+  private static TextOfFile ofOneByteEach(String file, byte[] bytes) {
+    var western = new String(bytes, WINDOWS_1252);
+    // What can be mended was UTF-8 once, and no old code page.
+    Optional<OldCodePage> old =
+        mended(western).equals(western) ? OldCodePage.of(bytes, western) : Optional.empty();
+    return old.map(page -> ofOldCodePage(file, western, page))
+        .orElseGet(() -> checked(file, western, "Windows-1252"));
+  }
+
+  private static TextOfFile ofOldCodePage(String file, String western, OldCodePage page) {
+    int line = 1 + (int) LINE_END.matcher(western.substring(0, page.at())).results().count();
+    TextOfFile text = checked(file, page.text(), page.words() + ", guessed");
+    return text.text().isEmpty()
+        ? text
+        : new TextOfFile(
+            text.text(),
+            text.encoding(),
+            List.of(
+                new Problem(
+                    Kind.TEXT_DAMAGED,
+                    Place.ofLine(file, line),
+                    "the file was read in "
+                        + page.words()
+                        + ", in which \""
+                        + OldCodePage.around(page.text(), page.at())
+                        + "\" stands here; as Windows-1252 it would be \""
+                        + OldCodePage.around(western, page.at())
+                        + "\"",
+                    "compare a value with the original, or save the file as UTF-8")));
   }
 
   private static boolean isUtf8(byte[] bytes) {
