@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
@@ -19,8 +20,12 @@ import lowfirst.problem.Problem;
  * Holds the BOM of one board against its placement list: what is missing, double, or miscounted.
  */
 final class BomChecks {
+  /** More of them in one line would hide it. */
+  private static final int HINTS = 3;
+
   private final Board board;
   private final List<Problem> problems = new ArrayList<>();
+  private AlikeDesignators alike;
 
   private BomChecks(Board board) {
     this.board = board;
@@ -106,7 +111,7 @@ final class BomChecks {
         add(
             Kind.NOT_PLACED,
             item,
-            missing + ": no position in the placement list",
+            missing + ": no position in the placement list" + alike(item),
             "add it there, or mark the line as not fitted");
       }
     }
@@ -122,7 +127,9 @@ final class BomChecks {
             new Problem(
                 Kind.NOT_IN_BOM,
                 placement.place(),
-                placement.designator() + " is placed, but no BOM line names it",
+                placement.designator()
+                    + " is placed, but no BOM line names it"
+                    + alike().inBom(placement.designator()),
                 "add it to the BOM, or delete the row"));
       } else if (item.isPresent() && !item.get().isFitted()) {
         problems.add(
@@ -133,6 +140,23 @@ final class BomChecks {
                 "nothing, it is left out"));
       }
     }
+  }
+
+  private String alike(Item item) {
+    return item.designators().stream()
+        .filter(designator -> board.find(designator).flatMap(BoardPart::placement).isEmpty())
+        .map(alike()::placed)
+        .filter(hint -> !hint.isEmpty())
+        .limit(HINTS)
+        .collect(Collectors.joining());
+  }
+
+  /** Made only when something is missing. */
+  private AlikeDesignators alike() {
+    if (alike == null) {
+      alike = AlikeDesignators.of(board.parts());
+    }
+    return alike;
   }
 
   private void add(Kind kind, Item item, String message, String remedy) {

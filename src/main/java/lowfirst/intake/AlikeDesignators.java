@@ -1,0 +1,71 @@
+package lowfirst.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lowfirst.board.BoardPart;
+import lowfirst.board.Designator;
+import lowfirst.problem.Place;
+
+/**
+ * Designators of one table that the other lacks, but has spelt otherwise: {@code Led1} and {@code
+ * LED1}, {@code R01} and {@code R1}, {@code J-3} and {@code J3}. Only a hint: they may be two
+ * parts.
+ *
+ * @param ofBom those that only the BOM names, by what is left of their spelling
+ * @param ofPlacements those that are only placed
+ */
+record AlikeDesignators(Map<String, Alike> ofBom, Map<String, Alike> ofPlacements) {
+
+  /** Where a designator stands; {@code alone} unless others are spelt nearly so, too. */
+  record Alike(Designator designator, Place place, boolean alone) {}
+
+  static AlikeDesignators of(List<BoardPart> parts) {
+    var alike = new AlikeDesignators(new HashMap<>(), new HashMap<>());
+    for (BoardPart part : parts) {
+      if (part.placement().isEmpty()) {
+        part.item().ifPresent(item -> add(part, item.place(), alike.ofBom));
+      } else if (part.item().isEmpty()) {
+        add(part, part.placement().get().place(), alike.ofPlacements);
+      }
+    }
+    return alike;
+  }
+
+  private static void add(BoardPart part, Place place, Map<String, Alike> alike) {
+    alike.merge(
+        bare(part.designator()),
+        new Alike(part.designator(), place, true),
+        (one, other) -> new Alike(one.designator(), one.place(), false));
+  }
+
+  /** The placed designator that was probably meant, in words that go on from a message. */
+  String placed(Designator inBom) {
+    return hint(inBom, ofPlacements);
+  }
+
+  /** The designator of the BOM that was probably meant. */
+  String inBom(Designator placed) {
+    return hint(placed, ofBom);
+  }
+
+  private static String hint(Designator designator, Map<String, Alike> others) {
+    return Optional.ofNullable(others.get(bare(designator)))
+        .filter(Alike::alone)
+        .map(
+            other ->
+                "; " + designator + " is probably " + other.designator() + " at " + other.place())
+        .orElse("");
+  }
+
+  /** In capitals, without signs between letters and digits, and without leading zeros. */
+  private static String bare(Designator designator) {
+    return designator
+        .text()
+        .toUpperCase(Locale.ROOT)
+        .replaceAll("(?<=\\p{L})[\\s._-]+(?=\\d)", "")
+        .replaceAll("(?<!\\d)0+(?=\\d)", "");
+  }
+}
