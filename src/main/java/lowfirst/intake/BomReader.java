@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -8,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.PartType;
@@ -108,7 +110,7 @@ final class BomReader {
    */
   static Items in(Table table, List<Placement> placements) {
     var reader = new BomReader(table, placements);
-    table.rows().forEach(reader::readRow);
+    reader.readRows(placements);
     table.headings().forEach(reader::sayLeftOut);
     if (reader.partTypes.borrows()) {
       reader.problems.add(
@@ -139,9 +141,54 @@ final class BomReader {
     }
   }
 
-  private void readRow(TableRow row) {
-    DesignatorList list = DesignatorList.parse(row.text(Column.DESIGNATORS));
-    sayWhatWasRead(row, list);
+  private void readRows(List<Placement> placements) {
+    List<TableRow> rows = table.rows();
+    var lists = new ArrayList<DesignatorList>(rows.size());
+    rows.forEach(row -> lists.add(DesignatorList.parse(row.text(Column.DESIGNATORS))));
+    UnitNames units = UnitNames.of(rows, lists, placements);
+    var joined = new HashSet<Designator>();
+    for (int i = 0; i < rows.size(); i++) {
+      DesignatorList list = lists.get(i);
+      sayWhatWasRead(rows.get(i), list);
+      if (list.designators().stream().noneMatch(units.parts()::containsKey)) {
+        readRow(rows.get(i), list);
+        continue;
+      }
+      List<Designator> left = withoutNamed(rows.get(i), units, list.designators(), joined);
+      if (!left.isEmpty()) {
+        readRow(rows.get(i), list.naming(left));
+      }
+    }
+  }
+
+  /** Of parts whose units were joined, those that no row above has named. */
+  private List<Designator> withoutNamed(
+      TableRow row, UnitNames units, List<Designator> listed, Set<Designator> joined) {
+    var left = new ArrayList<Designator>();
+    for (Designator part : units.joined(listed)) {
+      boolean ofUnits = units.parts().containsValue(part);
+      boolean named = ofUnits && !joined.add(part);
+      if (ofUnits) {
+        problems.add(
+            row.problem(
+                named ? Kind.ROW_IGNORED : Kind.COLUMN_GUESSED,
+                Column.DESIGNATORS,
+                named
+                    ? "a line above names " + part + ", of which this is a unit"
+                    : units.of(part)
+                        + " were read as units of one part, "
+                        + part
+                        + ", which is placed",
+                "if they are parts of their own, give each a position"));
+      }
+      if (!named) {
+        left.add(part);
+      }
+    }
+    return left;
+  }
+
+  private void readRow(TableRow row, DesignatorList list) {
     PartType type = partTypes.read(row, list, problems);
     OptionalInt quantity = quantity(row, list);
     int named = list.designators().size();

@@ -71,6 +71,11 @@ public record DesignatorList(
     return reader.list();
   }
 
+  /** The same with other designators, such as parts for their units. */
+  DesignatorList naming(List<Designator> others) {
+    return new DesignatorList(others, otherText, remarks, faults, empties);
+  }
+
   /** With plain blanks for those of typographers. */
   private static String plainBlanks(String text) {
     StringBuilder plain = null;
