@@ -55,11 +55,6 @@ final class DescriptionWords {
   static String withoutMeasures(String text) {
     return text.length() > LONGEST
         ? text
-        : PACKAGE
-            .matcher(MEASURE.matcher(text).replaceAll(" "))
-            .replaceAll(" ")
-            .replaceAll("(?<=\\d)\\s?MHZ\\b", " MHz")
-            .replaceAll("(?<=\\d)\\s?KHZ\\b", " kHz")
-            .strip();
+        : PACKAGE.matcher(MEASURE.matcher(text).replaceAll(" ")).replaceAll(" ").strip();
   }
 }

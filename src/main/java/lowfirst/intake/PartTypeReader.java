@@ -26,6 +26,8 @@ final class PartTypeReader {
       Pattern.compile(
           "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
 
+  private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
+
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
   private static final int VALUE = 0;
   private static final int DESCRIPTION = 1;
@@ -223,6 +225,9 @@ final class PartTypeReader {
 
   /** A bare number in prose is no value. */
   private static boolean carriesUnit(String description, Dimension measured) {
+    if (measured == Dimension.FREQUENCY) {
+      return HERTZ.matcher(description).find();
+    }
     return WrittenValue.parse(description, Optional.empty())
         .value()
         .filter(found -> found.value().dimension() == measured)

@@ -47,6 +47,7 @@ public record WrittenValue(
       Pattern.compile("(?<![\\p{L}\\d.,])[1-9]\\d{0,2}(?:,\\d{3})+(?!\\d)");
 
   private static final Pattern BARE = Pattern.compile("\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9}");
+  private static final Pattern MILLIHERTZ = Pattern.compile("m(?=([hH][zZ])?$)");
   private static final Pattern SCIENTIFIC =
       Pattern.compile("\\d{1,9}(?:\\.\\d{1,9})?(?:e\\d{1,2}|[eE][+-]\\d{1,2})");
 
@@ -153,10 +154,10 @@ public record WrittenValue(
     }
     Matcher number =
         Pattern.compile(
-                "(?<![\\p{L}\\p{N}.,])(?:\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9})\\s*[^\\s;,/()\\d]*")
+                "(?<![\\p{L}\\p{N}.,])(?:\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9})\\s*[^\\s;,/()\\d-]*")
             .matcher(ratings.rest());
     while (number.find()) {
-      Reading<Quantity> amount = Quantity.parse(number.group().replace(',', '.'), expected);
+      Reading<Quantity> amount = amount(number.group().replace(',', '.'), expected);
       boolean withUnit = !BARE.matcher(number.group().strip()).matches();
       boolean whole = number.group().strip().equals(ratings.rest().strip());
       if (amount.isRead() && (withUnit || whole)) {
@@ -168,6 +169,13 @@ public record WrittenValue(
       }
     }
     return Reading.fault("no value is written here", "write it as " + example(expected));
+  }
+
+  /** Nothing on a board swings in millihertz: 16mhz is 16 MHz in small letters. */
+  private static Reading<Quantity> amount(String text, Dimension expected) {
+    return Quantity.parse(
+        expected == Dimension.FREQUENCY ? MILLIHERTZ.matcher(text).replaceFirst("M") : text,
+        expected);
   }
 
   private static String example(Dimension expected) {
