@@ -33,6 +33,7 @@ final class TableReader {
   private final List<TableRow> rows = new ArrayList<>();
   private final NavigableMap<Integer, String> headings = new TreeMap<>();
   private Optional<String> unitBelow = Optional.empty();
+  private Optional<Place> value = Optional.empty();
 
   private TableReader(TableKind kind, String file, Cut cut) {
     this.kind = kind;
@@ -84,16 +85,50 @@ final class TableReader {
       Optional<Header> again = headerAgain(header, map, all, i);
       if (again.isPresent()) {
         header = again.get();
-      } else {
+        value = Optional.empty();
+      } else if (!headsValues(header, row, all.subList(i + 1, all.size()))) {
         Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
         if (remark.isPresent()) {
           problems.add(remark.get());
           headSection(row);
+          value = Optional.empty();
         } else {
           addRow(header, row);
         }
       }
     }
+  }
+
+  private boolean headsValues(Header header, Row row, List<Row> after) {
+    Optional<Place> heading =
+        kind == TableKind.BOM && !after.isEmpty()
+            ? ValueHeading.in(file, header, row, after.get(0))
+            : Optional.empty();
+    // Where values head rows, another word alone ends the rows of a value.
+    boolean ends =
+        heading.isEmpty()
+            && value.isPresent()
+            && row.filled() == 1
+            && row.cells().stream().noneMatch(CellShapes::isDesignators);
+    value = ends ? Optional.empty() : heading.or(() -> value);
+    heading.map(ValueHeading::said).ifPresent(problems::add);
+    if (ends) {
+      problems.add(ignored(row));
+    }
+    return heading.isPresent() || ends;
+  }
+
+  private Problem ignored(Row row) {
+    return new Problem(
+        Kind.ROW_IGNORED,
+        Place.ofLine(file, row.line()),
+        "this row is one word between the rows of values, it was not read as a row",
+        "nothing, unless it is a row");
+  }
+
+  private TableRow below(Header header, Row row) {
+    return new TableRow(
+        file, header, row, value.filter(heading -> ValueHeading.lacksValue(header, row)));
   }
 
   private Supplier<Optional<Problem>> remark(Header header, Row row) {
@@ -143,7 +178,7 @@ final class TableReader {
             && row.cells().subList(width, row.cells().size()).stream().anyMatch(t -> !t.isEmpty());
     Optional<Row> joined = tooLong ? joined(header, row, width) : Optional.empty();
     if (joined.isPresent()) {
-      rows.add(new TableRow(file, header, joined.get()));
+      rows.add(below(header, joined.get()));
       problems.add(
           new Problem(
               Kind.COLUMN_GUESSED,
@@ -157,7 +192,7 @@ final class TableReader {
     if (continues(header, row)) {
       return;
     }
-    rows.add(new TableRow(file, header, row));
+    rows.add(below(header, row));
     if (tooLong) {
       problems.add(
           new Problem(
@@ -184,7 +219,7 @@ final class TableReader {
     }
     var cells = new ArrayList<>(above.cells());
     cells.set(names, above.cell(names) + ", " + more);
-    rows.set(rows.size() - 1, new TableRow(file, header, new Row(above.line(), cells)));
+    rows.set(rows.size() - 1, below(header, new Row(above.line(), cells)));
     problems.add(
         new Problem(
             Kind.COLUMN_GUESSED,

@@ -10,11 +10,18 @@ final class TableRow {
   private final String file;
   private final Header header;
   private final Row row;
+  private final Optional<Place> heading;
 
   TableRow(String file, Header header, Row row) {
+    this(file, header, row, Optional.empty());
+  }
+
+  /** A row below a heading that is the value of every row below it. */
+  TableRow(String file, Header header, Row row, Optional<Place> heading) {
     this.file = file;
     this.header = header;
     this.row = row;
+    this.heading = heading;
   }
 
   /** The line it starts on. */
@@ -29,11 +36,14 @@ final class TableRow {
 
   /** Whether the table has such a column at all. */
   boolean has(Column column) {
-    return header.cellOf(column) >= 0;
+    return header.cellOf(column) >= 0 || (column == Column.VALUE && heading.isPresent());
   }
 
   /** What stands in a column; empty when nothing does. */
   String text(Column column) {
+    if (column == Column.VALUE && heading.isPresent()) {
+      return heading.get().cell();
+    }
     String cell = row.cell(header.cellOf(column));
     return header.pair().isPresent() && (column == Column.X || column == Column.Y)
         ? header.pair().get().half(column, cell)
@@ -57,6 +67,9 @@ final class TableRow {
 
   /** The cell of a column; the whole line when the table lacks the column. */
   Place place(Column column) {
+    if (column == Column.VALUE && heading.isPresent()) {
+      return heading.get();
+    }
     int cell = header.cellOf(column);
     return cell < 0
         ? place()

@@ -316,6 +316,99 @@ class OddCellsTest {
                     problem -> problem.kind(), java.util.stream.Collectors.counting())));
   }
 
+  @ParameterizedTest(name = "{0}, {1} is {2}")
+  @CsvSource({
+    "'', CRYSTAL 16MHZ, 16 MHz crystal",
+    "'', CRYSTAL 16.000MHZ 20PF HC49S, 16 MHz crystal",
+    "XTAL, quartz 8 mhz, 8 MHz crystal",
+    "CRYSTAL 16MHZ, '', 16 MHz crystal",
+    "ABC-16.000MHZ-B2, '', 16 MHz crystal"
+  })
+  void the_frequency_of_a_crystal_is_in_megahertz_however_it_is_spelt(
+      String value, String description, String words) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv", "Ref;Qty;Value;Description\nY1;1;%s;%s\n".formatted(value, description));
+    assertEquals(
+        words, reading.kit().boards().get(0).items().get(0).partType().words().split(",")[0]);
+    assertEquals(
+        0, reading.problems().stream().filter(p -> p.kind() == Kind.VALUE_NOT_UNDERSTOOD).count());
+  }
+
+  private static List<String> messages(Kind kind, String bom, String placements) {
+    return KitTables.read("bom.csv", bom, "placements.csv", placements).problems().stream()
+        .filter(problem -> problem.kind() == kind)
+        .map(problem -> problem.message())
+        .toList();
+  }
+
+  @ParameterizedTest(name = "{0} and {1}")
+  @CsvSource({"Led1, LED1", "R01, R1", "J-3, J3", "sw 1, SW1", "Q_2, Q2"})
+  void a_designator_spelt_otherwise_in_the_other_table_is_pointed_to(String inBom, String placed) {
+    String bom = "Ref,Qty,Value\n%s,1,1k\nC9,1,1n\n".formatted(inBom);
+    String list = "Ref,X (mm),Y (mm)\n%s,10,20\nC9,40,20\n".formatted(placed);
+    String read = DesignatorList.parse(inBom).designators().get(0).text();
+    boolean same = read.equals(placed);
+    assertEquals(
+        same
+            ? List.of()
+            : List.of(
+                read
+                    + ": no position in the placement list; "
+                    + read
+                    + " is probably "
+                    + placed
+                    + " at placements.csv:2, column 1 \"Ref\" ("
+                    + placed
+                    + ")"),
+        messages(Kind.NOT_PLACED, bom, list));
+    assertEquals(
+        same
+            ? List.of()
+            : List.of(
+                placed
+                    + " is placed, but no BOM line names it; "
+                    + placed
+                    + " is probably "
+                    + read
+                    + " at bom.csv:2, column 1 \"Ref\" ("
+                    + inBom
+                    + ")"),
+        messages(Kind.NOT_IN_BOM, bom, list));
+  }
+
+  @Test
+  void of_two_that_are_spelt_nearly_so_neither_is_pointed_to() {
+    String bom = "Ref,Qty,Value\nR1,1,1k\nC9,1,1n\n";
+    String list = "Ref,X (mm),Y (mm)\nR01,10,20\nR001,30,20\nC9,40,20\n";
+    assertEquals(
+        List.of("R1: no position in the placement list"), messages(Kind.NOT_PLACED, bom, list));
+    String other = "Ref,X (mm),Y (mm)\nR11,10,20\nC9,40,20\n";
+    assertEquals(
+        List.of("R1_1: no position in the placement list"),
+        messages(Kind.NOT_PLACED, bom.replace("R1", "R1_1"), other));
+  }
+
+  private static List<String> joined(String bom, String placed) {
+    String list = "Ref,X (mm),Y (mm)\n%s,10,20\nC9,40,20\n".formatted(placed);
+    Board read = board("bom.csv", "Ref;Qty;Value\n" + bom, "placements.csv", list);
+    return read.items().stream().map(item -> item.quantity() + " " + item.designators()).toList();
+  }
+
+  @Test
+  void units_are_one_part_unless_something_contradicts() {
+    assertEquals(List.of("1 [U1]"), joined("U1A, U1B;1;LM358\n", "U1"));
+    assertEquals(List.of("1 [U1]"), joined("U1A;1;LM358\nU1B;1;LM358\n", "U1"));
+    assertEquals(List.of("1 [U1]"), joined("U1a U1b;;LM358\n", "U1"));
+    assertEquals(List.of("1 [U1]", "1 [U2A]"), joined("U1A;1;X9\nU2A;1;X9\nU1B;1;X9\n", "U1"));
+    // two counted, a unit placed, another value, the part itself named, one unit alone
+    assertEquals(List.of("2 [U1A, U1B]"), joined("U1A, U1B;2;LM358\n", "U1"));
+    assertEquals(List.of("1 [U1A]", "1 [U1B]"), joined("U1A;1;LM358\nU1B;1;LM393\n", "U1"));
+    assertEquals(List.of("3 [U1, U1A, U1B]"), joined("U1, U1A, U1B;3;LM358\n", "U1"));
+    assertEquals(List.of("1 [U1A]"), joined("U1A;1;LM358\n", "U1"));
+    assertEquals(List.of("2 [U1A, U1B]"), joined("U1A, U1B;2;LM358\n", "U1A"));
+  }
+
   @Test
   void packages_and_type_numbers_are_found_in_prose() {
     assertEquals("DO-41", DescriptionWords.packageIn("DIODE 1N4007 DO-41"));
