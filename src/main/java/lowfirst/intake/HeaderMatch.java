@@ -50,20 +50,21 @@ final class HeaderMatch {
       if (told.isEmpty()) {
         continue;
       }
-      int cell = cellNamed(told.get());
+      int cell = cellNamed(told.get(), names, names.size());
       if (cell >= 0 && !taken[cell]) {
         use(column, cell, Header.Basis.TOLD);
       }
     }
   }
 
-  private int cellNamed(String told) {
+  /** The column of this name, else of this number from 1; -1 when there is none. */
+  static int cellNamed(String told, List<String> names, int width) {
     for (int i = 0; i < names.size(); i++) {
       if (HeaderWords.key(names.get(i)).equals(HeaderWords.key(told))) {
         return i;
       }
     }
-    return told.matches("\\d{1,3}") && Integer.parseInt(told) <= names.size()
+    return told.matches("\\d{1,3}") && Integer.parseInt(told) <= width
         ? Integer.parseInt(told) - 1
         : -1;
   }

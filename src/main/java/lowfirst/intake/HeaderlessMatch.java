@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Tells the columns of a table without a header by what stands in their cells. */
@@ -11,6 +13,7 @@ final class HeaderlessMatch {
   private final int width;
   private final List<Header.Use> uses = new ArrayList<>();
   private final boolean[] taken;
+  private final Set<Column> told = EnumSet.noneOf(Column.class);
   private Optional<CoordinatePair> pair = Optional.empty();
 
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
@@ -26,10 +29,9 @@ final class HeaderlessMatch {
   static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
     boolean strange = rows.size() > 2 && isStrangeHeader(rows);
     var match = new HeaderlessMatch(rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400)));
+    List<String> names = strange ? rows.get(0).cells() : List.of();
     for (Column column : Column.values()) {
-      map.column(kind, file, column)
-          .filter(told -> told.matches("\\d{1,3}") && Integer.parseInt(told) <= match.width)
-          .ifPresent(told -> match.use(column, Integer.parseInt(told) - 1, Header.Basis.TOLD));
+      map.column(kind, file, column).ifPresent(told -> match.useTold(column, told, names));
     }
     if (kind == TableKind.BOM) {
       match.tellBom();
@@ -39,6 +41,12 @@ final class HeaderlessMatch {
     return strange || match.firstRowIsHeader()
         ? new Header(0, rows.get(0).cells(), match.uses, match.pair)
         : new Header(-1, List.of(), match.uses, match.pair);
+  }
+
+  /** What is told bars every guess, also where no such column is found. */
+  private void useTold(Column column, String name, List<String> names) {
+    told.add(column);
+    use(column, HeaderMatch.cellNamed(name, names, width), Header.Basis.TOLD);
   }
 
   /** A first row without a digit, where all others hold designators, is a header nobody knows. */
@@ -161,7 +169,7 @@ final class HeaderlessMatch {
 
   private void tell(Column column, int cell) {
     boolean known = uses.stream().anyMatch(use -> use.column() == column);
-    if (cell >= 0 && !known) {
+    if (cell >= 0 && !known && !told.contains(column)) {
       use(column, cell, Header.Basis.CELLS);
     }
   }

@@ -1,0 +1,278 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import lowfirst.board.Board;
+import lowfirst.board.Item;
+import lowfirst.problem.Kind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How a text becomes rows of cells, and which column holds what. */
+class RowsAndHeadersTest {
+
+  // --- quotes
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "=\"R1\",1k | \"R1\",1k",
+        "a,=\"R1\";=\"2\" | a,\"R1\";\"2\"",
+        "a=\"b | a=\"b",
+        "“R1, R2”,1k | \"R1, R2\",1k",
+        "„R1“,1k | \"R1\",1k",
+        "say “no” here | say “no” here",
+        "'R1','1k' | \"R1\",\"1k\"",
+        "a,'R1' | a,'R1'",
+        "'R1',\"1k\" | 'R1',\"1k\"",
+        "'it''s' | 'it''s'",
+      })
+  void odd_quotes_around_cells_are_made_plain_and_others_stay(String text, String plain) {
+    assertEquals(plain, OddQuotes.plain(text));
+  }
+
+  @ParameterizedTest(name = "{0} line ends")
+  @CsvSource({"30, 0", "31, 1"})
+  void a_quoted_cell_of_more_than_thirty_line_ends_has_lost_its_quote(int lines, int said) {
+    String bom = "designators,value\nR1,\"1k" + "\n.".repeat(lines) + "\"\nR2,2k\nR3,3k\n";
+    assertEquals(said > 0, count(read(bom), Kind.QUOTE_UNBALANCED) > 0);
+    assertTrue(items(bom).stream().anyMatch(item -> item.designators().toString().equals("[R3]")));
+  }
+
+  /** Three of five rows, or two of four, are quoted as one cell. */
+  @ParameterizedTest(name = "{0} wrapped of {1}")
+  @CsvSource({"5, 5, 4", "3, 5, 4", "2, 4, 1"})
+  void rows_that_were_quoted_whole_are_read_again_where_most_are(int wrapped, int all, int items) {
+    var bom = new StringBuilder();
+    for (int i = 0; i < all; i++) {
+      String row = i == 0 ? "designators,value,package" : "R" + i + ",1k,DIN0207";
+      bom.append(i < wrapped ? "\"" + row + "\"" : row).append('\n');
+    }
+    assertEquals(
+        items,
+        Rows.separated("bom.csv", bom.toString(), Separator.COMMA).rows().stream()
+                .skip(1)
+                .filter(row -> row.cells().size() == 3)
+                .count()
+            - (wrapped * 2 <= all ? 1 : 0));
+  }
+
+  // --- columns of blanks
+
+  @Test
+  void columns_that_stand_under_their_headers_are_cut_there_whatever_rule_is_drawn() {
+    String bom =
+        """
+        Designator   Qty   Value        Package
+        ------------ ----- ------------ --------
+        R1 R2        2     4k7 metal    DIN0207
+        C1           1     100n         DISC-5
+
+        that is all
+        """;
+    List<Item> items = items(bom);
+    assertEquals("[R1, R2] 2 DIN0207", shown(items.get(0)));
+    assertEquals("[C1] 1 DISC-5", shown(items.get(1)));
+    assertEquals(2, items.size());
+  }
+
+  private static String shown(Item item) {
+    return item.designators() + " " + item.quantity() + " " + item.partType().packageName();
+  }
+
+  // --- numbers
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "0, 0",
+    "12.5, 12.5",
+    "'12,5', 12.5",
+    "-.5, -0.5",
+    "+7., 7",
+    "999999999999999, 999999999999999",
+    "0.00000000000001, 1e-14",
+  })
+  void a_plain_number_is_read_to_its_last_digit(String text, double number) {
+    assertEquals(OptionalDouble.of(number), PlainNumber.in(text));
+  }
+
+  @ParameterizedTest(name = "\"{0}\"")
+  @CsvSource({"''", "-", ".", "1.2.3", "'1,2.3'", "1e5", "1 2", "--1", "1000000000000000", "٤"})
+  void what_is_more_than_a_plain_number_is_left_to_others(String text) {
+    assertEquals(OptionalDouble.empty(), PlainNumber.in(text));
+  }
+
+  @ParameterizedTest(name = "\"{0}\"")
+  @CsvSource({
+    "0, 0",
+    "09, 9",
+    "999999999, 999999999",
+    "1000000000, -1",
+    "'', -1",
+    "-1, -1",
+    "1/, -1",
+    "1:, -1"
+  })
+  void a_whole_number_has_nine_digits_at_most_and_nothing_else(String text, int number) {
+    assertEquals(number < 0 ? OptionalInt.empty() : OptionalInt.of(number), WholeNumber.in(text));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'1,234.5', false, true, 1234.5",
+    "'1.234,5', true, false, 1234.5",
+    "'1.234.567', true, false, 1234567",
+    "'1,234', false, false, '1,234'",
+    "'12 700 mil', false, false, '12700 mil'",
+    "'1 2', false, false, '1 2'",
+    "'12,34', false, true, '12,34'",
+  })
+  void digits_in_groups_are_joined_where_the_sign_groups(
+      String text, boolean point, boolean comma, String joined) {
+    assertEquals(joined, GroupedNumber.without(text, point, comma));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "X (mm), mm, X",
+    "Mid X [mil], mil, Mid X",
+    "PosX_inch, inch, PosX",
+    "X\", inch, X",
+    "Width in Inches, inch, Width in",
+    "Height (Millimetres), mm, Height",
+    "R (Ω), Ω, R",
+    "Rotation deg, °, Rotation",
+    "Origin, '', Origin",
+    "mm, '', mm",
+  })
+  void a_header_carries_its_unit_set_apart(String header, String unit, String without) {
+    assertEquals(unit, HeaderUnit.of(header).orElse(""));
+    assertEquals(without, HeaderUnit.without(header));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2.54, 2.54",
+    "150, 150",
+    "0.1, 0.1",
+    "0.004, 0",
+    "-0.001, 0",
+    "1e3, 1000",
+    "2.545, 2.54"
+  })
+  void a_length_in_a_message_has_two_decimals_at_most(double number, String plain) {
+    assertEquals(plain, Numbers.plain(number));
+  }
+
+  // --- columns
+
+  @Test
+  void a_column_may_be_told_by_name_or_number_and_a_wrong_one_is_said() {
+    String bom = "ref,value,odd name\nR1,1k,2k\nR2,3k,4k\n";
+    assertEquals(List.of("2 kΩ", "4 kΩ"), values("bom.value = Odd-Name", bom));
+    assertEquals(List.of("2 kΩ", "4 kΩ"), values("bom.value = 3", bom));
+    KitReading wrong = KitTables.read("columns.properties", "bom.value = 4\n", "bom.csv", bom);
+    assertEquals(1, count(wrong, Kind.COLUMN_MISSING), () -> KitTables.problems(wrong) + "");
+    KitReading none = KitTables.read("columns.properties", "bom.value = none\n", "bom.csv", bom);
+    assertEquals(0, count(none, Kind.COLUMN_MISSING));
+  }
+
+  @Test
+  void what_is_told_of_a_column_bars_every_guess() {
+    String strange = "this,that,other\nR1,1k,2k\nR2,3k,4k\nR3,5k,6k\n";
+    assertEquals(List.of("2 kΩ", "4 kΩ", "6 kΩ"), values("bom.value = Other", strange));
+    assertEquals(List.of("2 kΩ", "4 kΩ", "6 kΩ"), values("bom.value = 3", strange));
+    for (String wrong : List.of("4", "0", "else")) {
+      KitReading reading =
+          KitTables.read("columns.properties", "bom.value = " + wrong, "bom.csv", strange);
+      assertEquals(1, count(reading, Kind.COLUMN_MISSING), wrong);
+    }
+  }
+
+  @Test
+  void the_last_column_of_a_table_without_header_may_be_told_by_its_number() {
+    assertEquals(
+        List.of("2 kΩ", "4 kΩ", "6 kΩ"), values("bom.value = 3", "R1,1k,2k\nR2,3k,4k\nR3,5k,6k\n"));
+  }
+
+  private static List<String> values(String map, String bom) {
+    return KitTables.read("columns.properties", map + "\n", "bom.csv", bom)
+        .kit()
+        .boards()
+        .get(0)
+        .items()
+        .stream()
+        .map(item -> item.partType().value().orElseThrow().toString())
+        .toList();
+  }
+
+  @Test
+  void without_a_header_a_column_that_numbers_the_rows_is_no_quantity() {
+    String bom =
+        "1,R1,1k,DIN0207,1\n2,\"R2, R3\",2k,DIN0207,2\n3,C1,100n,DISC,1\n4,C2,10n,DISC,1\n5,D1,1N4148,DO-35,1\n";
+    KitReading reading = read(bom);
+    assertEquals(
+        List.of(1, 2, 1, 1, 1),
+        reading.kit().boards().get(0).items().stream().map(Item::quantity).toList());
+    assertTrue(
+        KitTables.problems(reading).stream()
+            .anyMatch(
+                text -> text.startsWith("bom.csv:1, column 5 (1)") && text.contains("quantity")),
+        () -> KitTables.problems(reading).toString());
+  }
+
+  @Test
+  void without_a_header_coordinates_and_the_angle_are_told_by_their_numbers() {
+    Board board =
+        KitTables.read(
+                "placements.csv",
+                "R1,12.5,20,90,top,1k\nR2,30,25.5,0,top,1k\nC1,50,31,180,bottom,100n\nD1,8,60,270,top,1N4148\n")
+            .kit()
+            .boards()
+            .get(0);
+    assertEquals(
+        List.of(
+            "R1 12.5 20.0 90.0 top",
+            "R2 30.0 25.5 0.0 top",
+            "C1 50.0 31.0 180.0 bottom",
+            "D1 8.0 60.0 270.0 top"),
+        board.placements().stream()
+            .map(
+                p ->
+                    p.designator()
+                        + " "
+                        + p.xMillimetres()
+                        + " "
+                        + p.yMillimetres()
+                        + " "
+                        + p.rotationDegrees()
+                        + " "
+                        + p.side().words())
+            .toList());
+  }
+
+  @Test
+  void of_two_headers_the_one_whose_cells_count_the_designators_is_the_quantity() {
+    String bom = "ref,qty,value,quantity\n\"R1, R2\",20,1k,2\n\"C1, C2, C3\",30,1n,3\n";
+    assertEquals(List.of(2, 3), items(bom).stream().map(Item::quantity).toList());
+  }
+
+  private static List<Item> items(String bom) {
+    return read(bom).kit().boards().get(0).items();
+  }
+
+  private static KitReading read(String bom) {
+    return KitTables.read("bom.csv", bom);
+  }
+
+  private static long count(KitReading reading, Kind kind) {
+    return reading.problems().stream().filter(problem -> problem.kind() == kind).count();
+  }
+}
