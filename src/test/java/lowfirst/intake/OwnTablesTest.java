@@ -1,0 +1,379 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lowfirst.board.Kit;
+import lowfirst.board.Load;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.OutputChannel.PullDownSide;
+import lowfirst.board.OutputChannel.TraceLayer;
+import lowfirst.board.Rail;
+import lowfirst.part.DatasheetLine;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The tables that a kit's author writes: what a cell may hold, and what is made of it. */
+class OwnTablesTest {
+  private static final String BOM = "designators,value\n\"R1, R2, Q1, D1, F1\",1k\n";
+
+  // --- amounts
+
+  /** A column of loads.csv, what stands in it, and the fault; empty where it is read. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "resistance, 12 Ω, ''",
+    "resistance, 0, OUT_OF_RANGE",
+    "resistance, -12, OUT_OF_RANGE",
+    "resistance, 12 A, UNIT_UNKNOWN",
+    "resistance, low, CELL_UNREADABLE",
+    "resistance, n/a, ''",
+    "tolerance, 0, ''",
+    "tolerance, -1 %, OUT_OF_RANGE",
+    "duty, 100 %, ''",
+    "duty, 100.1 %, OUT_OF_RANGE",
+    "duty, 0, OUT_OF_RANGE",
+    "switch-ons, 1, ''",
+    "switch-ons, 0, CELL_UNREADABLE",
+    "switch-ons, 1.5, CELL_UNREADABLE",
+  })
+  void an_amount_of_a_load_is_read_or_said_where_it_stands(
+      String column, String text, String kind) {
+    KitReading reading =
+        KitTables.read("loads.csv", "load,kind," + column + "\nbell,solenoid," + text + "\n");
+    List<Problem> found =
+        reading.problems().stream().filter(p -> p.place().file().equals("loads.csv")).toList();
+    assertEquals(
+        kind.isEmpty() ? List.of() : List.of(Kind.valueOf(kind) + " 2 3"),
+        found.stream()
+            .map(p -> p.kind() + " " + p.place().line() + " " + p.place().column())
+            .toList());
+    assertEquals(1, reading.kit().loads().size(), "the rest of the row counts");
+  }
+
+  @Test
+  void each_column_of_a_load_goes_where_it_belongs() {
+    Load load =
+        KitTables.read(
+                "loads.csv",
+                "load,kind,rail,current,resistance,power,inductance,on time,period,inrush,"
+                    + "inrush time,duty,max on time,pull-in voltage,rated duty,tolerance,"
+                    + "temperature rise,switch-ons\n"
+                    + "bell,coil,bells,2 A,12 Ω,48 W,30 mH,40 ms,2 s,5 A,7 ms,10 %,90 ms,18 V,25 %,"
+                    + "6 %,80 K,1000\n")
+            .kit()
+            .loads()
+            .get(0);
+    assertEquals("bell SOLENOID bells", load.name() + " " + load.kind() + " " + load.rail());
+    assertEquals(
+        List.of(
+            "2 A", "12 Ω", "48 W", "30 mH", "40 ms", "2 s", "5 A", "7 ms", "10 %", "90 ms", "18 V",
+            "25 %", "6 %", "80 K"),
+        shown(
+            List.of(
+                load.current(),
+                load.resistance(),
+                load.power(),
+                load.inductance(),
+                load.onTime(),
+                load.period(),
+                load.inrush(),
+                load.inrushTime(),
+                load.duty(),
+                load.maxOnTime(),
+                load.pullInVoltage(),
+                load.ratedDuty(),
+                load.tolerance(),
+                load.temperatureRise())));
+    assertEquals(OptionalInt.of(1000), load.switchOns());
+  }
+
+  @Test
+  void a_bare_number_is_in_the_unit_of_its_header_and_cites_its_cell() {
+    Rail rail =
+        KitTables.read("rails.csv", "rail,voltage,current limit (A)\nbells,24 V,20\n")
+            .kit()
+            .rails()
+            .get(0);
+    Sourced limit = rail.currentLimit().orElseThrow();
+    assertEquals("20 A", limit.quantity().toString());
+    assertTrue(limit.source().text().startsWith("rails.csv:2"), limit.source().text());
+    assertEquals(Source.Origin.KIT, limit.source().origin());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Solenoid, SOLENOID",
+    "LED strip, LED",
+    "bulb, LAMP",
+    "heater, RESISTIVE",
+    "gadget, ''",
+  })
+  void a_kind_of_load_is_one_of_the_known(String text, String kind) {
+    KitReading reading = KitTables.read("loads.csv", "load,kind\nbell," + text + "\n");
+    assertEquals(
+        kind.isEmpty() ? List.of() : List.of(Load.LoadKind.valueOf(kind)),
+        reading.kit().loads().stream().map(Load::kind).toList());
+    assertEquals(kind.isEmpty() ? 1 : 0, count(reading, Kind.CELL_UNREADABLE));
+  }
+
+  // --- channels
+
+  @Test
+  void each_column_of_a_channel_goes_where_it_belongs() {
+    OutputChannel channel =
+        channels(
+                "channel,mosfet,gate resistor,pull-down,flyback diode,fuse,heatsink,driver,"
+                    + "trace width,trace length,trace copper,contact rating,wire,wire length,"
+                    + "wires together,load,ambient",
+                "1,Q1,R1,R2,D1,F1,20 K/W,pin,2 mm,50 mm,35 µm,10 A,AWG 18,3 m,4,bell,50 °C")
+            .get(0);
+    assertEquals(
+        "[Q1] [R1] [R2] [D1] [F1]",
+        List.of(
+                channel.mosfet(),
+                channel.gateResistor(),
+                channel.pullDown(),
+                channel.flybackDiode(),
+                channel.fuse())
+            .stream()
+            .map(part -> part.stream().toList().toString())
+            .reduce((one, other) -> one + " " + other)
+            .orElseThrow());
+    assertEquals(
+        List.of("20 K/W", "2 mm", "50 mm", "0.035 mm", "10 A", "3000 mm", "50 °C"),
+        shown(
+            List.of(
+                channel.heatsink(),
+                channel.traceWidth(),
+                channel.traceLength(),
+                channel.traceCopper(),
+                channel.contactRating(),
+                channel.wireLength(),
+                channel.ambient())));
+    assertEquals(
+        "pin AWG 18 bell kit",
+        String.join(" ", channel.driver(), channel.wire(), channel.load(), channel.board()));
+    assertEquals(OptionalInt.of(4), channel.wiresTogether());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "gate, inner, GATE, INTERNAL",
+    "Driver, Outer, DRIVER, EXTERNAL",
+    "'', '', UNSTATED, UNSTATED",
+    "?, -, UNSTATED, UNSTATED",
+    "at the driver, bottom, DRIVER, EXTERNAL",
+  })
+  void a_side_of_the_pull_down_and_a_layer_of_the_track_are_known_words(
+      String side, String layer, PullDownSide pullDown, TraceLayer trace) {
+    OutputChannel channel =
+        channels("channel,pull-down side,trace layer", "1," + side + "," + layer).get(0);
+    assertEquals(pullDown, channel.pullDownSide());
+    assertEquals(trace, channel.traceLayer());
+  }
+
+  @Test
+  void other_words_for_side_and_layer_are_faults_and_leave_them_unstated() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv", BOM, "channels.csv", "channel,pull-down side,trace layer\n1,left,third\n");
+    assertEquals(2, count(reading, Kind.CELL_UNREADABLE));
+    OutputChannel channel = reading.kit().channels().get(0);
+    assertEquals(PullDownSide.UNSTATED, channel.pullDownSide());
+    assertEquals(TraceLayer.UNSTATED, channel.traceLayer());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\"Q1, Q2\"", "the big one"})
+  void a_channel_has_one_mosfet(String cell) {
+    KitReading reading =
+        KitTables.read("bom.csv", BOM, "channels.csv", "channel,mosfet\n1," + cell + "\n");
+    assertEquals(1, count(reading, Kind.DESIGNATOR_UNREADABLE));
+    assertEquals(Optional.empty(), reading.kit().channels().get(0).mosfet());
+  }
+
+  @Test
+  void every_part_of_a_channel_has_to_be_on_its_board() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            BOM,
+            "channels.csv",
+            "channel,mosfet,gate resistor,pull-down,flyback diode,fuse\n1,Q9,R9,R8,D9,F9\n");
+    assertEquals(
+        List.of(2, 3, 4, 5, 6),
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.REFERENCE_UNKNOWN)
+            .map(p -> p.place().column())
+            .toList());
+  }
+
+  // --- names
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "rails.csv | rail,voltage | a,5 V",
+        "drivers.csv | driver,kind | a,logic pin",
+        "loads.csv | load,kind | a,lamp",
+        "channels.csv | channel,load | a,",
+      })
+  void a_name_stands_once_in_its_table(String file, String header, String row) {
+    String other = row.replaceFirst("a", "b");
+    String table = header + "\n" + row + "\n" + other + "\n" + row + "\n";
+    KitReading reading = KitTables.read("bom.csv", BOM, file, table);
+    assertEquals(
+        List.of(file + " 4"),
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.NAME_TWICE)
+            .map(p -> p.place().file() + " " + p.place().line())
+            .toList());
+  }
+
+  @Test
+  void the_same_name_may_stand_in_two_tables() {
+    KitReading reading =
+        KitTables.read(
+            "rails.csv", "rail,voltage\na,5 V\n", "loads.csv", "load,kind,rail\na,lamp,a\n");
+    assertEquals(0, count(reading, Kind.NAME_TWICE));
+    assertEquals(0, count(reading, Kind.REFERENCE_UNKNOWN));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"8, 'r1, r2, r3, r4, r5, r6, r7, r8'", "9, 'r1, r2, r3, r4, r5, r6, r7, r8, ...'"})
+  void up_to_eight_names_are_offered_for_one_that_is_unknown(int rails, String offered) {
+    var table = new StringBuilder("rail,voltage\n");
+    for (int i = rails; i > 0; i--) {
+      table.append("r").append(i).append(",5 V\n");
+    }
+    KitReading reading =
+        KitTables.read(
+            "rails.csv", table.toString(), "loads.csv", "load,kind,rail\nbell,lamp,other\n");
+    assertEquals(
+        "write one of: " + offered,
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.REFERENCE_UNKNOWN)
+            .findFirst()
+            .orElseThrow()
+            .remedy());
+  }
+
+  // --- datasheets, bag, swaps
+
+  @ParameterizedTest
+  @CsvSource({
+    "sheet 1, DATASHEET",
+    "'', MEMORY",
+    "From memory of an older sheet, MEMORY",
+  })
+  void a_datasheet_line_without_a_source_is_from_memory(String source, Source.Origin origin) {
+    DatasheetLine line = datasheet("BP-1,RDSon,VGS=5V,,30,40 mΩ,mΩ," + source);
+    assertEquals(origin, line.source().origin());
+  }
+
+  @Test
+  void a_bare_value_has_the_rows_unit_and_another_its_own() {
+    DatasheetLine line = datasheet("BP-1,RDSon,VGS=5V,-,30,0.04 Ω,mΩ,sheet 1");
+    assertEquals(Optional.empty(), line.min());
+    assertEquals("30 mΩ", line.typ().orElseThrow().toString());
+    assertEquals("40 mΩ", line.max().orElseThrow().toString());
+    assertEquals("VGS=5V", line.condition());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'BP-1,RDSon,,,30,,furlong,s', UNIT_UNKNOWN",
+    "'BP-1,,,,30,,mΩ,s', CELL_EMPTY",
+    "',RDSon,,,30,,mΩ,s', CELL_EMPTY",
+    "'BP-1,RDSon,,,much,,mΩ,s', CELL_UNREADABLE",
+  })
+  void a_datasheet_line_that_cannot_be_read_is_said(String row, Kind kind) {
+    KitReading reading = KitTables.read("datasheets.csv", DATASHEETS + row + "\n");
+    assertEquals(1, count(reading, kind));
+  }
+
+  private static final String DATASHEETS = "part type,symbol,condition,min,typ,max,unit,source\n";
+
+  private static DatasheetLine datasheet(String row) {
+    return KitTables.read("datasheets.csv", DATASHEETS + row + "\n")
+        .kit()
+        .datasheets()
+        .about("BP-1")
+        .get(0);
+  }
+
+  @Test
+  void a_line_of_the_bag_has_a_part_and_a_number_which_may_be_nought() {
+    KitReading reading =
+        KitTables.read(
+            "bag.csv", "part,quantity,bag\n330R,0,A1\n1k,,A2\n2k,some,A3\n,4,A4\n4k7,12,\n");
+    assertEquals(
+        List.of("330R 0 A1", "4k7 12 "),
+        reading.kit().bag().stream()
+            .map(line -> line.text() + " " + line.quantity() + " " + line.bag())
+            .toList());
+    assertEquals(2, count(reading, Kind.CELL_EMPTY));
+    assertEquals(1, count(reading, Kind.CELL_UNREADABLE));
+  }
+
+  @Test
+  void a_swap_names_designators_and_what_is_fitted() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            BOM,
+            "swaps.csv",
+            "board,designators,fitted,reason,who,date\n"
+                + "kit,\"R1, R2\",2k,sold out,Ada,2026-01-02\n"
+                + ",R1,3k,,,\n,R9,3k,,,\nattic,R1,3k,,,\nkit,,3k,,,\nkit,R1,,,,\nkit,-,3k,,,\n");
+    Kit kit = reading.kit();
+    assertEquals(
+        "kit [R1, R2] 2k sold out Ada 2026-01-02",
+        kit.swaps().get(0).board()
+            + " "
+            + kit.swaps().get(0).designators()
+            + " "
+            + kit.swaps().get(0).fitted()
+            + " "
+            + kit.swaps().get(0).reason()
+            + " "
+            + kit.swaps().get(0).who()
+            + " "
+            + kit.swaps().get(0).date());
+    assertEquals(
+        List.of("R9 is on no board", "there is no board \"attic\" in boards.csv"),
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.REFERENCE_UNKNOWN)
+            .map(Problem::message)
+            .toList());
+    assertEquals(2, count(reading, Kind.CELL_EMPTY));
+    assertEquals(1, count(reading, Kind.DESIGNATOR_UNREADABLE));
+  }
+
+  private static List<OutputChannel> channels(String header, String row) {
+    return KitTables.read("bom.csv", BOM, "channels.csv", header + "\n" + row + "\n")
+        .kit()
+        .channels();
+  }
+
+  private static List<String> shown(List<Optional<Sourced>> amounts) {
+    return amounts.stream()
+        .map(amount -> amount.map(Sourced::quantity).map(Object::toString).orElse("nothing"))
+        .toList();
+  }
+
+  private static long count(KitReading reading, Kind kind) {
+    return reading.problems().stream().filter(problem -> problem.kind() == kind).count();
+  }
+}
