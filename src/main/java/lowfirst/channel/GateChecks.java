@@ -92,7 +92,7 @@ final class GateChecks {
     return in.onResistance().lines().get(0).source();
   }
 
-  private static final Datum NOT_FITTED =
+  static final Datum NOT_FITTED =
       Datum.constant("not fitted", 0, Dimension.RATIO, Source.kit("channels.csv: none fitted"));
 
   private static String bound(String words, double value, String unit) {
@@ -194,6 +194,7 @@ final class GateChecks {
         new ResistorRating(in.low(Term.GATE_RESISTOR_RATING), in.high(Term.GATE_RESISTOR))
             .watts(in.ambient()),
         in.datum(Term.DRIVE_CEILING),
+        in.datum(Term.GATE_SOURCE_CHARGE),
         in.datum(Term.MILLER_CHARGE),
         in.datum(Term.PWM_FREQUENCY),
         in.datum(Term.GATE_RESISTOR),
@@ -211,14 +212,13 @@ final class GateChecks {
 
   private static Check switchingTime(ChannelInputs in) {
     Datum duty = in.knows(Term.DUTY) ? in.datum(Term.DUTY) : UNSTATED_DUTY;
-    double low = duty.low() / 100;
-    double high = duty.high() / 100;
-    double shorter = Math.min(low, 1 - high);
-    double allowed = shorter <= 0 ? 0 : shorter / in.high(Term.PWM_FREQUENCY);
+    double shorter = Math.min(duty.low(), 100 - duty.high()) / 100;
+    // at 0 % and 100 % it never switches: half a period stands for that
+    double share = shorter <= 0 ? 0.5 : shorter;
     return Check.of(
         CheckKind.SWITCHING_TIME,
         edgesSeconds(in),
-        shorter <= 0 && (high >= 1 || low <= 0) ? 0.5 / in.high(Term.PWM_FREQUENCY) : allowed,
+        share / in.high(Term.PWM_FREQUENCY),
         duty,
         in.datum(Term.GATE_SOURCE_CHARGE),
         in.datum(Term.MILLER_CHARGE),

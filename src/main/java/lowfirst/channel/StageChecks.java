@@ -96,7 +96,9 @@ final class StageChecks {
         in.datum(Term.LOAD_CURRENT),
         in.datum(Term.DRIVE_LEVEL),
         in.datum(Term.DRIVE_RESISTANCE),
-        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : SwitchChecks.HEAT_MARGIN,
+        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : GateChecks.NOT_FITTED,
+        in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : GateChecks.NOT_FITTED,
+        in.datum(Term.RETURN_LIFT),
         in.datum(Term.BASE_VOLTAGE),
         in.datum(Term.FORCED_GAIN_RATING));
   }

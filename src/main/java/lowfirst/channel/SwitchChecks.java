@@ -18,6 +18,15 @@ final class SwitchChecks {
           Dimension.TEMPERATURE_RISE,
           Source.standard("common practice: 25 K below the rating"));
 
+  private static final Term[] EDGES = {
+    Term.GATE_SOURCE_CHARGE,
+    Term.MILLER_CHARGE,
+    Term.PLATEAU,
+    Term.THRESHOLD,
+    Term.OUTPUT_CAPACITANCE,
+    Term.PWM_FREQUENCY
+  };
+
   private SwitchChecks() {}
 
   /** Adds the checks of the MOSFET. */
@@ -127,24 +136,35 @@ final class SwitchChecks {
   }
 
   private static Check heat(ChannelInputs in, OnResistance.Line line, double junction) {
+    Datum[] data = {
+      in.datum(Term.AMBIENT),
+      in.datum(Term.LOAD_CURRENT),
+      in.datum(Term.SUPPLY),
+      resistance(in, line),
+      Datum.constant(
+          "k(TJ)",
+          in.hotFactor().at(Math.min(junction, 1000)),
+          Dimension.RATIO,
+          in.hotFactor().source()),
+      in.has(Fitted.HEATSINK) ? in.datum(Term.HEATSINK) : in.datum(Term.RTH_AIR),
+      in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : HEAT_MARGIN,
+      in.datum(Term.JUNCTION_RATING),
+      HEAT_MARGIN
+    };
     return Check.of(
         CheckKind.JUNCTION_TEMPERATURE,
         junction,
         in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
-        in.datum(Term.AMBIENT),
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.SUPPLY),
-        resistance(in, line),
-        Datum.constant(
-            "k(TJ)",
-            in.hotFactor().at(Math.min(junction, 1000)),
-            Dimension.RATIO,
-            in.hotFactor().source()),
-        in.has(Fitted.HEATSINK) ? in.datum(Term.HEATSINK) : in.datum(Term.RTH_AIR),
-        in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : HEAT_MARGIN,
-        in.has(Fitted.PWM) ? in.datum(Term.MILLER_CHARGE) : HEAT_MARGIN,
-        in.datum(Term.JUNCTION_RATING),
-        HEAT_MARGIN);
+        in.has(Fitted.PWM) ? withEdges(in, data) : data);
+  }
+
+  /** What the edges' heat follows from; without PWM they are few, and count as far as known. */
+  private static Datum[] withEdges(ChannelInputs in, Datum[] data) {
+    Datum[] all = java.util.Arrays.copyOf(data, data.length + EDGES.length);
+    for (int i = 0; i < EDGES.length; i++) {
+      all[data.length + i] = in.datum(EDGES[i]);
+    }
+    return all;
   }
 
   /** RthJC is a must with a heatsink; without it pulses just count as lasting for ever. */

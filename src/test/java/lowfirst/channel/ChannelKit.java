@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import lowfirst.board.Kit;
 import lowfirst.intake.KitFiles;
@@ -17,6 +18,9 @@ import lowfirst.intake.KitReader;
  */
 final class ChannelKit {
   private static final String SOURCE = "test part, invented";
+
+  /** Kits read before, by their texts: reading takes far longer than all checks of a channel. */
+  private static final Map<Map<String, String>, Kit> READ = new ConcurrentHashMap<>();
 
   private final Map<String, Map<String, String>> rows;
   private final List<String> datasheets;
@@ -186,28 +190,32 @@ final class ChannelKit {
   }
 
   Kit kit() {
-    var files = new HashMap<String, byte[]>();
-    files.put("boards.csv", bytes("board,count,bom,placements\nmain,1,bom.csv,placements.csv\n"));
+    var files = new HashMap<String, String>();
+    files.put("boards.csv", "board,count,bom,placements\nmain,1,bom.csv,placements.csv\n");
     files.put("bom.csv", table("bom."));
     for (String name : List.of("rails", "drivers", "loads", "channels")) {
       files.put(name + ".csv", table(name));
     }
     files.put(
         "datasheets.csv",
-        bytes(
-            "part type,symbol,condition,min,typ,max,unit,source\n"
-                + String.join("\n", datasheets)
-                + "\n"));
+        "part type,symbol,condition,min,typ,max,unit,source\n"
+            + String.join("\n", datasheets)
+            + "\n");
     files.put(
         "kit.properties",
-        bytes(
-            settings.entrySet().stream()
-                .map(entry -> entry.getKey() + " = " + entry.getValue())
-                .collect(Collectors.joining("\n"))));
-    return KitReader.read(new KitFiles("test", files, List.of())).kit();
+        settings.entrySet().stream()
+            .map(entry -> entry.getKey() + " = " + entry.getValue())
+            .collect(Collectors.joining("\n")));
+    return READ.computeIfAbsent(files, ChannelKit::read);
   }
 
-  private byte[] table(String prefix) {
+  private static Kit read(Map<String, String> files) {
+    var contents = new HashMap<String, byte[]>();
+    files.forEach((name, text) -> contents.put(name, text.getBytes(StandardCharsets.UTF_8)));
+    return KitReader.read(new KitFiles("test", contents, List.of())).kit();
+  }
+
+  private String table(String prefix) {
     List<Map<String, String>> own =
         rows.entrySet().stream()
             .filter(entry -> entry.getKey().startsWith(prefix))
@@ -215,21 +223,16 @@ final class ChannelKit {
             .toList();
     List<String> headers =
         own.stream().flatMap(cells -> cells.keySet().stream()).distinct().toList();
-    return bytes(
-        String.join(",", headers)
-            + "\n"
-            + own.stream()
-                .map(
-                    cells ->
-                        headers.stream()
-                            .map(header -> "\"" + cells.getOrDefault(header, "") + "\"")
-                            .collect(Collectors.joining(",")))
-                .collect(Collectors.joining("\n"))
-            + "\n");
-  }
-
-  private static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
+    return String.join(",", headers)
+        + "\n"
+        + own.stream()
+            .map(
+                cells ->
+                    headers.stream()
+                        .map(header -> "\"" + cells.getOrDefault(header, "") + "\"")
+                        .collect(Collectors.joining(",")))
+            .collect(Collectors.joining("\n"))
+        + "\n";
   }
 
   /** The resolved numbers of its first channel. */
@@ -244,7 +247,12 @@ final class ChannelKit {
 
   /** One check of its first channel. */
   Check check(CheckKind kind) {
-    return finding()
+    return check(inputs(), kind);
+  }
+
+  /** One check of a channel. */
+  static Check check(ChannelInputs in, CheckKind kind) {
+    return ChannelFinding.of(in)
         .check(kind)
         .orElseThrow(() -> new AssertionError("no check " + kind + " was made"));
   }

@@ -29,21 +29,6 @@ class PublishedElectricalTest {
   private static final String BOUND = "never less";
 
   private static final Source PUBLISHED = Source.standard("published");
-  private static final HotFactor IRLZ44N =
-      HotFactor.of(
-          List.of(
-              new Point(50, 1.17),
-              new Point(75, 1.34),
-              new Point(100, 1.52),
-              new Point(125, 1.74),
-              new Point(150, 1.97),
-              new Point(175, 2.22)),
-          PUBLISHED);
-  private static final TransientImpedance IRLB8721 =
-      TransientImpedance.foster(
-          new double[] {0.003454, 0.17246, 0.786312, 1.368218},
-          new double[] {13.68748, 7.21e-5, 0.001227, 0.007178});
-
   private static final Map<String, ToDoubleFunction<double[]>> PHYSICS =
       Map.ofEntries(
           Map.entry("package celsius", in -> StageChecks.packageCelsius(in[0], in[1], in[2])),
@@ -66,8 +51,8 @@ class PublishedElectricalTest {
           Map.entry("military share", in -> ResistorRating.militaryShare(in[0])),
           Map.entry("gauge ohms per km", in -> 3.28084 * Conductor.gaugeOhmsPerThousandFeet(in[0])),
           Map.entry("amps by mils AWG", in -> Conductor.amperesByMils(gauge(in[0]))),
-          Map.entry("IRLZ44N in free air", in -> IRLZ44N.balance(25, 62 * in[0] * in[0] * 0.025)),
-          Map.entry("Foster network IRLB8721", in -> IRLB8721.after(in[0], 10)),
+          Map.entry("IRLZ44N in free air", in -> irlz44n().balance(25, 62 * in[0] * in[0] * 0.025)),
+          Map.entry("Foster network IRLB8721", in -> irlb8721().after(in[0], 10)),
           Map.entry("resistor volts", in -> new ResistorRating(in[0], in[1]).volts(in[2])),
           Map.entry("resistor share", in -> ResistorRating.share(in[0])),
           Map.entry("gate watts", in -> SwitchingLoss.gateWatts(in[0], in[1], in[2])),
@@ -219,6 +204,24 @@ class PublishedElectricalTest {
       rise -= watts[i] * impedance.after(0.0005, 1);
       assertEquals(expected[i + 1], rise, 1e-9, "before pulse " + (i + 2));
     }
+  }
+
+  private static HotFactor irlz44n() {
+    return HotFactor.of(
+        List.of(
+            new Point(50, 1.17),
+            new Point(75, 1.34),
+            new Point(100, 1.52),
+            new Point(125, 1.74),
+            new Point(150, 1.97),
+            new Point(175, 2.22)),
+        PUBLISHED);
+  }
+
+  private static TransientImpedance irlb8721() {
+    return TransientImpedance.foster(
+        new double[] {0.003454, 0.17246, 0.786312, 1.368218},
+        new double[] {13.68748, 7.21e-5, 0.001227, 0.007178});
   }
 
   /** The drain current at which the electro-thermal balance reaches 175 °C, by halving. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import lowfirst.board.Kit;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.Check;
 import lowfirst.channel.CheckKind;
@@ -27,12 +28,15 @@ import org.junit.jupiter.api.Test;
  */
 class BellPlayerLoadsTest {
   private static final KitFiles KIT = KitFolder.read(Path.of("sample-boms", "bell-player"));
-  private static final LoadFindings FINDINGS = LoadFindings.of(KitReader.read(KIT).kit());
+  private static final Kit READ = KitReader.read(KIT).kit();
+
+  /** Of each test its own: nothing computed is kept from one to the next. */
+  private final LoadFindings found = LoadFindings.of(READ);
 
   @Test
   void three_channels_are_not_in_order_and_all_others_carry() {
     Map<String, Verdict> others =
-        FINDINGS.channels().stream()
+        found.channels().stream()
             .filter(finding -> !finding.carries())
             .collect(
                 Collectors.toMap(
@@ -43,7 +47,7 @@ class BellPlayerLoadsTest {
             "frost heater", Verdict.OVERLOADED,
             "sign part C", Verdict.UNDECIDED),
         others);
-    assertEquals(32, FINDINGS.channels().size());
+    assertEquals(32, found.channels().size());
   }
 
   @Test
@@ -123,22 +127,22 @@ class BellPlayerLoadsTest {
   void both_rails_carry_their_worst_set() {
     // bells: four at once, the damper and three large strikers: 8.82 + 3 · 2.205 = 15.4 A of 20 A.
     Check bells =
-        FINDINGS.rails().stream()
+        found.rails().stream()
             .filter(finding -> finding.rail().name().equals("bells"))
             .flatMap(finding -> finding.checks().stream())
             .filter(check -> check.kind() == CheckKind.RAIL_CURRENT)
             .findFirst()
             .orElseThrow();
     assertEquals(15.4, bells.actual().orElseThrow().asDouble(), 0.05);
-    FINDINGS.rails().forEach(rail -> assertEquals(Verdict.CARRIES, rail.verdict()));
+    found.rails().forEach(rail -> assertEquals(Verdict.CARRIES, rail.verdict()));
   }
 
-  private static Check check(String load, CheckKind kind) {
+  private Check check(String load, CheckKind kind) {
     return finding(load).check(kind).orElseThrow();
   }
 
-  private static ChannelFinding finding(String load) {
-    return FINDINGS.channels().stream()
+  private ChannelFinding finding(String load) {
+    return found.channels().stream()
         .filter(finding -> finding.channel().load().equals(load))
         .findFirst()
         .orElseThrow();

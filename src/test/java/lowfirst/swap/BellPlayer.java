@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.intake.KitFiles;
@@ -15,6 +16,9 @@ import lowfirst.intake.KitReader;
 final class BellPlayer {
   private static final Path FOLDER = Path.of("sample-boms", "bell-player");
 
+  /** Kits read before, by what was changed: reading takes far longer than a swap. */
+  private static final Map<Map<String, String>, Kit> READ = new ConcurrentHashMap<>();
+
   private BellPlayer() {}
 
   static Kit asWritten() {
@@ -23,6 +27,10 @@ final class BellPlayer {
 
   /** The kit with these files in place of its own; an empty text leaves a file out. */
   static Kit with(Map<String, String> changed) {
+    return READ.computeIfAbsent(Map.copyOf(changed), BellPlayer::read);
+  }
+
+  private static Kit read(Map<String, String> changed) {
     var contents = new HashMap<String, byte[]>();
     try (Stream<Path> files = Files.walk(FOLDER)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
