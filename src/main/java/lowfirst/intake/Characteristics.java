@@ -31,39 +31,6 @@ final class Characteristics {
   private static final Set<String> MEASURED =
       Set.of("resistance", "capacitance", "inductance", "frequency");
 
-  /** Unit words of engineering, by the signs that the reader of amounts knows. */
-  private static final Map<String, String> SIGNS =
-      Map.ofEntries(
-          Map.entry("OHM", "Ω"),
-          Map.entry("OHMS", "Ω"),
-          Map.entry("KOHM", "kΩ"),
-          Map.entry("KOHMS", "kΩ"),
-          Map.entry("MEGOHM", "MΩ"),
-          Map.entry("FARAD", "F"),
-          Map.entry("FARADS", "F"),
-          Map.entry("MICROFARAD", "µF"),
-          Map.entry("NANOFARAD", "nF"),
-          Map.entry("PICOFARAD", "pF"),
-          Map.entry("UF", "µF"),
-          Map.entry("NF", "nF"),
-          Map.entry("PF", "pF"),
-          Map.entry("HENRY", "H"),
-          Map.entry("HENRYS", "H"),
-          Map.entry("UH", "µH"),
-          Map.entry("MH", "mH"),
-          Map.entry("HERTZ", "Hz"),
-          Map.entry("HZ", "Hz"),
-          Map.entry("MHZ", "MHz"),
-          Map.entry("KHZ", "kHz"),
-          Map.entry("VOLT", "V"),
-          Map.entry("VOLTS", "V"),
-          Map.entry("WATT", "W"),
-          Map.entry("WATTS", "W"),
-          Map.entry("PERCENT", "%"),
-          Map.entry("MILLIMETER", "mm"),
-          Map.entry("INCH", "inch"),
-          Map.entry("MICRON", "µm"));
-
   private final Map<Column, List<String>> names = new EnumMap<>(Column.class);
   private final List<String> guessed = new ArrayList<>();
 
@@ -125,20 +92,34 @@ final class Characteristics {
 
   /** What an item's characteristics say of a column, the unit after a number. */
   Optional<DesignTable.Text> of(BomItem item, Column column) {
+    Optional<DesignTable.Text> own =
+        said(item, column)
+            .map(said -> new DesignTable.Text(EngineeringValue.text(said, column), said.spot()));
+    return own.isEmpty() && column == Column.TOLERANCE ? valueTolerance(item) : own;
+  }
+
+  /** Whether some value carries its tolerance itself. */
+  boolean haveTolerances(List<BomItem> items) {
+    return items.stream().anyMatch(item -> valueTolerance(item).isPresent());
+  }
+
+  /** The tolerance that stands beside an item's value, in units of the value. */
+  private Optional<DesignTable.Text> valueTolerance(BomItem item) {
+    return said(item, Column.VALUE)
+        .flatMap(
+            said ->
+                EngineeringValue.tolerance(said)
+                    .map(text -> new DesignTable.Text(text, said.spot())));
+  }
+
+  private Optional<Characteristic> said(BomItem item, Column column) {
     for (String name : names(column)) {
       for (Characteristic said : item.characteristics()) {
         if (said.name().equals(name)) {
-          return Optional.of(new DesignTable.Text(text(said), said.spot()));
+          return Optional.of(said);
         }
       }
     }
     return Optional.empty();
-  }
-
-  private static String text(Characteristic said) {
-    String unit = said.unit();
-    boolean bare = !said.value().isEmpty() && DesignParser.decimal(said.value()).isPresent();
-    String sign = SIGNS.getOrDefault(unit.toUpperCase(java.util.Locale.ROOT), unit);
-    return bare && !unit.isEmpty() ? said.value() + " " + sign : said.value();
   }
 }

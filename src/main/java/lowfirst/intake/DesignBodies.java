@@ -84,14 +84,14 @@ final class DesignBodies {
         part.items().stream().anyMatch(item -> item.heightMillimetres().isPresent());
     OptionalDouble height = height(component, body);
     boolean drawn = body != null && isBelievable(body.body());
-    if (height.isEmpty() && !drawn) {
+    int pins = body == null ? 0 : body.through + body.surface + body.unstated;
+    if (height.isEmpty() && !drawn && pins == 0) {
       return before;
     }
     boolean keeps = before != null && (ownHeight || height.isEmpty());
     double tall = keeps ? before.seatedHeightMillimetres() : height.orElse(0);
     OptionalDouble standOff = length(component.standOff());
     double gap = standOff.orElse(before == null ? 0 : before.standOffMillimetres());
-    int pins = body == null ? 0 : body.through + body.surface + body.unstated;
     boolean few = pins == 2 || pins == 3;
     double pitch =
         few && !body.pins.isEmpty()

@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,17 @@ final class DesignData {
   /** Steps that the content section names, the first first. */
   final List<String> named = new ArrayList<>();
 
+  /** What a padstack's hole is for. */
+  enum Hole {
+    PIN,
+    /** A screw, a peg, or a way for heat and current: no pin goes in. */
+    OTHER,
+    NONE
+  }
+
+  /** The holes of padstacks, by name. */
+  final Map<String, Hole> padStacks = new HashMap<>();
+
   /** A step: one board, or a panel of boards. */
   static final class Step {
     final String name;
@@ -62,8 +74,15 @@ final class DesignData {
   /** A reference designator of an item. */
   record RefDes(Spot spot, String name, String packageName, String populate) {}
 
-  /** Something that is said of an item: a name, a value, and what it is counted in. */
-  record Characteristic(Spot spot, String name, String value, String unit) {}
+  /**
+   * Something that is said of an item: a name, a value, and what it is counted in.
+   *
+   * @param upper the end of a range that starts at the value; empty where it is no range
+   * @param minus how far below it may be, in its own unit; may be empty
+   * @param plus how far above
+   */
+  record Characteristic(
+      Spot spot, String name, String value, String upper, String unit, String minus, String plus) {}
 
   /** A placed component. */
   record Component(
@@ -86,6 +105,9 @@ final class DesignData {
     static final Move NONE = new Move(new Spot(0, 0), "", "", "", false);
   }
 
+  /** A pad of a land pattern, where it lies. */
+  record Pad(String padStack, String pin, double x, double y) {}
+
   /** A package: its body from above, how tall it is, and its pins. */
   static final class PartPackage {
     final Spot spot;
@@ -96,6 +118,10 @@ final class DesignData {
     final Extent drawing = new Extent();
 
     final Extent pins = new Extent();
+
+    /** The pads that it is soldered to. */
+    final List<Pad> pads = new ArrayList<>();
+
     int through;
     int surface;
     int unstated;
@@ -103,6 +129,36 @@ final class DesignData {
     PartPackage(Spot spot, String height) {
       this.spot = spot;
       this.height = height;
+    }
+
+    /** Where the pins don't say how they are mounted, or are left out, the pads do. */
+    void settle(Map<String, Hole> padStacks) {
+      var through = new HashSet<String>();
+      var flat = new HashSet<String>();
+      var lands = new Extent();
+      for (Pad pad : pads) {
+        Hole hole = padStacks.get(pad.padStack());
+        if (hole != null && hole != Hole.OTHER) {
+          // A pad that names no pin is one by itself.
+          String pin = pad.pin().isEmpty() ? pad.x() + " " + pad.y() : pad.pin();
+          (hole == Hole.PIN ? through : flat).add(pin);
+          lands.begin(pad.x(), pad.y());
+        }
+      }
+      flat.removeAll(through);
+      if (this.through + surface > 0 || through.size() + flat.size() == 0) {
+        return;
+      }
+      if (unstated == 0) {
+        pins.include(lands);
+        this.through = through.size();
+        surface = flat.size();
+      } else if (through.isEmpty()) {
+        surface = unstated;
+      } else {
+        this.through = unstated;
+      }
+      unstated = 0;
     }
 
     /** The body; empty when nothing draws it. */

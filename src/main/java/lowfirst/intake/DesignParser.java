@@ -26,6 +26,9 @@ final class DesignParser {
   /** A board with more parts, packages and bill lines than this is not built by hand. */
   private static final int MOST_RECORDS = 200_000;
 
+  /** No body or board has so many; they are kept until the polygon ends. */
+  private static final int MOST_CORNERS = 50_000;
+
   /** What a name is about, in a qualified name. */
   private static final Pattern QUALIFIER = Pattern.compile("^[A-Z_]{2,20}:(?=.)");
 
@@ -44,6 +47,9 @@ final class DesignParser {
       throw new Refused(parser.xml.spot(), "its root element is not " + ROOT);
     }
     parser.document();
+    for (DesignData.Step step : parser.data.steps) {
+      step.packages.values().forEach(body -> body.settle(parser.data.padStacks));
+    }
     return parser.data;
   }
 
@@ -124,10 +130,19 @@ final class DesignParser {
       count();
       String kind = xml.name().toLowerCase(Locale.ROOT);
       String name = xml.attribute(kind + "CharacteristicName");
-      String value = xml.attribute(kind + "CharacteristicValue");
-      if (!name.isEmpty() && !value.isEmpty()) {
+      boolean ranged = kind.equals("ranged");
+      String value = xml.attribute(kind + "Characteristic" + (ranged ? "LowerValue" : "Value"));
+      String upper = ranged ? xml.attribute("rangedCharacteristicUpperValue") : "";
+      if (!name.isEmpty() && !(value.isEmpty() && upper.isEmpty())) {
         into.add(
-            new Characteristic(xml.spot(), name, value, xml.attribute("engineeringUnitOfMeasure")));
+            new Characteristic(
+                xml.spot(),
+                name,
+                value,
+                upper,
+                xml.attribute("engineeringUnitOfMeasure"),
+                xml.attribute("engineeringNegativeTolerance"),
+                xml.attribute("engineeringPositiveTolerance")));
       }
     }
   }
@@ -196,6 +211,7 @@ final class DesignParser {
     while (xml.next(depth)) {
       switch (xml.name()) {
         case "Profile" -> figure(step.profile);
+        case "PadStackDef" -> padStack();
         case "Package" -> bodyOf(step);
         case "Component" -> component(step);
         default -> {
@@ -253,12 +269,56 @@ final class DesignParser {
         case "Outline" -> figure(body.outline);
         case "AssemblyDrawing" -> figure(body.drawing);
         case "Pin" -> pin(body);
+        case "LandPattern" -> lands(body);
         default -> {
-          // Lands, marks and silkscreen say nothing of the body.
+          // Marks and silkscreen say nothing of the body.
         }
       }
     }
     step.packages.putIfAbsent(name, body);
+  }
+
+  private void padStack() throws Refused {
+    count();
+    int depth = xml.depth();
+    String name = reference("name");
+    var hole = DesignData.Hole.NONE;
+    while (xml.next(depth)) {
+      if (xml.name().equals("PadstackHoleDef")) {
+        boolean pin = xml.attribute("platingStatus").equals("PLATED");
+        hole = pin ? DesignData.Hole.PIN : DesignData.Hole.OTHER;
+      }
+    }
+    data.padStacks.put(name, hole);
+  }
+
+  private void lands(DesignData.PartPackage body) throws Refused {
+    int depth = xml.depth();
+    while (xml.next(depth)) {
+      if (xml.name().equals("Pad")) {
+        count();
+        pad(body);
+      }
+    }
+  }
+
+  private void pad(DesignData.PartPackage body) throws Refused {
+    int depth = xml.depth();
+    String padStack = reference("padstackDefRef");
+    String pin = "";
+    OptionalDouble x = OptionalDouble.empty();
+    OptionalDouble y = OptionalDouble.empty();
+    while (xml.next(depth)) {
+      if (xml.name().equals("Location")) {
+        x = number("x");
+        y = number("y");
+      } else if (xml.name().equals("PinRef")) {
+        pin = xml.attribute("pin");
+      }
+    }
+    if (x.isPresent() && y.isPresent()) {
+      body.pads.add(new DesignData.Pad(padStack, pin, x.getAsDouble(), y.getAsDouble()));
+    }
   }
 
   private void pin(DesignData.PartPackage body) throws Refused {
@@ -288,15 +348,7 @@ final class DesignParser {
 
   private void shape(Extent extent) throws Refused {
     switch (xml.name()) {
-      case "PolyBegin" -> point(extent);
-      case "PolyStepSegment" -> {
-        OptionalDouble x = number("x");
-        OptionalDouble y = number("y");
-        if (x.isPresent() && y.isPresent()) {
-          extent.line(x.getAsDouble(), y.getAsDouble());
-        }
-      }
-      case "PolyStepCurve" -> curve(extent);
+      case "Polygon", "Polyline" -> polygon().addTo(extent);
       // Holes in a profile don't widen it; marks on a drawing are no body.
       case "Cutout", "Marking", "Xform", "Location", "LineDesc", "LineDescRef", "FillDesc" -> {}
       default -> figure(extent);
@@ -311,18 +363,43 @@ final class DesignParser {
     }
   }
 
-  private void curve(Extent extent) {
-    OptionalDouble x = number("x");
-    OptionalDouble y = number("y");
+  /** The corners of a polygon, and how it is moved, which may be said after them. */
+  private DesignPolygon polygon() throws Refused {
+    int depth = xml.depth();
+    var polygon = new DesignPolygon();
+    while (xml.next(depth)) {
+      OptionalDouble x = number("x");
+      OptionalDouble y = number("y");
+      if (xml.name().equals("Xform")) {
+        polygon.move(
+            number("xOffset").orElse(0),
+            number("yOffset").orElse(0),
+            number("rotation").orElse(0),
+            xml.attribute("mirror").equals("true"),
+            number("scale").orElse(1));
+      } else if (x.isPresent() && y.isPresent()) {
+        if (polygon.size() >= MOST_CORNERS) {
+          throw new Refused(xml.spot(), "a polygon has more than " + MOST_CORNERS + " corners");
+        }
+        switch (xml.name()) {
+          case "PolyBegin" -> polygon.begin(x.getAsDouble(), y.getAsDouble());
+          case "PolyStepSegment" -> polygon.line(x.getAsDouble(), y.getAsDouble());
+          case "PolyStepCurve" -> curve(polygon, x.getAsDouble(), y.getAsDouble());
+          default -> {
+            // How its line is drawn.
+          }
+        }
+      }
+    }
+    return polygon;
+  }
+
+  private void curve(DesignPolygon polygon, double x, double y) {
     OptionalDouble centreX = number("centerX");
     OptionalDouble centreY = number("centerY");
-    if (x.isPresent() && y.isPresent() && centreX.isPresent() && centreY.isPresent()) {
-      extent.arc(
-          x.getAsDouble(),
-          y.getAsDouble(),
-          centreX.getAsDouble(),
-          centreY.getAsDouble(),
-          xml.attribute("clockwise").equals("true"));
+    if (centreX.isPresent() && centreY.isPresent()) {
+      boolean clockwise = xml.attribute("clockwise").equals("true");
+      polygon.arc(x, y, centreX.getAsDouble(), centreY.getAsDouble(), clockwise);
     }
   }
 

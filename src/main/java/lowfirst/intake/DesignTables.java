@@ -72,6 +72,10 @@ final class DesignTables {
         columns.put(column, own + DesignTable.CHARACTERISTIC + " " + String.join(", ", named));
       }
     }
+    if (characteristics.haveTolerances(data.bomItems)) {
+      columns.merge(
+          Column.TOLERANCE, "engineering tolerance of the value", (own, more) -> own + ", " + more);
+    }
     return columns;
   }
 

@@ -41,6 +41,14 @@ final class Extent {
     add(x, y);
   }
 
+  /** Widens it to another, unless that is empty of points. */
+  void include(Extent other) {
+    if (other.left <= other.right) {
+      add(other.left, other.bottom);
+      add(other.right, other.top);
+    }
+  }
+
   private void add(double x, double y) {
     left = Math.min(left, x);
     right = Math.max(right, x);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
@@ -26,6 +27,8 @@ final class PartTypeReader {
       Pattern.compile(
           "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
 
+  private static final Pattern PLUS = Pattern.compile("\\+\\s?(\\d{1,3}(?:\\.\\d{1,3})?)");
+  private static final Pattern MINUS = Pattern.compile("[-−]\\s?(\\d{1,3}(?:\\.\\d{1,3})?)");
   private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
@@ -274,7 +277,15 @@ final class PartTypeReader {
     String percent = text.replaceAll("[±%\\s]|\\+/?-", "").replace(',', '.');
     return percent.matches("\\d{1,3}(\\.\\d{1,3})?")
         ? Optional.of(Tolerance.percent(percent))
-        : Optional.empty();
+        : unlike(text.replace(',', '.'));
+  }
+
+  /** Limits that differ: +80/-20 %, -20% +80%. */
+  private static Optional<Tolerance> unlike(String text) {
+    Matcher plus = PLUS.matcher(text);
+    Matcher minus = MINUS.matcher(text);
+    boolean both = text.length() < 40 && text.indexOf('%') > 0 && plus.find() && minus.find();
+    return both ? Optional.of(Tolerance.percent(minus.group(1), plus.group(1))) : Optional.empty();
   }
 
   private static Optional<Quantity> rating(String text, Dimension dimension) {
