@@ -83,26 +83,16 @@ final class KitLayout {
   }
 
   private void add(String name, FileRoles.Found found) {
-    if (found.boms().size() > 1) {
-      problems.add(
-          new Problem(
-              Kind.COLUMN_AMBIGUOUS,
-              Place.ofFile(found.boms().get(0)),
-              "several files look like the BOM: "
-                  + String.join(", ", found.boms())
-                  + "; the first was used",
-              "name the right one bom.csv, or say which it is in boards.csv"));
-    }
-    if (found.designs().size() > 1) {
-      problems.add(
-          new Problem(
-              Kind.TABLE_NOT_USED,
-              Place.ofFile(found.designs().get(0)),
-              "several files describe a board: "
-                  + String.join(", ", found.designs())
-                  + "; the first was used",
-              "put each board into a folder of its own"));
-    }
+    one(
+        found.boms(),
+        Kind.COLUMN_AMBIGUOUS,
+        "look like the BOM",
+        "name the right one bom.csv, or say which it is in boards.csv");
+    one(
+        found.designs(),
+        Kind.TABLE_NOT_USED,
+        "describe a board",
+        "put each board into a folder of its own");
     boards.add(
         new BoardFiles(
             name,
@@ -111,6 +101,18 @@ final class KitLayout {
             found.boms().stream().limit(1).toList(),
             found.placements(),
             found.designs().stream().findFirst()));
+  }
+
+  /** Says that of several files the first is used. */
+  private void one(List<String> files, Kind kind, String what, String remedy) {
+    if (files.size() > 1) {
+      problems.add(
+          new Problem(
+              kind,
+              Place.ofFile(files.get(0)),
+              "several files " + what + ": " + String.join(", ", files) + "; the first was used",
+              remedy));
+    }
   }
 
   private Set<String> folders() {

@@ -53,7 +53,10 @@ final class RegulatorHeat {
         && quiescent(swap.offered()) <= quiescent(swap.asked());
   }
 
-  /** The current of its own that it sends to ground; 10 mA is more than classic types need. */
+  /**
+   * The current of its own that it sends to ground; what is assumed is more than classic types
+   * need.
+   */
   private static double quiescent(SwapPart part) {
     return part.greatest("IQ").map(RegulatorHeat::number).orElse(QUIESCENT_AMPERES);
   }
@@ -110,13 +113,20 @@ final class RegulatorHeat {
             + Quantity.of(least, Dimension.VOLTAGE).rounded(3)
             + " at "
             + (Double.isNaN(amps) ? "?" : Quantity.of(amps, Dimension.CURRENT).rounded(3))
-            + (swap.offered().greatest("IQ").isPresent() ? "" : ", IQ of 10 mA assumed")
-            + (swap.kit().settings().ambient().isPresent() ? "" : ", air of 50 °C assumed");
+            + (swap.offered().greatest("IQ").isPresent()
+                ? ""
+                : ", IQ of " + Quantity.of(QUIESCENT_AMPERES, Dimension.CURRENT) + " assumed")
+            + (swap.kit().settings().ambient().isPresent()
+                ? ""
+                : ", air of " + Quantity.of(AMBIENT_CELSIUS, Dimension.TEMPERATURE) + " assumed");
     return Double.isFinite(rth)
         ? Evidence.of(
             Quantity.of(rth, Dimension.THERMAL_RESISTANCE),
             words,
-            Source.computed("(TJmax − 25 K − TA)/P, P = (VI,max − VO,min)·IO + VI,max·IQ"))
+            Source.computed(
+                "(TJmax − "
+                    + Quantity.of(MARGIN_KELVIN, Dimension.TEMPERATURE_RISE)
+                    + " − TA)/P, P = (VI,max − VO,min)·IO + VI,max·IQ"))
         : Evidence.of(words, Source.computed("no current is known"));
   }
 

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -198,5 +199,51 @@ class SwapCommandTest {
   @Test
   void a_parts_list_that_is_not_there_exits_with_three() {
     assertEquals(3, run("swap", "kit", "Q1", "--board", "driver", "--from", "none.csv"));
+  }
+
+  private void regulators(String more) throws IOException {
+    Path kit = Files.createDirectories(folder.resolve("regulators"));
+    Files.writeString(
+        kit.resolve("bom.csv"),
+        "designators,quantity,part type,description\nU1,1,REG-A,voltage regulator\n");
+    Files.writeString(
+        kit.resolve("rails.csv"),
+        "rail,voltage,tolerance,current limit\n12V,12 V,5 %,2 A\nlogic,5 V,5 %,1 A\n");
+    var sheet = new StringBuilder("part type,symbol,condition,min,typ,max,unit,source\n");
+    for (String part : List.of("REG-A", "REG-B")) {
+      sheet
+          .append(part)
+          .append(",kind,voltage regulator,,,,,test sheet\n")
+          .append(part)
+          .append(",VO,,4.8,5,5.2,V,test sheet\n")
+          .append(part)
+          .append(",TJ,,,,125,C,test sheet\n");
+    }
+    Files.writeString(
+        kit.resolve("datasheets.csv"), sheet + "REG-B,RthJA,,,,65,K/W,test sheet\n" + more);
+  }
+
+  /**
+   * From 12.6 V to 4.8 V at the rail's 1 A and with 10 mA of its own it makes 7.8 + 0.126 W. Of 125
+   * °C, 25 K are kept and 50 °C are the air's: 50 K by 7.926 W are 6.308 K/W.
+   */
+  @Test
+  void what_is_assumed_of_a_regulators_heat_is_said() throws IOException {
+    regulators("");
+    assertEquals(1, run("swap", "regulators", "U1", "REG-B"));
+    String words = text().replaceAll("\\s+", " ");
+    for (String said : List.of("6.308 K/W", "IQ of 10 mA assumed", "air of 50 °C assumed")) {
+      assertTrue(words.contains(said), said + " in " + text());
+    }
+  }
+
+  @Test
+  void what_is_known_of_a_regulators_heat_is_not_assumed() throws IOException {
+    regulators("REG-B,IQ,,,,8,mA,test sheet\n");
+    Files.writeString(folder.resolve("regulators").resolve("kit.properties"), "ambient = 40 C\n");
+    assertEquals(1, run("swap", "regulators", "U1", "REG-B"));
+    // 60 K by 7.8 W and 12.6 V times 8 mA, which are 7.9008 W
+    assertTrue(text().contains("7.594 K/W"), text());
+    assertFalse(text().contains("assumed"), text());
   }
 }
