@@ -9,6 +9,10 @@ while [ -L "$file" ]; do
   esac
 done
 home=$(cd "$(dirname "$file")/.." && pwd)
+# In the bare C locale Java loses the letters of names beyond ASCII.
+case ${LC_ALL:-${LC_CTYPE:-${LANG:-C}}} in
+  C | POSIX) export LC_ALL=C.UTF-8 ;;
+esac
 # A verb that is over before the better compiler would be worth its work.
 quick=
 case ${1-} in

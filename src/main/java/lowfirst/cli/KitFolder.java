@@ -62,7 +62,8 @@ final class KitFolder {
           folder + " is a file; name its folder, or say --bom " + folder + " for a BOM alone");
     }
     if (!Files.isDirectory(folder)) {
-      throw new CannotReadOrWrite("there is no folder " + folder);
+      throw new CannotReadOrWrite(
+          "there is no folder " + folder + LostLetters.remedy(folder.toString()));
     }
     var reader = new KitFolder(folder);
     try (Stream<Path> paths =

@@ -3,6 +3,7 @@ package lowfirst.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import lowfirst.sheet.pdf.MissingFont;
 import lowfirst.store.StoreFailure;
@@ -67,6 +68,7 @@ final class Lowfirst implements Runnable {
     }
     line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
+    line.registerConverter(Path.class, LostLetters::path);
     line.setParameterExceptionHandler((wrong, arguments) -> refused(wrong));
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> reported(exception, surroundings));

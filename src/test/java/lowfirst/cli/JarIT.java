@@ -3,6 +3,7 @@ package lowfirst.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -18,6 +19,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The built jar as a person starts it: one process a command. */
 class JarIT {
@@ -175,16 +178,82 @@ class JarIT {
     assertFalse(missing.err().contains("\tat "), missing.err());
   }
 
+  /**
+   * Whether this test can make a folder of any name; a process in a poorer locale can't open it.
+   */
+  private static boolean namesAnything() {
+    return System.getProperty("sun.jnu.encoding", "").equals("UTF-8");
+  }
+
+  /** How a system may have set up Java: its own encodings, and the locale that they follow. */
+  @ParameterizedTest(name = "{0} in {1}")
+  @CsvSource({
+    "-Dfile.encoding=Cp1252, C.UTF-8",
+    "-Dfile.encoding=UTF-16, C.UTF-8",
+    "-Dsun.jnu.encoding=Cp1252, C.UTF-8",
+    "-Dfile.encoding=US-ASCII, C",
+  })
+  void tables_and_output_are_utf_8_whatever_the_system_says(String option, String locale)
+      throws IOException {
+    boolean named = namesAnything() && locale.endsWith("UTF-8");
+    String name = named ? "Kübel µΩ" : "kit";
+    Path kit = Files.createDirectory(here.resolve(name));
+    Files.writeString(
+        kit.resolve("bom.csv"),
+        "designators,quantity,value,package\nR1,1,4.7 kΩ,DIN0207\nC1,1,10 µF,CP-5x11-P2\n");
+    Files.writeString(kit.resolve("placements.csv"), "designator,x mm,y mm\nR1,10,10\nC1,30,10\n");
+    List<String> java = List.of("-XX:TieredStopAtLevel=1", option);
+    Ended steps = started(java, locale, here, "steps", name);
+    assertEquals("", steps.err());
+    assertEquals(0, steps.status());
+    for (String text : List.of("4.7 kΩ", "10 µF", name)) {
+      assertTrue(steps.out().contains(text), steps.out());
+    }
+    // A column map is remembered in a file, with the letters of the command line.
+    assertEquals(
+        0, started(java, locale, kit, "steps", ".", "--column", "bom.value=value").status());
+    assertTrue(Files.readString(kit.resolve("columns.properties")).contains("bom.value"));
+    Ended sheets = started(java, locale, kit, "sheets", ".");
+    assertEquals(0, sheets.status(), sheets.err());
+    List<String> files = sheets.out().lines().toList();
+    assertFalse(files.isEmpty());
+    files.forEach(file -> assertTrue(start(kit.resolve(file)).startsWith("%PDF-"), file));
+    Ended csv = started(java, locale, kit, "sort", ".", "--csv");
+    assertTrue(csv.out().contains("4.7 kΩ") && csv.out().contains("10 µF"), csv.out());
+  }
+
+  @Test
+  void a_folder_whose_letters_the_locale_lacks_is_told_with_its_remedy() throws IOException {
+    assumeTrue(namesAnything() && System.getProperty("os.name").equals("Linux"));
+    Path kit = Files.createDirectory(here.resolve("Kübel µΩ"));
+    for (Ended ended :
+        List.of(
+            started(List.of(), "C", kit, "check", "."),
+            started(List.of(), "C", here, "check", "Kübel µΩ"))) {
+      assertTrue(ended.status() == 2 || ended.status() == 3, ended.err());
+      assertTrue(ended.err().contains("start it with LC_ALL=C.UTF-8"), ended.err());
+      assertFalse(ended.err().contains("Exception"), ended.err());
+    }
+  }
+
   private Ended lowfirst(String... arguments) {
+    // Each process lives for a second or two: the quick compiler alone is enough.
+    return started(List.of("-XX:TieredStopAtLevel=1"), "", here, arguments);
+  }
+
+  private Ended started(List<String> options, String locale, Path where, String... arguments) {
     var words = new ArrayList<String>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    // Each process lives for a second or two: the quick compiler alone is enough.
-    words.addAll(List.of("-XX:TieredStopAtLevel=1", "-jar", JAR.toString()));
+    words.addAll(options);
+    words.addAll(List.of("-jar", JAR.toString()));
     words.addAll(List.of(arguments));
     try {
       Path out = Files.createTempFile(here, "out", "");
       Path err = Files.createTempFile(here, "err", "");
-      var builder = new ProcessBuilder(words).directory(here.toFile());
+      var builder = new ProcessBuilder(words).directory(where.toFile());
+      if (!locale.isEmpty()) {
+        builder.environment().put("LC_ALL", locale);
+      }
       builder.environment().remove("LOWFIRST_STORE");
       builder.environment().remove("JAVA_TOOL_OPTIONS");
       Process process = builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
