@@ -70,6 +70,20 @@ final class ChannelKit {
     return kit.typicalMosfet().typicalDiode().typicalFuse();
   }
 
+  /** A load of 200 Ω on an output of a Darlington array, its clamp diode beside it. */
+  static ChannelKit array() {
+    return typical()
+        .with("channels", "MOSFET=; gate resistor=; pull-down=")
+        .with("drivers", "kind=Darlington array; part type=T-ARRAY")
+        .with("loads", "resistance=200 Ohm")
+        .datasheet("T-ARRAY", "VCE", "", "", "50", "V")
+        .datasheet("T-ARRAY", "IC", "", "", "0.5", "A")
+        .datasheet("T-ARRAY", "ICtotal", "", "", "2.5", "A")
+        .datasheet("T-ARRAY", "VCEsat", "IC=350mA, IB=500uA", "", "1.6", "V")
+        .datasheet("T-ARRAY", "RthJA", "", "", "63", "K/W")
+        .datasheet("T-ARRAY", "TJ", "", "", "150", "C");
+  }
+
   private ChannelKit typicalMosfet() {
     return datasheet("T-FET", "VDS", "", "", "100", "V")
         .datasheet("T-FET", "VGS", "", "", "16", "V")

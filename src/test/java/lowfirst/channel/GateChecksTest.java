@@ -103,6 +103,22 @@ class GateChecksTest {
   }
 
   @Test
+  void what_is_not_fitted_is_no_datum_that_could_be_missing() {
+    ChannelInputs in =
+        TYPICAL
+            .inputs()
+            .without(Fitted.PULL_DOWN)
+            .without(Fitted.GATE_RESISTOR)
+            .with(Datum.missing(Term.PULL_DOWN), Datum.missing(Term.GATE_RESISTOR))
+            .with(Term.DRIVE_LIMIT, 1);
+    for (CheckKind kind : List.of(CheckKind.GATE_LEVEL, CheckKind.GATE_DRIVE_CURRENT)) {
+      assertEquals(Verdict.CARRIES, ChannelKit.check(in, kind).verdict());
+      ChannelInputs fitted = in.fitting(Fitted.PULL_DOWN).fitting(Fitted.GATE_RESISTOR);
+      assertEquals(2, ChannelKit.check(fitted, kind).missing().size());
+    }
+  }
+
+  @Test
   void without_pull_down_an_undriven_gate_drifts_to_the_loads_rail() {
     Check check = TYPICAL.with("channels", "pull-down=").check(CheckKind.GATE_OFF);
     amounts(25.2, 1.095, check);
@@ -198,9 +214,13 @@ class GateChecksTest {
     assertEquals(2.035955e-6, GateChecks.offSeconds(unstated), 1e-11);
   }
 
-  private static ChannelInputs edges() {
-    return TYPICAL
-        .inputs()
+  /** The typical channel with numbers that give its edges round ones. */
+  static ChannelInputs edges() {
+    return edges(TYPICAL);
+  }
+
+  static ChannelInputs edges(ChannelKit kit) {
+    return kit.inputs()
         .without(Fitted.PULL_DOWN)
         .with(Term.RETURN_LIFT, 0)
         .with(Term.DRIVE_LEVEL, 5.2)

@@ -54,18 +54,7 @@ class LawsTest {
         TYPICAL
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
             .with("loads", "kind=resistive; resistance=; current=30 mA"));
-    kits.put(
-        "array",
-        TYPICAL
-            .with("channels", "MOSFET=; gate resistor=; pull-down=")
-            .with("drivers", "kind=Darlington array; part type=T-ARRAY")
-            .with("loads", "resistance=200 Ohm")
-            .datasheet("T-ARRAY", "VCE", "", "", "50", "V")
-            .datasheet("T-ARRAY", "IC", "", "", "0.5", "A")
-            .datasheet("T-ARRAY", "ICtotal", "", "", "2.5", "A")
-            .datasheet("T-ARRAY", "VCEsat", "IC=350mA, IB=500uA", "", "1.6", "V")
-            .datasheet("T-ARRAY", "RthJA", "", "", "63", "K/W")
-            .datasheet("T-ARRAY", "TJ", "", "", "150", "C"));
+    kits.put("array", ChannelKit.array());
     return kits;
   }
 

@@ -1,0 +1,110 @@
+package lowfirst.channel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lowfirst.channel.ChannelInputs.Fitted;
+import org.junit.jupiter.api.Test;
+
+/** Drivers that carry the load themselves, by hand. */
+class StageChecksTest {
+  private static final ChannelKit ARRAY = ChannelKit.array();
+  private static final ChannelKit TRANSISTOR =
+      ChannelKit.typical()
+          .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
+          .with("loads", "kind=resistive; resistance=; current=30 mA");
+  private static final ChannelKit COUPLER =
+      ChannelKit.typical()
+          .with("channels", "MOSFET=; gate resistor=; pull-down=")
+          .with("drivers", "kind=optocoupler; part type=T-OPTO; input current=10 mA")
+          .with("loads", "kind=resistive; resistance=; current=1 mA; tolerance=1 %")
+          .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V");
+
+  private static void amounts(double actual, double allowed, ChannelInputs in, CheckKind kind) {
+    Check check = ChannelKit.check(in, kind);
+    assertEquals(actual, check.actualAmount(), 1e-9);
+    assertEquals(allowed, check.allowedAmount(), 1e-9);
+  }
+
+  private static boolean has(ChannelKit kit, CheckKind kind) {
+    return kit.finding().check(kind).isPresent();
+  }
+
+  @Test
+  void all_outputs_of_an_array_heat_one_package_and_share_one_pin() {
+    // 24 V/200 Ω and 5 % twice is 132.3 mA
+    ChannelInputs in = ARRAY.inputs().with(Term.OTHERS_ON_STAGE, 0.3);
+    amounts(0.1323, 0.5, in, CheckKind.STAGE_CURRENT);
+    amounts(0.4323, 2.5, in, CheckKind.STAGE_TOTAL);
+    amounts(40 + 63 * 1.6 * 0.4323, 125, in, CheckKind.STAGE_TEMPERATURE);
+    amounts(25.2 + 1.1, 40, in, CheckKind.STAGE_VOLTAGE);
+  }
+
+  @Test
+  void each_kind_of_stage_gets_its_own_checks() {
+    assertTrue(has(ARRAY, CheckKind.STAGE_TOTAL));
+    assertFalse(has(ARRAY, CheckKind.FORCED_GAIN) || has(ARRAY, CheckKind.OPTO_CURRENT));
+    assertTrue(has(TRANSISTOR, CheckKind.FORCED_GAIN));
+    assertFalse(has(TRANSISTOR, CheckKind.STAGE_TOTAL) || has(TRANSISTOR, CheckKind.OPTO_CURRENT));
+    assertTrue(has(COUPLER, CheckKind.OPTO_CURRENT));
+    assertFalse(has(COUPLER, CheckKind.STAGE_TOTAL) || has(COUPLER, CheckKind.FORCED_GAIN));
+  }
+
+  @Test
+  void an_open_coil_has_no_bound_to_its_voltage() {
+    ChannelKit open = ARRAY.with("channels", "flyback diode=");
+    Check check = open.check(CheckKind.STAGE_VOLTAGE);
+    assertEquals(Double.POSITIVE_INFINITY, check.actualAmount());
+    assertEquals(Verdict.OVERLOADED, check.verdict());
+    ChannelKit resistive = open.with("loads", "kind=resistive");
+    amounts(25.2, 40, resistive.inputs(), CheckKind.STAGE_VOLTAGE);
+  }
+
+  @Test
+  void the_base_gets_what_drive_ground_and_pull_down_leave() {
+    ChannelInputs in = TRANSISTOR.inputs().with(Term.BASE_VOLTAGE, 0.9).with(Term.RETURN_LIFT, 0.1);
+    // (4.7 − 0.1 − 0.9)/(30 + 222.2) − 0.9/9900
+    assertEquals(3.7 / 252.2 - 0.9 / 9900, StageChecks.baseAmps(in), 1e-9);
+    assertEquals(3.7 / 252.2, StageChecks.baseAmps(in.without(Fitted.PULL_DOWN)), 1e-9);
+    assertEquals(
+        3.7 / 30 - 0.9 / 9900, StageChecks.baseAmps(in.without(Fitted.GATE_RESISTOR)), 1e-9);
+    assertEquals(0, StageChecks.baseAmps(in.with(Term.DRIVE_LEVEL, 0.8)), "never below nothing");
+    // 30 mA and 5 % twice over that base current; the published gain is 10
+    amounts(0.030 * 1.05 * 1.05 / (3.7 / 252.2 - 0.9 / 9900), 10, in, CheckKind.FORCED_GAIN);
+  }
+
+  @Test
+  void what_drives_a_base_is_named_where_it_is_missing_and_not_where_it_is_not_fitted() {
+    ChannelInputs in =
+        TRANSISTOR.inputs().with(Datum.missing(Term.GATE_RESISTOR), Datum.missing(Term.PULL_DOWN));
+    assertEquals(
+        List.of(
+            Datum.missing(Term.GATE_RESISTOR).missing(), Datum.missing(Term.PULL_DOWN).missing()),
+        ChannelKit.check(in, CheckKind.FORCED_GAIN).missing());
+    ChannelInputs bare = in.without(Fitted.GATE_RESISTOR).without(Fitted.PULL_DOWN);
+    assertEquals(List.of(), ChannelKit.check(bare, CheckKind.FORCED_GAIN).missing());
+    ChannelInputs lifted = bare.with(Datum.missing(Term.RETURN_LIFT));
+    assertEquals(
+        List.of(Datum.missing(Term.RETURN_LIFT).missing()),
+        ChannelKit.check(lifted, CheckKind.FORCED_GAIN).missing());
+  }
+
+  @Test
+  void an_optocoupler_carries_as_much_as_its_saturation_is_promised_for() {
+    // 1 mA and 1 % on a rail of 5 % more; 10 mA · (1 mA/20 mA)
+    amounts(0.001 * 1.01 * 1.05, 0.0005, COUPLER.inputs(), CheckKind.OPTO_CURRENT);
+  }
+
+  @Test
+  void an_optocoupler_at_a_gate_feeds_the_pull_down_alone() {
+    ChannelKit gate =
+        ChannelKit.typical()
+            .with("drivers", "kind=optocoupler; part type=T-OPTO; input current=10 mA")
+            .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V");
+    amounts(5.25 / 9900, 0.0005, gate.inputs(), CheckKind.OPTO_CURRENT);
+    amounts(0, 0.0005, gate.inputs().without(Fitted.PULL_DOWN), CheckKind.OPTO_CURRENT);
+    assertFalse(has(ChannelKit.typical(), CheckKind.OPTO_CURRENT));
+  }
+}
