@@ -260,7 +260,12 @@ public final class Remedies {
 
   private static Remedy pullDown(ChannelInputs in) {
     Datum ten = Datum.of(Term.PULL_DOWN, 10_000, Source.assumed("10 kΩ", "channels.csv pull-down"));
-    ChannelInputs mended = in.fitting(Fitted.PULL_DOWN).with(ten);
+    Datum small =
+        Datum.of(
+            Term.PULL_DOWN_RATING,
+            ResistorRating.SMALLEST_WATTS,
+            Source.assumed("1/8 W", "the BOM's value"));
+    ChannelInputs mended = in.fitting(Fitted.PULL_DOWN).with(ten, small);
     Remedy value =
         Remedy.change(
             CheckKind.GATE_OFF,

@@ -1,0 +1,214 @@
+package lowfirst.channel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A rail with three loads, by hand: 24 V and 5 %; 24 Ω, 48 Ω and a lamp of 0.4 A, each 5 %: 1.1025
+ * A, 0.55125 A and 0.441 A at their worst, the lamp 15 times as much at switching on.
+ */
+class RailTest {
+  private static final ChannelKit THREE = three();
+
+  private static ChannelKit three() {
+    ChannelKit one = ChannelKit.typical();
+    return one.with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
+        .with("loads.3", one.row("loads") + "; load=lamp; kind=lamp; resistance=; current=0.4 A")
+        .with("channels.2", one.row("channels") + "; channel=out 2; load=small; fuse=")
+        .with("channels.3", one.row("channels") + "; channel=out 3; load=lamp; fuse=");
+  }
+
+  private static RailFinding rail(ChannelKit kit) {
+    return LoadFindings.of(kit.kit()).rails().get(0);
+  }
+
+  private static Check check(ChannelKit kit, CheckKind kind) {
+    return rail(kit).checks().stream().filter(c -> c.kind() == kind).findFirst().orElseThrow();
+  }
+
+  private static ChannelInputs channel(ChannelKit kit, String name) {
+    return KitInputs.of(kit.kit()).channel(name).orElseThrow();
+  }
+
+  @Test
+  void the_largest_running_and_the_largest_inrush_currents_count_each_by_itself() {
+    assertEquals(2.09475, check(THREE, CheckKind.RAIL_CURRENT).actualAmount(), 1e-9);
+    assertEquals(List.of("out 1", "out 2", "out 3"), rail(THREE).channels());
+    // 0.4 A · 1.05 · 15 · 1.05 of the lamp and the other two as they run
+    double lamp = 0.441 * 15;
+    assertEquals(lamp + 1.1025 + 0.55125, check(THREE, CheckKind.RAIL_INRUSH).actualAmount(), 1e-9);
+    ChannelKit two = THREE.with("rails", "loads on at once=2");
+    assertEquals(1.65375, check(two, CheckKind.RAIL_CURRENT).actualAmount(), 1e-9);
+    assertEquals(lamp + 1.1025, check(two, CheckKind.RAIL_INRUSH).actualAmount(), 1e-9);
+    assertEquals(List.of("out 1", "out 2"), rail(two).channels());
+    assertEquals(Verdict.OVERLOADED, check(THREE, CheckKind.RAIL_INRUSH).verdict(), "8.3 A of 5 A");
+  }
+
+  @Test
+  void the_return_is_held_to_its_wire_its_contacts_and_its_drop() {
+    // 2.5 mm² carries 25 A at 30 °C, √(30/40) of it in 40 °C
+    assertEquals(
+        25 * Math.sqrt(0.75), check(THREE, CheckKind.RETURN_CURRENT).allowedAmount(), 1e-9);
+    ChannelKit contacts = THREE.with("rails", "return contacts=2; contact rating=4 A");
+    assertEquals(6.4, check(contacts, CheckKind.RETURN_CONTACTS).allowedAmount(), 1e-9);
+    Check drop = check(contacts, CheckKind.RETURN_DROP);
+    // 1 m of 8.21 Ω/km, 304.5/254.5 of it at 70 °C, and two contacts of 10 mΩ side by side
+    double ohms = 8.21e-3 * 304.5 / 254.5 + 0.005;
+    assertEquals(2.09475 * ohms, drop.actualAmount(), 1e-9);
+    assertEquals(0.72, drop.allowedAmount(), 1e-9, "3 % of 24 V");
+    assertEquals(2.09475 * ohms, channel(contacts, "out 1").high(Term.RETURN_LIFT), 1e-9);
+  }
+
+  @Test
+  void the_hottest_channels_air_is_the_rails() {
+    ChannelKit warm = THREE.with("channels.2", "ambient=55 C");
+    assertEquals(
+        25 * Math.sqrt(15 / 40.0), check(warm, CheckKind.RETURN_CURRENT).allowedAmount(), 1e-9);
+  }
+
+  @Test
+  void a_load_of_unknown_current_leaves_the_sum_open_and_the_lift_at_what_the_supply_delivers() {
+    ChannelKit unknown = THREE.with("loads.2", "resistance=");
+    Check sum = check(unknown, CheckKind.RAIL_CURRENT);
+    assertEquals(Verdict.UNDECIDED, sum.verdict());
+    assertEquals(
+        List.of("current, resistance or power of load small: write it in loads.csv"),
+        sum.missing());
+    double ohms = 8.21e-3 * 304.5 / 254.5 + 0.010;
+    assertEquals(5 * ohms, channel(unknown, "out 1").high(Term.RETURN_LIFT), 1e-9);
+    ChannelKit unlimited = unknown.with("rails", "current limit=");
+    assertFalse(channel(unlimited, "out 1").knows(Term.RETURN_LIFT));
+  }
+
+  @Test
+  void each_number_that_a_rail_lacks_is_asked_for() {
+    Map<String, CheckKind> columns =
+        new TreeMap<>(
+            Map.of(
+                "current limit", CheckKind.RAIL_CURRENT,
+                "return wire", CheckKind.RETURN_CURRENT,
+                "return length", CheckKind.RETURN_DROP,
+                "return contacts", CheckKind.RETURN_CONTACTS,
+                "contact rating", CheckKind.RETURN_CONTACTS));
+    columns.forEach(
+        (column, kind) -> {
+          Check check = check(THREE.with("rails", column + "="), kind);
+          assertEquals(Verdict.UNDECIDED, check.verdict(), column);
+          assertEquals(List.of(column + " of rail power: write it in rails.csv"), check.missing());
+        });
+    for (String column : List.of("return wire", "return length", "return contacts")) {
+      Datum lift = channel(THREE.with("rails", column + "="), "out 1").datum(Term.RETURN_LIFT);
+      assertEquals(column + " of rail power: write it in rails.csv", lift.missing());
+    }
+  }
+
+  @Test
+  void a_channel_whose_load_or_rail_is_not_there_says_so() {
+    Datum load = channel(THREE.with("channels.2", "load=ghost"), "out 2").datum(Term.RETURN_LIFT);
+    assertEquals("load \"ghost\" of channel out 2: loads.csv", load.missing());
+    ChannelInputs rail = channel(THREE.with("loads.2", "rail=ghost"), "out 2");
+    assertEquals(
+        "rail \"ghost\" of load small: rails.csv", rail.datum(Term.SHORT_CIRCUIT).missing());
+    ChannelInputs volts = channel(THREE.with("rails", "voltage="), "out 2");
+    assertEquals("voltage of rail power: rails.csv", volts.datum(Term.SUPPLY).missing());
+    assertTrue(KitInputs.of(THREE.kit()).channel("out 9").isEmpty());
+  }
+
+  @Test
+  void a_fuse_carries_what_else_hangs_on_it_on_its_own_board() {
+    ChannelKit shared = THREE.with("channels.2", "fuse=F1").with("channels.3", "fuse=F1");
+    assertEquals(
+        0.55125 + 0.441, channel(shared, "out 1").high(Term.OTHERS_ON_FUSE), 1e-9, "both others");
+    assertEquals(0, channel(THREE, "out 1").high(Term.OTHERS_ON_FUSE), "none of them");
+    assertEquals(0, channel(THREE, "out 2").high(Term.OTHERS_ON_FUSE), "no fuse at all");
+    ChannelKit other = shared.with("channels.2", "board=other");
+    assertEquals(0.441, channel(other, "out 1").high(Term.OTHERS_ON_FUSE), 1e-9);
+    ChannelKit unknown = shared.with("loads.2", "resistance=");
+    assertEquals(
+        "the current of every load that shares it: loads.csv",
+        channel(unknown, "out 1").datum(Term.OTHERS_ON_FUSE).missing());
+  }
+
+  @Test
+  void an_array_carries_what_its_other_outputs_do() {
+    ChannelKit one = ChannelKit.array();
+    ChannelKit two = one.with("channels.2", one.row("channels") + "; channel=out 2");
+    // 24 V/200 Ω and 5 % twice
+    assertEquals(0.1323, channel(two, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
+    ChannelKit apart =
+        two.with("drivers.2", one.row("drivers") + "; driver=second")
+            .with("channels.2", "driver=second");
+    assertEquals(0, channel(apart, "out 1").high(Term.OTHERS_ON_STAGE));
+    assertEquals(0, channel(THREE, "out 1").high(Term.OTHERS_ON_STAGE), "one MOSFET, one load");
+  }
+
+  @Test
+  void what_flows_into_a_short_is_stated_or_limited_or_left_to_cold_copper() {
+    assertEquals(5, channel(THREE, "out 1").high(Term.SHORT_CIRCUIT), 1e-9);
+    ChannelKit stated = THREE.with("rails", "short-circuit current=80 A");
+    assertEquals(80, channel(stated, "out 1").high(Term.SHORT_CIRCUIT), 1e-9);
+    ChannelKit copper = THREE.with("rails", "current limit=");
+    // 25.2 V on 1 m of 2.5 mm² of 17.241 Ω·mm²/km, 234.5/254.5 of it at 0 °C
+    assertEquals(
+        25.2 / (17.241e-3 / 2.5 * 234.5 / 254.5),
+        channel(copper, "out 1").high(Term.SHORT_CIRCUIT),
+        1e-6);
+  }
+
+  @Test
+  void a_rail_is_mended_by_the_next_size_up() {
+    ChannelKit weak =
+        THREE.with(
+            "rails",
+            "current limit=1 A; return wire=0.14 mm2; return length=20 m; return contacts=1;"
+                + " contact rating=1 A");
+    List<Remedy> remedies = rail(weak).remedies();
+    // 2.09475 A rounded up to two figures, and 8.26875 A of inrush
+    assertEquals(2.1, value(remedies, CheckKind.RAIL_CURRENT, Term.RAIL_LIMIT), 1e-9);
+    assertEquals(8.3, value(remedies, CheckKind.RAIL_INRUSH, Term.RAIL_LIMIT), 1e-9);
+    // 0.34 mm² bears 0.959 A, 0.5 mm² 3 A · √0.75 = 2.598 A
+    assertEquals(0.5, value(remedies, CheckKind.RETURN_CURRENT, Term.RETURN_AREA), 1e-9);
+    // 0.8 · n · 1 A ≥ 2.09475 A
+    assertEquals(3, value(remedies, CheckKind.RETURN_CONTACTS, Term.RETURN_CONTACTS), 1e-9);
+    // 0.72 V/2.09475 A less 10 mΩ leaves 333.7 mΩ: 16.69 mΩ/m hot, so 13.95 Ω/km cold; 1.5 mm² has
+    // 13.7
+    assertEquals(1.5, value(remedies, CheckKind.RETURN_DROP, Term.RETURN_AREA), 1e-9);
+    // of 147.4 Ω/km, 176.36 mΩ/m hot: 1.892 m, down to two figures
+    assertEquals(1800, value(remedies, CheckKind.RETURN_DROP, Term.RETURN_LENGTH), 1e-9);
+    assertTrue(remedies.stream().noneMatch(Remedy::carriesAlone));
+    assertEquals(6, remedies.size());
+  }
+
+  @Test
+  void a_rail_that_lacks_one_thing_is_mended_by_it_alone() {
+    ChannelKit weak = ChannelKit.typical().with("rails", "contact rating=1 A");
+    List<Remedy> remedies = rail(weak).remedies();
+    // 0.8 · 2 · 1 A ≥ 1.1025 A
+    assertEquals(2, value(remedies, CheckKind.RETURN_CONTACTS, Term.RETURN_CONTACTS), 1e-9);
+    assertTrue(remedies.get(0).carriesAlone());
+    assertEquals(1, remedies.size());
+    assertEquals(List.of(), rail(ChannelKit.typical()).remedies());
+    ChannelKit open = ChannelKit.typical().with("rails", "contact rating=");
+    assertEquals(
+        List.of(
+            Remedy.lookUp(
+                CheckKind.RETURN_CONTACTS, "contact rating of rail power: write it in rails.csv")),
+        rail(open).remedies());
+  }
+
+  private static double value(List<Remedy> remedies, CheckKind kind, Term term) {
+    return remedies.stream()
+        .filter(remedy -> remedy.check() == kind && remedy.term().orElseThrow() == term)
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no " + term + " for " + kind + " in " + remedies))
+        .value()
+        .orElseThrow()
+        .asDouble();
+  }
+}
