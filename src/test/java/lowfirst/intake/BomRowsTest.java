@@ -1,0 +1,408 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.part.BodyOutline;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.quantity.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a row of a BOM says: whether it is fitted, how many, how high, or that it is no part. */
+class BomRowsTest {
+
+  // --- fitted or not
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "fitted, yes, FITTED",
+    "fitted, X, FITTED",
+    "fitted, '', FITTED",
+    "fitted, perhaps, FITTED",
+    "fitted, no, NOT_FITTED",
+    "fitted, '-', NOT_FITTED",
+    "fitted, not fitted, NOT_FITTED",
+    "fitted, optional, OPTIONAL",
+    "dnp, '', FITTED",
+    "dnp, no, FITTED",
+    "dnp, x, NOT_FITTED",
+    "dnp, DNP, NOT_FITTED",
+    "description, do not fit, NOT_FITTED",
+    "description, (DNF), NOT_FITTED",
+    "description, donation box, FITTED",
+    "description, leave empty, NOT_FITTED",
+    "description, only if needed, OPTIONAL",
+    "part type, not mounted, NOT_FITTED",
+  })
+  void words_say_whether_a_part_is_fitted(String column, String text, Item.Fitting fitting) {
+    assertEquals(
+        fitting, item("ref,qty,value," + column + "\nR1,1,1k," + text + "\nR2,1,2k,\n").fitting());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"0, NOT_FITTED", "1, FITTED", "0x, NOT_FITTED"})
+  void a_quantity_of_nought_is_not_fitted_and_disagrees_with_nothing(
+      String quantity, Item.Fitting fitting) {
+    String bom = "ref,qty,value\nR1," + quantity + ",1k\nR2,1,2k\n";
+    assertEquals(fitting, item(bom).fitting());
+    assertEquals(0, count(bom, Kind.QUANTITY_DISAGREES));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"NC, RESISTOR, false", "n.c., RESISTOR, false", "NC, SWITCH, true"})
+  void not_connected_leaves_out_a_plain_part_and_no_contact(
+      String value, String kind, boolean fitted) {
+    String ref = kind.equals("SWITCH") ? "SW1" : "R1";
+    assertEquals(fitted, item("ref,qty,value\n" + ref + ",1," + value + "\nR2,1,2k\n").isFitted());
+  }
+
+  @Test
+  void the_rows_below_a_heading_are_not_fitted_unless_a_column_says_so() {
+    String bom = "ref,qty,value,fitted\nR1,1,1k,\nNot fitted,,,\nR2,1,2k,\nR3,1,3k,yes\n";
+    assertEquals(List.of(true, false, true), items(bom).stream().map(Item::isFitted).toList());
+    assertEquals(List.of(3), lines(bom, Kind.COLUMN_GUESSED));
+    String last = "ref,qty,value\nR1,1,1k\nR2,1,2k\nNot fitted,,\n";
+    assertEquals(List.of(), lines(last, Kind.COLUMN_GUESSED), "it heads nothing");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "1k or 2k2, OPTIONAL_PART",
+    "1k (optional), OPTIONAL_PART",
+    "1k, ''",
+  })
+  void what_a_bom_leaves_open_is_said(String value, String kind) {
+    String bom = "ref,qty,value\nR1,1," + value + "\nR2,1,2k\n";
+    assertEquals(kind.isEmpty() ? 0 : 1, count(bom, Kind.OPTIONAL_PART));
+  }
+
+  @Test
+  void what_a_column_says_is_fitted_is_not_left_open() {
+    assertEquals(
+        0,
+        count("ref,qty,value,fitted\nR1,1,1k (optional),yes\nR2,1,2k,yes\n", Kind.OPTIONAL_PART));
+  }
+
+  // --- how many, how high
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "2.5, 2.5",
+    "0.1 in, 2.54",
+    "499.9, 499.9",
+    "500, ''",
+    "0, ''",
+    "-1, ''",
+    "high, ''",
+    "n/a, ''",
+  })
+  void a_height_lies_between_nothing_and_half_a_metre(String text, String height) {
+    Item item = item("ref,qty,value,height (mm)\nR1,1,1k," + text + "\nR2,1,2k,2.5\n");
+    assertEquals(
+        height.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(height)),
+        item.heightMillimetres());
+  }
+
+  @Test
+  void a_bare_height_is_in_the_unit_of_its_header() {
+    assertEquals(
+        OptionalDouble.of(2.54),
+        item("ref,qty,value,height (mil)\nR1,1,1k,100\nR2,1,2k,100\n").heightMillimetres());
+  }
+
+  @Test
+  void a_line_without_designators_is_as_many_as_it_says_and_one_when_it_does_not() {
+    List<Item> items = items("ref,qty,value\n,4,M3 screw\nsome wire,,1 m\nR1,1,1k\n");
+    assertEquals(List.of(4, 1, 1), items.stream().map(Item::quantity).toList());
+    assertEquals("some wire", items.get(1).description());
+  }
+
+  @ParameterizedTest(name = "\"{0}\"")
+  @CsvSource({
+    "'R1, R2', '[R1, R2]', 0",
+    "'R1,', '[R1]', 0",
+    "'R1,,R2', '[R1, R2]', 0",
+    "R1 to R3, '[R1, R2, R3]', 0",
+    "R1-R2001, '2001', 1",
+    "R1-R2000, '2000', 0",
+    "',', '[]', 1",
+    "the wire of R7, '[]', 1",
+    "the wire, '[]', 0",
+  })
+  void designators_are_listed_and_what_is_lost_is_said(String cell, String read, int faults) {
+    String bom = "ref,value,note\n\"" + cell + "\",1k,x\nC9,1n,y\nC8,2n,z\n";
+    int named = item(bom).designators().size();
+    assertEquals(
+        read.startsWith("[") ? read : faults > 0 ? "0" : read,
+        read.startsWith("[") ? item(bom).designators().toString() : named + "");
+    assertEquals(faults, count(bom, Kind.DESIGNATOR_UNREADABLE));
+  }
+
+  // --- rows that are no parts
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Total,3, | 1",
+        "Grand total:,,3 | 1",
+        ",3, | 1",
+        "**Sum**,3, | 1",
+        "TOT1,1,1k | 0",
+        "shipping,1, | 0",
+        "Thank you for your order,, | 1",
+        "Resistors (2),2, | 1",
+        "Resistors (2),3, | 0",
+      })
+  void a_total_a_heading_or_a_remark_is_no_part(String row, int ignored) {
+    String bom = "ref,qty,value\n\"R1, R2\",2,1k\nC1,1,1n\n" + row + "\n";
+    assertEquals(ignored, count(bom, Kind.ROW_IGNORED), () -> problems(bom));
+    assertEquals(3 - ignored, items(bom).size());
+  }
+
+  // --- ratings and values in other columns
+
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "tolerance, 5 %, ±5 %",
+    "tolerance, '±0,5', ±0.5 %",
+    "tolerance, close, ''",
+    "voltage, 250 V, 250 V",
+    "power, 0.25 W, 250 mW",
+  })
+  void a_rating_may_have_a_column_of_its_own(String column, String text, String read) {
+    Item item = item("ref,qty,value," + column + "\nR1,1,1k,\"" + text + "\"\nR2,1,2k,\n");
+    var type = item.partType();
+    assertEquals(
+        read,
+        switch (column) {
+          case "tolerance" -> type.tolerance().map(Object::toString).orElse("");
+          case "voltage" -> type.ratedVoltage().map(Object::toString).orElse("");
+          default -> type.ratedPower().map(Object::toString).orElse("");
+        });
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "C1, 9.8u, capacitor",
+    "C1, 9.9u, electrolytic capacitor",
+    "C1, 10u, electrolytic capacitor"
+  })
+  void a_capacitor_of_unknown_kind_is_electrolytic_from_ten_microfarads_on(
+      String ref, String value, String kind) {
+    assertEquals(
+        kind,
+        item("ref,qty,value\n" + ref + ",1," + value + "\nR2,1,2k\n").partType().kind().words());
+  }
+
+  @Test
+  void what_the_bom_lacks_is_taken_from_the_placement_list_and_said() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "ref,qty,value,package\nR1,1,,\nR2,1,2k,DIN0411\n",
+            "placements.csv",
+            "ref,x mm,y mm,value,package\nR1,1,2,4k7,DIN0207\nR2,50,9,3k,DIN0207\n");
+    List<Item> items = reading.kit().boards().get(0).items();
+    assertEquals("4.7 kΩ DIN0207", shown(items.get(0)));
+    assertEquals("2 kΩ DIN0411", shown(items.get(1)));
+    assertTrue(
+        reading.problems().stream()
+            .anyMatch(p -> p.kind() == Kind.COLUMN_GUESSED && p.place().line() == 0));
+  }
+
+  private static String shown(Item item) {
+    return item.partType().value().orElseThrow() + " " + item.partType().packageName();
+  }
+
+  // --- heights of bodies
+
+  /** A package in the placement list counts where the BOM's tells no height by itself. */
+  @ParameterizedTest(name = "{0} in the BOM, {1} placed: {2}")
+  @CsvSource({
+    "DIN0207, DIN0411, 0207 lying",
+    "odd one, DIN0411, 0411 lying",
+    "'', DIN0411, 0411 lying",
+    "odd one, odder one, 0207 lying",
+  })
+  void a_body_is_known_by_the_bom_and_else_by_the_placement_list(
+      String inBom, String placed, String outline) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "ref,qty,value,package\nR1,1,1k," + inBom + "\nR2,1,2k,DIN0207\n",
+            "placements.csv",
+            "ref,x mm,y mm,package\nR1,1,2," + placed + "\nR2,50,9,DIN0207\n");
+    assertEquals(
+        outline, reading.kit().boards().get(0).outlineOf(Designator.of("R1")).orElseThrow().name());
+  }
+
+  @Test
+  void the_boms_own_height_stands_even_where_no_body_is_known() {
+    KitReading reading =
+        KitTables.read("bom.csv", "ref,qty,value,package,height\nZZ1,1,thing,odd one,12\n");
+    BodyOutline body = reading.kit().boards().get(0).outlineOf(Designator.of("ZZ1")).orElseThrow();
+    assertEquals("odd one 12.0", body.name() + " " + body.seatedHeightMillimetres());
+    assertEquals(Source.Origin.KIT, body.source().origin());
+  }
+
+  @ParameterizedTest(name = "{0} parts")
+  @CsvSource({"1, 'L1'", "6, 'L1, L2, L3, L4, L5, L6'", "8, 'L1, L2, L3, L4, L5, L6 and 2 more'"})
+  void up_to_six_parts_of_unknown_height_are_named(int parts, String named) {
+    String refs =
+        IntStream.rangeClosed(1, parts).mapToObj(i -> "L" + i).collect(Collectors.joining(","));
+    String bom = "ref,qty,value,package\n\"" + refs + "\"," + parts + ",1mH,odd one\n";
+    assertEquals(
+        "how high " + named + " will stand is not known: \"odd one\" tells no height",
+        problem(bom, Kind.HEIGHT_UNKNOWN).message());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"R1, is a", "'R1, R2', are"})
+  void surface_mount_parts_are_said_as_one_or_several(String refs, String verb) {
+    String bom = "ref,value,package\n\"" + refs + "\",1k,R_0805_2012Metric\n";
+    assertTrue(problem(bom, Kind.SURFACE_MOUNT).message().startsWith(refs + " " + verb + " "));
+  }
+
+  @Test
+  void a_part_without_a_package_says_that_none_is_named() {
+    assertTrue(
+        problem("ref,qty,value\nL1,1,1mH\nL2,1,1mH\n", Kind.HEIGHT_UNKNOWN)
+            .message()
+            .endsWith("no package is named"));
+  }
+
+  @Test
+  void in_a_placement_list_alone_heights_are_asked_for_too() {
+    KitReading reading =
+        KitTables.read("placements.csv", "ref,x mm,y mm,package\nL1,1,2,odd one\nL2,9,9,odd one\n");
+    assertEquals(
+        1, reading.problems().stream().filter(p -> p.kind() == Kind.HEIGHT_UNKNOWN).count());
+  }
+
+  // --- values in both tables
+
+  @ParameterizedTest(name = "{0} | {1} | {2}")
+  @CsvSource({"P-1, P-1, P-9, 0", "P-1, lamp, P-9, 1"})
+  void a_bom_of_order_numbers_alone_is_not_held_against_values(
+      String one, String other, String placed, int said) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "ref,qty,value,part type\nU1,1," + one + ",P-1\nU2,1," + other + ",P-1\n",
+            "placements.csv",
+            "ref,x mm,y mm,value\nU1,1,2," + placed + "\nU2,50,9,lamp\n");
+    assertEquals(
+        said, reading.problems().stream().filter(p -> p.kind() == Kind.VALUE_DISAGREES).count());
+  }
+
+  // --- settings and texts
+
+  @Test
+  void what_a_kit_says_of_itself_is_read_and_the_rest_kept() {
+    KitReading reading =
+        KitTables.read(
+            "kit.properties",
+            "title = Chime\nambient = 50 °C\nmeter = 1 % + 2 of 6000\nsigner = Ada\nroom = cellar\n",
+            "bom.csv",
+            "ref,qty,value\nR1,1,1k\n");
+    var settings = reading.kit().settings();
+    assertEquals(
+        "Chime 50 °C 1 % + 2 of 6000 Ada",
+        String.join(
+            " ",
+            settings.title(),
+            settings.ambient().orElseThrow().quantity().toString(),
+            settings.meter(),
+            settings.signer()));
+    assertEquals("kit.properties:2 \"ambient\"", settings.ambient().orElseThrow().source().text());
+    assertEquals(Map.of("room", "cellar"), settings.others());
+  }
+
+  @Test
+  void a_title_that_is_blank_is_the_kits_name_and_an_odd_temperature_is_said() {
+    KitReading reading = KitTables.read("kit.properties", "title =  \nambient = warm\n");
+    assertEquals("kit", reading.kit().settings().title());
+    assertTrue(reading.kit().settings().ambient().isEmpty());
+    assertEquals(
+        List.of(2),
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.CELL_UNREADABLE)
+            .map(p -> p.place().line())
+            .toList());
+  }
+
+  /** Two strays in a hundred characters may be; three are no text. */
+  @ParameterizedTest(name = "{0} strays")
+  @CsvSource({"0, false", "2, false", "3, true"})
+  void bytes_that_are_hardly_text_are_refused(int strays, boolean refused) {
+    String text = "ref,value\nR1,1k\n" + "\u0001".repeat(strays);
+    String whole = text + "#".repeat(100 - text.length());
+    assertEquals(
+        refused, TextOfFile.of("bom.csv", whole.getBytes(StandardCharsets.UTF_8)).text().isEmpty());
+  }
+
+  @Test
+  void lost_characters_are_said_once_a_line_and_twenty_times_at_most() {
+    String line = "R1,1\ufffd\ufffd\r\n";
+    TextOfFile text = TextOfFile.of("bom.csv", line.repeat(25).getBytes(StandardCharsets.UTF_8));
+    assertEquals(
+        IntStream.rangeClosed(1, 20).boxed().toList(),
+        text.problems().stream().map(p -> p.place().line()).toList());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "4.7k&Omega;, 4.7kΩ",
+    "&plusmn;1 %, ±1 %",
+    "10 &micro;F, 10 µF",
+    "10 Âµ, 10 µ",
+    "2 Ω, 2 Ω"
+  })
+  void signs_that_an_earlier_program_spelt_out_are_put_back(String saved, String read) {
+    TextOfFile text = TextOfFile.of("bom.csv", saved.getBytes(StandardCharsets.UTF_8));
+    assertEquals(read, text.text());
+    assertEquals(saved.equals(read) ? 0 : 1, text.problems().size());
+  }
+
+  private static Item item(String bom) {
+    return items(bom).get(0);
+  }
+
+  private static List<Item> items(String bom) {
+    return KitTables.read("bom.csv", bom).kit().boards().get(0).items();
+  }
+
+  private static Problem problem(String bom, Kind kind) {
+    return KitTables.read("bom.csv", bom).problems().stream()
+        .filter(p -> p.kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<Integer> lines(String bom, Kind kind) {
+    return KitTables.read("bom.csv", bom).problems().stream()
+        .filter(p -> p.kind() == kind && p.place().line() > 1)
+        .map(p -> p.place().line())
+        .toList();
+  }
+
+  private static long count(String bom, Kind kind) {
+    return KitTables.read("bom.csv", bom).problems().stream().filter(p -> p.kind() == kind).count();
+  }
+
+  private static String problems(String bom) {
+    return KitTables.problems(KitTables.read("bom.csv", bom)).toString();
+  }
+}
