@@ -74,4 +74,40 @@ class CsvWriterTest {
   void headers_are_friendly_to_programs(String header, String name) {
     assertEquals(name, CsvWriter.machineName(header));
   }
+
+  @Test
+  void a_section_is_the_headings_above_and_a_new_chapter_ends_the_last_section() {
+    var document =
+        new Document(
+            "T",
+            "",
+            List.of(
+                new Block.Heading(2, "One"),
+                table("t", List.of("A"), "1"),
+                new Block.Heading(3, "deep"),
+                table("", List.of("A"), "2"),
+                new Block.Heading(2, "Two"),
+                table("", List.of("A"), "a\u00a0b")));
+    assertEquals(
+        "section,table,a\r\nOne,t,1\r\nOne / deep,,2\r\nTwo,,a b\r\n", CsvWriter.write(document));
+  }
+
+  @Test
+  void no_two_columns_have_one_name_and_none_is_without() {
+    var document =
+        new Document(
+            "T",
+            "",
+            List.of(
+                new Block.Heading(2, "One"),
+                table("t", List.of("A", "a", "", "Section", "Table"), "1", "2", "3", "4", "5")));
+    assertEquals(
+        "section,table,a,a_2,column_3,section_4,table_5\r\nOne,t,1,2,3,4,5\r\n",
+        CsvWriter.write(document));
+  }
+
+  @Test
+  void a_document_without_tables_is_a_header() {
+    assertEquals("section,table\r\n", CsvWriter.write(new Document("T", "", List.of())));
+  }
 }

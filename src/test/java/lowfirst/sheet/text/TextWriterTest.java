@@ -12,6 +12,8 @@ import lowfirst.sheet.Block.Table;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.drawing.Drawing;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TextWriterTest {
 
@@ -113,5 +115,143 @@ class TextWriterTest {
     assertEquals(4, Wrapping.width("抵抗"));
     assertEquals(1, Wrapping.width("e\u0301"));
     assertEquals(List.of("抵", "抗"), Wrapping.lines("抵抗", 3));
+  }
+
+  @ParameterizedTest(name = "{0} in {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "one two three | 7 | one two/three",
+        "one two three | 8 | one two/three",
+        "one two three | 13 | one two three",
+        "one two three | 12 | one two/three",
+        "abcdefgh | 3 | abc/def/gh",
+        "a bcdefgh | 3 | a/bcd/efg/h",
+        "ab cdefgh | 4 | ab/cdef/gh",
+        "  one   two  | 20 | one two",
+        "'' | 5 | ''",
+        "a | 1 | a",
+        "abc | 1 | ab/c",
+      })
+  void words_are_kept_whole_where_they_fit(String text, int width, String lines) {
+    String whole = text.equals("''") ? "" : text;
+    String expected = lines.equals("''") ? "" : lines;
+    assertEquals(expected, String.join("/", Wrapping.lines(whole, width)));
+  }
+
+  @Test
+  void line_ends_in_a_text_are_kept_of_every_kind() {
+    assertEquals(
+        List.of("a", "b", "", "c", "d", "e", "f", ""),
+        Wrapping.lines("a\nb\r\n\rc\u0085d\u2028e\u2029f\n", 20));
+    assertEquals(4, Wrapping.longestWord("ab cdef\tg\nhi"));
+    assertEquals(0, Wrapping.longestWord(""));
+    assertEquals("ab  ", Wrapping.padded("ab", 4));
+    assertEquals("  ab", Wrapping.paddedLeft("ab", 4));
+    assertEquals("abc", Wrapping.padded("abc", 2));
+  }
+
+  /**
+   * Unicode Standard Annex 11 by its blocks: the first and the last of each, and their neighbours.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "10FF, 1", "1100, 2", "115F, 2", "1160, 1", "2E7F, 1", "2E80, 2", "303E, 2", "303F, 1",
+    "A4CF, 2", "A4D0, 1", "ABFF, 1", "AC00, 2", "D7A3, 2", "D7A4, 1", "F900, 2", "FAFF, 2",
+    "FB00, 1", "FE6F, 2", "FF00, 2", "FF60, 2", "FF61, 1", "FFE0, 2", "FFE6, 2", "1F300, 2",
+    "1FAFF, 2", "1FB00, 1", "20000, 2", "3FFFD, 2", "200B, 0", "0301, 0", "20DD, 0", "7E, 1",
+    "20, 1",
+  })
+  void a_character_takes_as_many_columns_as_terminals_give_it(String hex, int columns) {
+    assertEquals(columns, Wrapping.width(Character.toString(Integer.parseInt(hex, 16))));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1F, 241F", "7F, FFFD", "9F, FFFD", "202A, FFFD", "2069, FFFD", "2065, 2065", "9, 9"})
+  void what_steers_a_terminal_is_shown_instead(String hex, String shown) {
+    assertEquals(
+        Character.toString(Integer.parseInt(shown, 16)),
+        Wrapping.harmless(Character.toString(Integer.parseInt(hex, 16))));
+  }
+
+  @Test
+  void facts_stand_in_two_columns_where_the_names_are_short() {
+    var facts =
+        new Block.Facts(
+            List.of(
+                new Block.Facts.Fact("Kit", "Chime of the hall by the door"),
+                new Block.Facts.Fact("Boards", "2")));
+    assertEquals(
+        """
+        Order
+        =====
+
+        Kit     Chime of the hall
+                by the door
+        Boards  2
+        """,
+        TextWriter.write(with(facts), 26));
+    assertEquals(
+        """
+        Order
+        =====
+
+        A rather long name: 1
+        """,
+        TextWriter.write(
+            with(new Block.Facts(List.of(new Block.Facts.Fact("A rather long name", "1")))), 26));
+  }
+
+  @Test
+  void what_follows_a_label_is_indented_below_it() {
+    assertEquals(
+        """
+        Order
+        =====
+
+        CAUTION! the tip is
+                hot and burns
+
+        Top
+        ---
+
+        -- deep --
+
+        Picture: a board
+        """,
+        TextWriter.write(
+            with(
+                new Block.Caution("the tip is hot and burns"),
+                new Block.Heading(2, "Top"),
+                new Block.Heading(3, "deep"),
+                new Block.NewPage(),
+                new Block.Figure(new Drawing(1, 1, List.of(), "a drawing"), "a board")),
+            28));
+  }
+
+  @Test
+  void cells_of_several_lines_have_an_empty_line_between_their_rows() {
+    var table =
+        new Table(
+            "",
+            List.of(
+                new Table.Column("No", Table.Align.END, 1),
+                new Table.Column("What to do there", Table.Align.START, 1)),
+            List.of(
+                new Table.Row(List.of(Cell.of("1"), Cell.of("seat it and solder it"))),
+                new Table.Row(List.of(Cell.of("2"), Cell.field("")))));
+    assertEquals(
+        """
+        Order
+        =====
+
+        No  What to do there
+        --  ----------------
+         1  seat it and
+            solder it
+
+         2  ____
+        """,
+        TextWriter.write(with(table), 20));
   }
 }
