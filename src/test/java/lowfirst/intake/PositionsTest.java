@@ -51,6 +51,18 @@ class PositionsTest {
   }
 
   @Test
+  void what_is_told_as_a_unit_and_is_none_is_said_and_changes_nothing() {
+    KitReading reading =
+        KitTables.read(
+            "columns.properties",
+            "placements.unit = volt\n",
+            "placements.csv",
+            "ref,x (V),y (V)\nR1,10,20\nR2,60,70\n");
+    assertEquals(1, count(reading, Kind.CELL_UNREADABLE));
+    assertEquals(10, reading.kit().boards().get(0).placements().get(0).xMillimetres());
+  }
+
+  @Test
   void a_line_of_parts_tells_no_area_and_is_read_in_millimetres() {
     KitReading reading = KitTables.read("placements.csv", "ref,x,y\nR1,0,5\nR2,2000,5\n");
     assertEquals(2000, reading.kit().boards().get(0).placements().get(1).xMillimetres());

@@ -28,6 +28,7 @@ class RowsAndHeadersTest {
         "a=\"b | a=\"b",
         "“R1, R2”,1k | \"R1, R2\",1k",
         "„R1“,1k | \"R1\",1k",
+        "„R1”,1k | \"R1\",1k",
         "say “no” here | say “no” here",
         "'R1','1k' | \"R1\",\"1k\"",
         "a,'R1' | a,'R1'",
@@ -81,6 +82,20 @@ class RowsAndHeadersTest {
     assertEquals("[R1, R2] 2 DIN0207", shown(items.get(0)));
     assertEquals("[C1] 1 DISC-5", shown(items.get(1)));
     assertEquals(2, items.size());
+  }
+
+  @Test
+  void columns_one_blank_apart_are_cut_where_every_line_is_blank_but_a_rule() {
+    String bom =
+        """
+        Designator Qty Value Package
+        ----------------------------
+        R1 R2        2 4k7   DIN0207
+        C1           1 100n  DISC-5
+        """;
+    List<Item> items = items(bom);
+    assertEquals("[R1, R2] 2 DIN0207", shown(items.get(0)));
+    assertEquals("[C1] 1 DISC-5", shown(items.get(1)));
   }
 
   private static String shown(Item item) {
@@ -226,6 +241,13 @@ class RowsAndHeadersTest {
             .anyMatch(
                 text -> text.startsWith("bom.csv:1, column 5 (1)") && text.contains("quantity")),
         () -> KitTables.problems(reading).toString());
+  }
+
+  @Test
+  void a_column_that_numbers_the_rows_is_no_quantity_where_none_is_written_either() {
+    String bom = "1,R1,1k,DIN0207\n2,R2,2k,DIN0207\n3,R3,3k,DIN0207\n4,C1,1n,DISC\n5,C2,2n,DISC\n";
+    assertEquals(List.of(1, 1, 1, 1, 1), items(bom).stream().map(Item::quantity).toList());
+    assertEquals(0, count(read(bom), Kind.QUANTITY_DISAGREES));
   }
 
   @Test
