@@ -140,6 +140,20 @@ class DesignTest {
         placements);
   }
 
+  /** Q1's body reaches from -1 to 3.5 along y: turned by 90 degrees its middle is 1.25 mm left. */
+  @ParameterizedTest
+  @CsvSource({"0, 30.00, 23.75", "90, 28.75, 22.50", "180, 30.00, 21.25", "30, 29.38, 23.58"})
+  void a_body_beside_its_origin_is_turned_about_it(String degrees, String x, String y) {
+    String file =
+        lampBoard()
+            .replace(
+                "<Location x=\"3.0E+1\"",
+                "<Xform rotation=\"" + degrees + "\"/><Location x=\"3.0E+1\"");
+    assertEquals(
+        "Q1 " + x + " " + y + " " + degrees + " top",
+        shown(board(KitTables.read("board.xml", file)).placements().get(4)));
+  }
+
   private static String shown(Placement placement) {
     return String.format(
         Locale.ROOT,
@@ -330,6 +344,8 @@ class DesignTest {
     Understanding bom = reading.understood().get(0);
     assertEquals("XML (IPC-2581 revision B)", bom.encoding());
     assertEquals(6, bom.rows());
+    assertEquals(3, bom.firstRows().size());
+    assertTrue(bom.firstRows().get(0).toString().contains("BP-R-4K7"), bom.firstRows() + "");
     assertEquals(
         Map.of("value", "characteristic Value, RESISTANCE", "power", "characteristic POWER"),
         bom.columns().stream()
