@@ -3,13 +3,11 @@ package lowfirst.assembly;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.BodyArea;
-import lowfirst.board.GridCell;
+import lowfirst.board.BodyGrid;
 import lowfirst.board.Side;
 import lowfirst.part.PartKind;
 
@@ -24,10 +22,7 @@ final class Covers {
   /** Bodies that touch or are drawn a little large don't cover one another. */
   private static final double DEPTH_MILLIMETRES = 0.5;
 
-  private static final double CELL_MILLIMETRES = 20;
-
-  /** A cell across which a body would be spread further than this is not believed. */
-  private static final int MOST_CELLS = 400;
+  private static final double SQUARE_MILLIMETRES = 20;
 
   /** More bodies than this around one point are placeholders, not places. */
   private static final int MOST_ON_A_SPOT = 4;
@@ -89,36 +84,22 @@ final class Covers {
       return List.of();
     }
     Set<Spot> placeholders = placeholders(seats);
-    Map<GridCell, List<Placed>> grid = grid(over, placeholders);
-    var pairs = new LinkedHashSet<Pair>();
-    for (Seat seat : grid.isEmpty() ? List.<Seat>of() : seats) {
-      Optional<BodyArea> area = believed(seat, placeholders);
-      area.ifPresent(
-          mine ->
-              cells(mine, seat.side())
-                  .forEach(
-                      cell ->
-                          grid.getOrDefault(cell, List.of()).stream()
-                              .filter(upper -> upper.seat() != seat)
-                              .filter(upper -> upper.area().overlaps(mine, DEPTH_MILLIMETRES))
-                              .forEach(upper -> pairs.add(new Pair(seat, upper.seat())))));
-    }
-    return new ArrayList<>(pairs);
-  }
-
-  private static Map<GridCell, List<Placed>> grid(List<Seat> over, Set<Spot> placeholders) {
-    var grid = new HashMap<GridCell, List<Placed>>();
-    for (Seat seat : over) {
+    List<Placed> upper = new ArrayList<>();
+    over.forEach(
+        seat -> believed(seat, placeholders).ifPresent(area -> upper.add(new Placed(seat, area))));
+    var grid = new BodyGrid(SQUARE_MILLIMETRES, upper.size());
+    upper.forEach(placed -> grid.add(placed.area(), placed.seat().side()));
+    var pairs = new ArrayList<Pair>();
+    for (Seat seat : upper.isEmpty() ? List.<Seat>of() : seats) {
       believed(seat, placeholders)
           .ifPresent(
               area ->
-                  cells(area, seat.side())
-                      .forEach(
-                          cell ->
-                              grid.computeIfAbsent(cell, none -> new ArrayList<>())
-                                  .add(new Placed(seat, area))));
+                  grid.overlapping(area, seat.side(), DEPTH_MILLIMETRES).stream()
+                      .map(number -> upper.get(number).seat())
+                      .filter(other -> other != seat)
+                      .forEach(other -> pairs.add(new Pair(seat, other))));
     }
-    return grid;
+    return pairs;
   }
 
   private static Optional<BodyArea> believed(Seat seat, Set<Spot> placeholders) {
@@ -138,19 +119,5 @@ final class Covers {
           }
         });
     return crowded;
-  }
-
-  private static List<GridCell> cells(BodyArea area, Side side) {
-    long left = GridCell.at(area.left(), CELL_MILLIMETRES);
-    long right = GridCell.at(area.right(), CELL_MILLIMETRES);
-    long bottom = GridCell.at(area.bottom(), CELL_MILLIMETRES);
-    long top = GridCell.at(area.top(), CELL_MILLIMETRES);
-    var cells = new ArrayList<GridCell>();
-    for (long column = left; column <= right && cells.size() < MOST_CELLS; column++) {
-      for (long row = bottom; row <= top && cells.size() < MOST_CELLS; row++) {
-        cells.add(new GridCell(column, row, side));
-      }
-    }
-    return cells;
   }
 }

@@ -20,7 +20,7 @@ public final class Board {
   private final List<Placement> placements;
   private final Map<Designator, BoardPart> byDesignator;
   private final List<BoardPart> parts = new ArrayList<>();
-  private final List<BoardPart> placed = new ArrayList<>();
+  private final List<Placed> placed = new ArrayList<>();
 
   /**
    * The bare board.
@@ -64,10 +64,18 @@ public final class Board {
     }
     for (Placement placement : this.placements) {
       BoardPart part = part(placement.designator());
-      part.placedAt(placement);
-      placed.add(part);
+      boolean again = part.placement().isPresent();
+      if (!again) {
+        part.placedAt(placement);
+        outlines.apply(part).ifPresent(part::shapedAs);
+      }
+      placed.add(new Placed(placement, part, again));
     }
-    parts.forEach(part -> outlines.apply(part).ifPresent(part::shapedAs));
+    for (BoardPart part : parts) {
+      if (part.placement().isEmpty()) {
+        outlines.apply(part).ifPresent(part::shapedAs);
+      }
+    }
   }
 
   private BoardPart part(Designator designator) {
@@ -110,8 +118,8 @@ public final class Board {
     return Collections.unmodifiableList(parts);
   }
 
-  /** The part of each placement, in the order of the placement list. */
-  public List<BoardPart> placed() {
+  /** Every placement with its part, in the order of the placement list. */
+  public List<Placed> placed() {
     return Collections.unmodifiableList(placed);
   }
 

@@ -35,7 +35,7 @@ public final class BoardPart {
   }
 
   void placedAt(Placement place) {
-    placement = placement == null ? place : placement;
+    placement = place;
   }
 
   void shapedAs(BodyOutline body) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
+import lowfirst.board.Placed;
 import lowfirst.board.Placement;
 import lowfirst.part.PartType;
 import lowfirst.problem.Kind;
@@ -17,12 +18,12 @@ final class AgreementChecks {
     var problems = new ArrayList<Problem>();
     var same = new SameOrNot();
     boolean valued = board.items().stream().anyMatch(item -> saysMoreThanANumber(item.partType()));
-    for (int i = 0; i < board.placements().size(); i++) {
-      Item item = board.placed().get(i).item().orElse(null);
-      if (item == null || !item.isFitted()) {
+    for (Placed placed : board.placed()) {
+      if (placed.item().isEmpty() || !placed.isFitted()) {
         continue;
       }
-      Placement placement = board.placements().get(i);
+      Placement placement = placed.placement();
+      Item item = placed.item().get();
       PartType type = item.partType();
       if (valued && same.valueDiffers(type, placement.valueText())) {
         problems.add(

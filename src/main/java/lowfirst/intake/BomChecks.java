@@ -12,6 +12,7 @@ import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
+import lowfirst.board.Placed;
 import lowfirst.board.Placement;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
@@ -49,7 +50,9 @@ final class BomChecks {
       if (both < named) {
         checks.notPlaced();
       }
-      checks.notInBom();
+      if (both < placed || !board.items().stream().allMatch(Item::isFitted)) {
+        checks.notInBom();
+      }
     }
     return checks.problems;
   }
@@ -119,9 +122,9 @@ final class BomChecks {
 
   private void notInBom() {
     Set<Designator> said = new HashSet<>();
-    for (int i = 0; i < board.placements().size(); i++) {
-      Placement placement = board.placements().get(i);
-      Optional<Item> item = board.placed().get(i).item();
+    for (Placed placed : board.placed()) {
+      Placement placement = placed.placement();
+      Optional<Item> item = placed.item();
       if (item.isEmpty() && said.add(placement.designator())) {
         problems.add(
             new Problem(
@@ -131,7 +134,7 @@ final class BomChecks {
                     + " is placed, but no BOM line names it"
                     + alike().inBom(placement.designator()),
                 "add it to the BOM, or delete the row"));
-      } else if (item.isPresent() && !item.get().isFitted()) {
+      } else if (!placed.isFitted()) {
         problems.add(
             new Problem(
                 Kind.PLACED_BUT_NOT_FITTED,

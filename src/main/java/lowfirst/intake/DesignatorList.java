@@ -40,9 +40,6 @@ public record DesignatorList(
       Pattern.compile(
           "(?<=\\d)\\s+([-–—−])\\s*(?=[\\p{L}_]*\\d)|(?<=\\d)([-–—−])\\s+(?=[\\p{L}_]*\\d)");
 
-  /** The usual designator, which needs no further look. */
-  private static final Pattern PLAIN = Pattern.compile("\\p{L}{1,4}\\d{1,6}");
-
   /** Signs and words between designators that are no usual separators. */
   private static final Pattern AND =
       Pattern.compile("(?iU)\\s*[/&+]\\s*|\\s+(?:and|und|et|y|e|en|oraz|i|a)\\s+");
@@ -53,7 +50,7 @@ public record DesignatorList(
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
-  private static final Pattern SEPARATOR = Pattern.compile("[,;\\n\\r|，、；]");
+  private static final String SEPARATORS = ",;\n\r|，、；";
   private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
 
   public DesignatorList {
@@ -65,9 +62,14 @@ public record DesignatorList(
   /** Reads a cell; never throws. */
   public static DesignatorList parse(String cell) {
     var reader = new Reader();
-    for (String part : SEPARATOR.split(cell, -1)) {
-      reader.part(plainBlanks(part).strip());
+    int from = 0;
+    for (int at = 0; at < cell.length(); at++) {
+      if (SEPARATORS.indexOf(cell.charAt(at)) >= 0) {
+        reader.part(plainBlanks(cell.substring(from, at)).strip());
+        from = at + 1;
+      }
     }
+    reader.part(plainBlanks(cell.substring(from)).strip());
     return reader.list();
   }
 
@@ -91,6 +93,9 @@ public record DesignatorList(
 
   /** The one designator that a cell of a placement list names, spelt as a BOM's would be. */
   static String spelt(String cell) {
+    if (isPlain(cell)) {
+      return inCapitals(cell);
+    }
     Matcher apart = APART.matcher(cell);
     return inCapitals(apart.matches() ? apart.group(1) + apart.group(2) : cell);
   }
@@ -103,9 +108,26 @@ public record DesignatorList(
         : text;
   }
 
+  /** The usual designator, which needs no further look: up to four letters and six digits. */
+  private static boolean isPlain(String text) {
+    int letters = 0;
+    while (letters < text.length() && Character.isLetter(text.charAt(letters))) {
+      letters++;
+    }
+    int at = letters;
+    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    int digits = at - letters;
+    return at == text.length() && letters >= 1 && letters <= 4 && digits >= 1 && digits <= 6;
+  }
+
   /** Whether the cell says that there is none. */
   static boolean isNone(String cell) {
-    return cell.isEmpty() || cell.length() <= 6 && NONE.matcher(cell).matches();
+    return cell.isEmpty()
+        || cell.length() <= 6
+            && !Character.isDigit(cell.charAt(cell.length() - 1))
+            && NONE.matcher(cell).matches();
   }
 
   /** Gathers what one cell holds. */
@@ -127,7 +149,7 @@ public record DesignatorList(
     }
 
     private void words(String text) {
-      if (PLAIN.matcher(text).matches()) {
+      if (isPlain(text)) {
         add(text);
         return;
       }
@@ -164,8 +186,7 @@ public record DesignatorList(
     /** R8 and R9, R8/R9: only where every piece is a designator by itself. */
     private boolean joined(String text) {
       String[] pieces = text.length() > 200 ? new String[0] : AND.split(text);
-      if (pieces.length < 2
-          || !List.of(pieces).stream().allMatch(piece -> PLAIN.matcher(piece).matches())) {
+      if (pieces.length < 2 || !List.of(pieces).stream().allMatch(DesignatorList::isPlain)) {
         return false;
       }
       remarks.add("\"" + text + "\" was read as " + pieces.length + " designators");

@@ -18,23 +18,14 @@ final class GroupedNumber {
 
   private GroupedNumber() {}
 
-  /** Whether some coordinate shows that points part groups and a comma the decimals. */
-  static boolean groupsByPoint(Table table) {
-    return shows(table, '.', ',');
+  /** Whether a coordinate shows that points part groups and a comma the decimals. */
+  static boolean groupsByPoint(String text) {
+    return shows(text, '.', ',');
   }
 
-  /** Whether some coordinate shows that commas part groups and a point the decimals. */
-  static boolean groupsByComma(Table table) {
-    return shows(table, ',', '.');
-  }
-
-  private static boolean shows(Table table, char group, char decimal) {
-    for (TableRow row : table.rows()) {
-      if (shows(row.text(Column.X), group, decimal) || shows(row.text(Column.Y), group, decimal)) {
-        return true;
-      }
-    }
-    return false;
+  /** Whether a coordinate shows that commas part groups and a point the decimals. */
+  static boolean groupsByComma(String text) {
+    return shows(text, ',', '.');
   }
 
   private static boolean shows(String text, char group, char decimal) {

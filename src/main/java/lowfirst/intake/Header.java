@@ -1,21 +1,53 @@
 package lowfirst.intake;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * How the columns of a table were understood.
- *
- * @param index of the header's row among the rows; -1 when the table has none
- * @param names the header cells; empty texts when there is none
- * @param uses which cell is which column
- * @param pair how x and y stand together in the cell that is both
- */
-record Header(int index, List<String> names, List<Use> uses, Optional<CoordinatePair> pair) {
+/** How the columns of a table were understood. */
+final class Header {
+  private final int index;
+  private final List<String> names;
+  private final List<Use> uses;
+  private final Optional<CoordinatePair> pair;
 
-  Header {
-    names = List.copyOf(names);
-    uses = List.copyOf(uses);
+  /** By column: asked for every cell of a table. */
+  private final int[] cells = new int[Column.values().length];
+
+  /**
+   * A header.
+   *
+   * @param index of the header's row among the rows; -1 when the table has none
+   * @param names the header cells; empty texts when there is none
+   * @param uses which cell is which column
+   * @param pair how x and y stand together in the cell that is both
+   */
+  Header(int index, List<String> names, List<Use> uses, Optional<CoordinatePair> pair) {
+    this.index = index;
+    this.names = List.copyOf(names);
+    this.uses = List.copyOf(uses);
+    this.pair = pair;
+    Arrays.fill(cells, -1);
+    for (Use use : this.uses) {
+      int column = use.column().ordinal();
+      cells[column] = cells[column] < 0 ? use.cell() : cells[column];
+    }
+  }
+
+  int index() {
+    return index;
+  }
+
+  List<String> names() {
+    return names;
+  }
+
+  List<Use> uses() {
+    return uses;
+  }
+
+  Optional<CoordinatePair> pair() {
+    return pair;
   }
 
   Header(int index, List<String> names, List<Use> uses) {
@@ -57,13 +89,7 @@ record Header(int index, List<String> names, List<Use> uses, Optional<Coordinate
 
   /** The cell that holds a column; -1 when none does. */
   int cellOf(Column column) {
-    // By index: asked for every cell of a table.
-    for (int i = 0; i < uses.size(); i++) {
-      if (uses.get(i).column() == column) {
-        return uses.get(i).cell();
-      }
-    }
-    return -1;
+    return cells[column.ordinal()];
   }
 
   /** The header text over a cell. */

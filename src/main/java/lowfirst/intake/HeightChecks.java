@@ -43,9 +43,9 @@ final class HeightChecks {
       }
     }
     if (board.items().isEmpty()) {
-      for (int i = 0; i < board.placements().size(); i++) {
-        Placement placement = board.placements().get(i);
-        checks.part(board.placed().get(i), onlyPlaced(placement.packageText()), placement.place());
+      for (BoardPart part : board.parts()) {
+        Placement placement = part.placement().orElseThrow();
+        checks.part(part, onlyPlaced(placement.packageText()), placement.place());
       }
     }
     return checks.problems();

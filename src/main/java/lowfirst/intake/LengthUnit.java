@@ -1,10 +1,8 @@
 package lowfirst.intake;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -33,6 +31,11 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
 
   /** The unit of the bare numbers of a table. */
   static LengthUnit of(Table table, ColumnMap map) {
+    return of(table, map, FirstLook.at(table));
+  }
+
+  /** The same when all rows have been looked at. */
+  static LengthUnit of(Table table, ColumnMap map, FirstLook look) {
     Optional<String> told = map.unit(table.kind(), table.file());
     if (told.isPresent()) {
       return stated(told.get(), told.get(), "coordinates in " + told.get() + ", as you said");
@@ -50,16 +53,16 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
       String unit = table.unit().get();
       return stated(unit, unit, "coordinates in " + unit + ", as a line before the header says");
     }
-    return guessed(table);
+    return guessed(table, look);
   }
 
   private static LengthUnit stated(String x, String y, String words) {
     return new LengthUnit(x, y, words, List.of());
   }
 
-  private static LengthUnit guessed(Table table) {
-    double[] x = bare(table, Column.X);
-    double[] y = bare(table, Column.Y);
+  private static LengthUnit guessed(Table table, FirstLook look) {
+    double[] x = FirstLook.bare(look.x());
+    double[] y = FirstLook.bare(look.y());
     if (x.length == 0 && y.length == 0) {
       return stated("mm", "mm", "every coordinate carries its own unit");
     }
@@ -147,18 +150,6 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
   private static String spread(double x, double y, String unit) {
     double scale = Lengths.millimetres(unit);
     return Numbers.plain(x * scale) + " x " + Numbers.plain(y * scale) + " mm";
-  }
-
-  private static double[] bare(Table table, Column column) {
-    var numbers = new double[table.rows().size()];
-    int count = 0;
-    for (TableRow row : table.rows()) {
-      OptionalDouble number = PlainNumber.in(row.text(column));
-      if (number.isPresent()) {
-        numbers[count++] = number.getAsDouble();
-      }
-    }
-    return Arrays.copyOf(numbers, count);
   }
 
   private static double span(double[] numbers) {

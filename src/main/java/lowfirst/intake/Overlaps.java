@@ -2,13 +2,9 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import lowfirst.board.BodyArea;
-import lowfirst.board.GridCell;
+import lowfirst.board.BodyGrid;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
@@ -21,10 +17,7 @@ final class Overlaps {
   /** Bodies that touch, or are drawn a little large, don't hinder one another. */
   private static final double DEPTH_MILLIMETRES = 0.5;
 
-  private static final double CELL_MILLIMETRES = 15;
-
-  /** A body over more cells than this is not believed. */
-  private static final int MOST_CELLS = 400;
+  private static final double SQUARE_MILLIMETRES = 15;
 
   /** When so many overlap, positions or sizes are wrong as a whole. */
   private static final int MOST_FOUND = 200;
@@ -40,67 +33,54 @@ final class Overlaps {
           PartKind.BATTERY,
           PartKind.WIRE_LINK);
 
-  private final Map<GridCell, List<PlacedBody>> grid = new HashMap<>();
-  private final Set<List<PlacedBody>> found = new HashSet<>();
+  private final List<PlacedBody> bodies;
+  private final BodyGrid grid;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Overlaps() {}
+  private Overlaps(List<PlacedBody> bodies) {
+    this.bodies = bodies;
+    this.grid = new BodyGrid(SQUARE_MILLIMETRES, bodies.size());
+  }
 
   /** Every overlap among these bodies, up to a bound. */
   static List<Problem> among(List<PlacedBody> bodies) {
-    var overlaps = new Overlaps();
-    for (PlacedBody body : bodies) {
-      overlaps.place(body);
-      if (overlaps.problems.size() >= MOST_FOUND) {
-        break;
-      }
+    var overlaps = new Overlaps(bodies);
+    for (int i = 0; i < bodies.size() && overlaps.problems.size() < MOST_FOUND; i++) {
+      overlaps.place(bodies.get(i));
     }
     return overlaps.problems;
   }
 
   private void place(PlacedBody body) {
-    BodyArea box = body.box();
-    long left = GridCell.at(box.left(), CELL_MILLIMETRES);
-    long right = GridCell.at(box.right(), CELL_MILLIMETRES);
-    long bottom = GridCell.at(box.bottom(), CELL_MILLIMETRES);
-    long top = GridCell.at(box.top(), CELL_MILLIMETRES);
-    if ((right - left + 1) * (top - bottom + 1) > MOST_CELLS) {
-      return;
-    }
-    for (long column = left; column <= right; column++) {
-      for (long row = bottom; row <= top; row++) {
-        List<PlacedBody> here =
-            grid.computeIfAbsent(new GridCell(column, row, body.side()), none -> new ArrayList<>());
-        for (int i = 0; i < here.size() && problems.size() < MOST_FOUND; i++) {
-          compare(here.get(i), body);
-        }
-        here.add(body);
+    for (int number : grid.overlapping(body.box(), body.side(), DEPTH_MILLIMETRES)) {
+      PlacedBody before = bodies.get(number);
+      if (problems.size() < MOST_FOUND && hinder(before, body)) {
+        problems.add(overlap(before, body));
       }
     }
+    grid.add(body.box(), body.side());
   }
 
-  private void compare(PlacedBody before, PlacedBody body) {
-    boolean hinder =
-        before.overlaps(body, DEPTH_MILLIMETRES)
-            && !before.placement().designator().equals(body.placement().designator())
-            && !mayLieUnder(before, body)
-            && !mayLieUnder(body, before);
-    if (hinder && found.add(List.of(before, body))) {
-      problems.add(
-          new Problem(
-              Kind.BODIES_OVERLAP,
-              body.placement().place(),
-              "the bodies of "
-                  + before.placement().designator()
-                  + " ("
-                  + before.outline().name()
-                  + ") and "
-                  + body.placement().designator()
-                  + " ("
-                  + body.outline().name()
-                  + ") overlap",
-              "check their positions, rotations and packages"));
-    }
+  private static boolean hinder(PlacedBody before, PlacedBody body) {
+    return before.overlaps(body, DEPTH_MILLIMETRES)
+        && !mayLieUnder(before, body)
+        && !mayLieUnder(body, before);
+  }
+
+  private static Problem overlap(PlacedBody before, PlacedBody body) {
+    return new Problem(
+        Kind.BODIES_OVERLAP,
+        body.placement().place(),
+        "the bodies of "
+            + before.placement().designator()
+            + " ("
+            + before.outline().name()
+            + ") and "
+            + body.placement().designator()
+            + " ("
+            + body.outline().name()
+            + ") overlap",
+        "check their positions, rotations and packages");
   }
 
   /** Whether the low part may sit beneath the high one, as under a socket or a raised body. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
 import lowfirst.board.Item;
+import lowfirst.board.Placed;
 import lowfirst.board.Placement;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
@@ -132,33 +133,35 @@ final class PlacementChecks {
 
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
   private List<PlacedBody> bodies() {
-    Set<String> sockets = new HashSet<>();
-    for (int i = 0; i < board.placements().size(); i++) {
-      if (isSocket(board.placed().get(i))) {
-        sockets.add(spot(board.placements().get(i)));
-      }
-    }
+    Set<String> sockets = sockets();
     var bodies = new ArrayList<PlacedBody>();
-    for (int i = 0; i < board.placements().size(); i++) {
-      BoardPart part = board.placed().get(i);
-      Placement placement = board.placements().get(i);
+    for (Placed placed : board.placed()) {
+      Placement placement = placed.placement();
+      PartKind kind = placed.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
       boolean onTheBoard =
-          sockets.isEmpty() || isSocket(part) || !sockets.contains(spot(placement));
-      if (onTheBoard && part.item().map(Item::isFitted).orElse(true)) {
-        part.outline()
-            .flatMap(outline -> PlacedBody.of(placement, kind(part), outline))
+          sockets.isEmpty() || kind == PartKind.SOCKET || !sockets.contains(spot(placement));
+      // A part that is placed twice is said to be; its second place is no body of its own.
+      if (onTheBoard && placed.isFitted() && !placed.isPlacedAgain()) {
+        placed
+            .outline()
+            .flatMap(outline -> PlacedBody.of(placement, kind, outline))
             .ifPresent(bodies::add);
       }
     }
     return bodies;
   }
 
-  private static boolean isSocket(BoardPart part) {
-    return kind(part) == PartKind.SOCKET;
-  }
-
-  private static PartKind kind(BoardPart part) {
-    return part.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
+  /** Where sockets sit; most boards have none. */
+  private Set<String> sockets() {
+    var spots = new HashSet<String>();
+    for (Item item : board.items()) {
+      if (item.partType().kind() == PartKind.SOCKET) {
+        item.designators().stream()
+            .flatMap(name -> board.find(name).flatMap(BoardPart::placement).stream())
+            .forEach(placement -> spots.add(spot(placement)));
+      }
+    }
+    return spots;
   }
 
   private static String spot(Placement placement) {

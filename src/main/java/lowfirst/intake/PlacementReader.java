@@ -2,7 +2,6 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,20 +29,21 @@ final class PlacementReader {
   private final double scaleY;
   private final Optional<Side> sideOfAll;
   private final Map<String, Side> pair;
-  private final boolean pointGroups;
-  private final boolean commaGroups;
+  private final FirstLook look;
+  private final boolean isGrouped;
   private final List<Placement> placements = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
+  private final Map<String, String> texts = new HashMap<>();
 
-  private PlacementReader(Table table, LengthUnit unit) {
+  private PlacementReader(Table table, LengthUnit unit, FirstLook look) {
     this.table = table;
+    this.look = look;
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
-    this.pair = pair(table);
-    this.pointGroups = GroupedNumber.groupsByPoint(table);
-    this.commaGroups = GroupedNumber.groupsByComma(table);
+    this.pair = SideWords.ofPair(look.sides());
+    this.isGrouped = look.pointGroups() || look.commaGroups();
     this.sideOfAll =
         table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
   }
@@ -54,9 +54,12 @@ final class PlacementReader {
 
   /** The placements of a table whose columns are known. */
   static Placements in(Table table, ColumnMap map) {
-    LengthUnit unit = LengthUnit.of(table, map);
-    var reader = new PlacementReader(table, unit);
-    table.rows().forEach(reader::readRow);
+    FirstLook look = FirstLook.at(table);
+    LengthUnit unit = LengthUnit.of(table, map, look);
+    var reader = new PlacementReader(table, unit, look);
+    for (int i = 0; i < table.rows().size(); i++) {
+      reader.readRow(i, table.rows().get(i));
+    }
     reader.problems.addAll(unit.problems());
     if (!reader.pair.isEmpty()) {
       reader.problems.add(reader.pairGuessed());
@@ -67,18 +70,6 @@ final class PlacementReader {
         bottom.placements(),
         reader.problems,
         table.understanding().noting(unit.words()).noting(bottom.words()));
-  }
-
-  /** The signs of a side column, if there are just two of a known pair. */
-  private static Map<String, Side> pair(Table table) {
-    var texts = new HashSet<String>();
-    for (TableRow row : table.rows()) {
-      String text = row.text(Column.SIDE);
-      if (!text.isEmpty() && texts.add(text) && texts.size() > 2) {
-        return Map.of();
-      }
-    }
-    return SideWords.ofPair(texts);
   }
 
   private Problem pairGuessed() {
@@ -97,7 +88,7 @@ final class PlacementReader {
         "if that is wrong, write top and bottom into that column");
   }
 
-  private void readRow(TableRow row) {
+  private void readRow(int index, TableRow row) {
     String name = row.text(Column.DESIGNATOR);
     if (isRemark(row)) {
       problems.add(
@@ -121,8 +112,8 @@ final class PlacementReader {
       problems.add(noPair(row, row.pair().get()));
       return;
     }
-    OptionalDouble x = length(row, Column.X, scaleX);
-    OptionalDouble y = length(row, Column.Y, scaleY);
+    OptionalDouble x = length(row, Column.X, look.x()[index], scaleX);
+    OptionalDouble y = length(row, Column.Y, look.y()[index], scaleY);
     Optional<Side> side = side(row);
     OptionalDouble rotation = rotation(row);
     if (x.isEmpty() || y.isEmpty() || side.isEmpty() || rotation.isEmpty()) {
@@ -135,8 +126,8 @@ final class PlacementReader {
             y.getAsDouble(),
             rotation.getAsDouble(),
             side.get(),
-            row.text(Column.VALUE),
-            row.text(Column.PACKAGE),
+            kept(row.text(Column.VALUE)),
+            kept(row.text(Column.PACKAGE)),
             row.place(Column.DESIGNATOR)));
   }
 
@@ -163,10 +154,13 @@ final class PlacementReader {
         && row.text(Column.Y).chars().noneMatch(Character::isDigit);
   }
 
-  private OptionalDouble length(TableRow row, Column column, double scale) {
+  private OptionalDouble length(TableRow row, Column column, double bare, double scale) {
+    if (!isGrouped && !Double.isNaN(bare)) {
+      return inRange(row, column, bare * scale);
+    }
     String text = row.text(column);
-    if (pointGroups || commaGroups || text.indexOf(' ') > 0 || text.indexOf('\'') > 0) {
-      text = GroupedNumber.without(text, pointGroups, commaGroups);
+    if (isGrouped || text.indexOf(' ') > 0 || text.indexOf('\'') > 0) {
+      text = GroupedNumber.without(text, look.pointGroups(), look.commaGroups());
     }
     OptionalDouble plain = PlainNumber.in(text);
     if (plain.isPresent()) {
@@ -200,21 +194,21 @@ final class PlacementReader {
     if (text.isEmpty()) {
       return OptionalDouble.of(0);
     }
-    OptionalDouble plain = PlainNumber.in(text);
-    Matcher turn = TURN.matcher(text);
-    if (plain.isEmpty() && turn.matches()) {
-      plain = PlainNumber.in(turn.group(1));
+    double bare = PlainNumber.orNan(text);
+    if (Double.isNaN(bare)) {
+      Matcher turn = TURN.matcher(text);
+      bare = turn.matches() ? PlainNumber.orNan(turn.group(1)) : bare;
     }
-    if (plain.isEmpty()) {
+    if (Double.isNaN(bare)) {
       Reading<Quantity> reading =
           Quantity.parse(text.replaceAll("(?i)\\s*degrees?$", "°"), Dimension.ANGLE);
       if (reading.value().isEmpty()) {
         problems.add(Cells.problem(row, Column.ROTATION, reading));
         return OptionalDouble.empty();
       }
-      plain = OptionalDouble.of(reading.value().get().asDouble());
+      bare = reading.value().get().asDouble();
     }
-    double turned = plain.getAsDouble() % 360;
+    double turned = bare % 360;
     return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
   }
 
@@ -226,6 +220,12 @@ final class PlacementReader {
             && TURN.matcher(text).matches()
         ? Optional.of(Side.BOTTOM)
         : Optional.empty();
+  }
+
+  /** The same text once for all rows: packages have long names. */
+  private String kept(String text) {
+    String known = texts.putIfAbsent(text, text);
+    return known == null ? text : known;
   }
 
   private Optional<Side> side(TableRow row) {

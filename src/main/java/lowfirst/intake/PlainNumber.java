@@ -18,6 +18,12 @@ final class PlainNumber {
 
   /** The number, if the text is nothing else and has at most 15 digits. */
   static OptionalDouble in(String text) {
+    double number = orNan(text);
+    return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+  }
+
+  /** The same; not a number where the text is none. */
+  static double orNan(String text) {
     int length = text.length();
     int at = 0;
     boolean negative = false;
@@ -37,14 +43,14 @@ final class PlainNumber {
       } else if ((c == '.' || c == ',') && decimals < 0) {
         decimals = 0;
       } else {
-        return OptionalDouble.empty();
+        return Double.NaN;
       }
     }
     if (count == 0 || count > 15) {
-      return OptionalDouble.empty();
+      return Double.NaN;
     }
     // Both are exact below 2^53, so the quotient is the nearest double.
     double number = digits / TENTHS[Math.max(0, decimals)];
-    return OptionalDouble.of(negative ? -number : number);
+    return negative ? -number : number;
   }
 }

@@ -147,7 +147,10 @@ record Rows(List<Row> rows, List<Problem> problems) {
   /** Some programs quote each row as one cell, its own quotes doubled: such rows are read again. */
   private static List<Row> unwrapped(List<Row> rows, CSVFormat format) {
     String delimiter = format.getDelimiterString();
-    long wrapped = rows.stream().filter(row -> isWrapped(row, delimiter)).count();
+    long wrapped = 0;
+    for (Row row : rows) {
+      wrapped += isWrapped(row, delimiter) ? 1 : 0;
+    }
     if (rows.size() < 2 || wrapped * 2 <= rows.size()) {
       return rows;
     }
@@ -159,7 +162,7 @@ record Rows(List<Row> rows, List<Problem> problems) {
   }
 
   private static boolean isWrapped(Row row, String delimiter) {
-    return row.cell(0).contains(delimiter) && row.filled() == 1;
+    return row.cell(1).isEmpty() && row.filled() == 1 && row.cell(0).contains(delimiter);
   }
 
   private static List<Row> inside(Row row, CSVFormat format) {

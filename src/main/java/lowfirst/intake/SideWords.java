@@ -190,10 +190,10 @@ final class SideWords {
 
   /** The side of a part that a cell calls mirrored or not; empty when it says nothing. */
   static Optional<Side> mirrored(String text) {
-    String key = HeaderWords.key(text);
     if (text.isEmpty()) {
       return Optional.empty();
     }
+    String key = HeaderWords.key(text);
     if (YES.contains(key)) {
       return Optional.of(Side.BOTTOM);
     }

@@ -301,15 +301,17 @@ final class TableReader {
 
   /** A header with its columns in another order, as where another table follows: only words. */
   private boolean isOtherHeader(Row row) {
-    if (!kind.isExported() || row.filled() < 2) {
+    if (!kind.isExported()) {
       return false;
     }
+    int filled = 0;
     boolean names = false;
     for (String cell : row.cells()) {
       if (cell.isEmpty()) {
         continue;
       }
-      if (cell.length() > 40 || cell.chars().anyMatch(Character::isDigit)) {
+      filled++;
+      if (cell.length() > 40 || hasDigit(cell)) {
         return false;
       }
       List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
@@ -318,7 +320,16 @@ final class TableReader {
       }
       names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
     }
-    return names;
+    return names && filled > 1;
+  }
+
+  private static boolean hasDigit(String cell) {
+    for (int at = 0; at < cell.length(); at++) {
+      if (Character.isDigit(cell.charAt(at))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Problem headerNotFound() {

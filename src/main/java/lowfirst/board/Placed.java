@@ -1,0 +1,47 @@
+package lowfirst.board;
+
+import java.util.Optional;
+import lowfirst.part.BodyOutline;
+
+/**
+ * A placement with what BOM and package say of its part, all at hand: checks walk over thousands,
+ * and to follow each to its {@link BoardPart} takes longer than most checks.
+ */
+public final class Placed {
+  private final Placement placement;
+  private final Item item;
+  private final BodyOutline outline;
+  private final boolean again;
+
+  Placed(Placement placement, BoardPart part, boolean again) {
+    this.placement = placement;
+    this.item = part.item().orElse(null);
+    this.outline = part.outline().orElse(null);
+    this.again = again;
+  }
+
+  /** Where it sits. */
+  public Placement placement() {
+    return placement;
+  }
+
+  /** The BOM line that its designator belongs to. */
+  public Optional<Item> item() {
+    return Optional.ofNullable(item);
+  }
+
+  /** The body of its part, as far as it was found. */
+  public Optional<BodyOutline> outline() {
+    return Optional.ofNullable(outline);
+  }
+
+  /** Whether an earlier row places the same designator. */
+  public boolean isPlacedAgain() {
+    return again;
+  }
+
+  /** Whether it is to be fitted: what no BOM line names is, since it is placed. */
+  public boolean isFitted() {
+    return item == null || item.isFitted();
+  }
+}
