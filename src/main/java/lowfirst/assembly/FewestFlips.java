@@ -2,6 +2,7 @@ package lowfirst.assembly;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,19 +114,20 @@ final class FewestFlips {
   /** Fills batch after batch as full as the free groups of this rank allow. */
   private List<State> filled(List<Ranked> rank, List<State> start) {
     State state = start.get(0);
-    var left = new ArrayList<>(rank);
+    var left = new BitSet();
+    left.set(0, rank.size());
     var waiting = new Waiting(rank);
     while (!left.isEmpty()) {
       OpenBatch open = state.batches() == 0 ? OpenBatch.EMPTY : state.open();
-      List<Ranked> joining = fullest(left, waiting, open);
+      List<Integer> joining = fullest(rank, left, waiting, open);
       if (joining.isEmpty()) {
-        joining = fullest(left, waiting, OpenBatch.EMPTY);
+        joining = fullest(rank, left, waiting, OpenBatch.EMPTY);
       }
-      for (Ranked ranked : joining) {
-        state = state.with(ranked, options);
-        waiting.remove(ranked);
+      for (int index : joining) {
+        state = state.with(rank.get(index), options);
+        waiting.remove(rank.get(index));
+        left.clear(index);
       }
-      left.removeIf(ranked -> !waiting.holds(ranked));
     }
     return List.of(state);
   }
@@ -133,14 +135,16 @@ final class FewestFlips {
   /**
    * The groups that together leave the least room in a batch, earlier ones preferred: subset sums,
    * each sum remembering the last group that reached it.
+   *
+   * @param left which groups of the rank are still to be seated
    */
-  private List<Ranked> fullest(List<Ranked> left, Waiting waiting, OpenBatch open) {
-    int room = room(left, options.partsPerBatch() - open.parts());
+  private List<Integer> fullest(List<Ranked> rank, BitSet left, Waiting waiting, OpenBatch open) {
+    int room = room(rank, left, options.partsPerBatch() - open.parts());
     int[] reachedBy = new int[Math.max(room, 0) + 1];
     Arrays.fill(reachedBy, NOT_REACHED);
     int fullest = 0;
-    for (int i = 0; i < left.size(); i++) {
-      Ranked ranked = left.get(i);
+    for (int i = left.nextSetBit(0); i >= 0 && fullest < room; i = left.nextSetBit(i + 1)) {
+      Ranked ranked = rank.get(i);
       if (!waiting.isFree(ranked) || !open.takes(ranked.group(), options)) {
         continue;
       }
@@ -152,22 +156,19 @@ final class FewestFlips {
           fullest = Math.max(fullest, sum);
         }
       }
-      if (fullest == room) {
-        break;
-      }
     }
-    var joining = new ArrayList<Ranked>();
-    for (int sum = fullest; sum > 0; sum -= joining.get(joining.size() - 1).group().size()) {
-      joining.add(left.get(reachedBy[sum]));
+    var joining = new ArrayList<Integer>();
+    for (int sum = fullest; sum > 0; sum -= rank.get(reachedBy[sum]).group().size()) {
+      joining.add(reachedBy[sum]);
     }
     return joining;
   }
 
-  /** How many of these parts a batch that takes {@code most} more could take. */
-  private static int room(List<Ranked> groups, int most) {
+  /** How many of the parts left a batch that takes {@code most} more could take. */
+  private static int room(List<Ranked> rank, BitSet left, int most) {
     int total = 0;
-    for (int i = 0; i < groups.size() && total < most; i++) {
-      total += groups.get(i).group().size();
+    for (int i = left.nextSetBit(0); i >= 0 && total < most; i = left.nextSetBit(i + 1)) {
+      total += rank.get(i).group().size();
     }
     return Math.min(total, most);
   }

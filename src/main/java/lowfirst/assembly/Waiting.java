@@ -2,24 +2,23 @@ package lowfirst.assembly;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * Which groups of one rank are still to be seated, and which of them wait for others of it. Each
- * group counts what it waits for, so that asking costs nothing; the pieces of one group share a
- * set, and with it a count.
+ * Which groups of one rank wait for others of it. Each group counts what it waits for, so that
+ * asking costs nothing; the pieces of one group share a set, and with it a count.
  */
 final class Waiting {
-  private final Set<Integer> positions = new HashSet<>();
+  private final Set<Integer> positions;
   private final IdentityHashMap<Set<Integer>, int[]> counts = new IdentityHashMap<>();
   private final Map<Integer, List<int[]>> freedBy = new HashMap<>();
 
   Waiting(List<Ranked> rank) {
-    rank.forEach(ranked -> positions.add(ranked.position()));
+    positions = rank.stream().map(Ranked::position).collect(Collectors.toSet());
     rank.forEach(ranked -> counts.computeIfAbsent(ranked.after(), this::counted));
   }
 
@@ -39,14 +38,8 @@ final class Waiting {
     return counts.get(ranked.after())[0] == 0;
   }
 
-  /** Whether a group is still to be seated. */
-  boolean holds(Ranked ranked) {
-    return positions.contains(ranked.position());
-  }
-
   /** A group has been seated. */
   void remove(Ranked ranked) {
-    positions.remove(ranked.position());
     freedBy.getOrDefault(ranked.position(), List.of()).forEach(count -> count[0]--);
   }
 }

@@ -2,14 +2,11 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 
 /** Lists of designators as people write them: runs of three and more are joined. */
 final class DesignatorWords {
-  private static final Pattern NUMBERED = Pattern.compile("(\\D+?)(\\d{1,6})");
+  private static final int MOST_DIGITS = 6;
   private static final int SHORTEST_RUN = 3;
 
   private DesignatorWords() {}
@@ -33,18 +30,30 @@ final class DesignatorWords {
     return String.join(", ", words);
   }
 
+  /** Whether the second has the same letters and the next number, without a zero before it. */
   private static boolean follows(Designator one, Designator next) {
-    Optional<Matcher> first = numbered(one);
-    Optional<Matcher> second = numbered(next);
-    return first.isPresent()
-        && second.isPresent()
-        && first.get().group(1).equals(second.get().group(1))
-        && !second.get().group(2).startsWith("0")
-        && Integer.parseInt(first.get().group(2)) + 1 == Integer.parseInt(second.get().group(2));
+    int letters = letters(one.text());
+    if (letters == 0
+        || letters != letters(next.text())
+        || !one.text().regionMatches(0, next.text(), 0, letters)
+        || next.text().charAt(letters) == '0') {
+      return false;
+    }
+    int number = Integer.parseInt(one.text(), letters, one.text().length(), 10);
+    return number + 1 == Integer.parseInt(next.text(), letters, next.text().length(), 10);
   }
 
-  private static Optional<Matcher> numbered(Designator designator) {
-    Matcher matcher = NUMBERED.matcher(designator.text());
-    return matcher.matches() ? Optional.of(matcher) : Optional.empty();
+  /** How many signs stand before a number of up to six digits at the end; 0 when none is there. */
+  private static int letters(String text) {
+    int letters = text.length();
+    while (letters > 0 && text.charAt(letters - 1) >= '0' && text.charAt(letters - 1) <= '9') {
+      letters--;
+    }
+    int digits = text.length() - letters;
+    boolean elsewhere = false;
+    for (int at = 0; at < letters; at++) {
+      elsewhere |= text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    }
+    return digits == 0 || digits > MOST_DIGITS || elsewhere ? 0 : letters;
   }
 }

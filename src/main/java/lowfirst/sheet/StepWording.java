@@ -1,7 +1,7 @@
 package lowfirst.sheet;
 
 import java.util.ArrayList;
-import java.util.List;
+import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -44,7 +44,12 @@ public final class StepWording {
 
   /** How many of what to pick, for example {@code 8 × 330 Ω ±5 % resistor, DIN0207}. */
   public static String pick(Step step) {
-    String what = step.partsToPick() + " × " + name(step.partType());
+    return pick(step, name(step.partType()));
+  }
+
+  /** The same with the part type's name, where that is known. */
+  static String pick(Step step, String name) {
+    String what = step.partsToPick() + " × " + name;
     return step.units() > 1
         ? what + " (" + step.designators().size() + " for each of " + step.units() + " boards)"
         : what;
@@ -191,16 +196,15 @@ public final class StepWording {
   }
 
   private static String heights(Batch batch) {
-    List<Double> known =
+    DoubleSummaryStatistics known =
         batch.steps().stream()
-            .flatMap(step -> step.seatedHeightMillimetres().stream().boxed())
-            .sorted()
-            .toList();
-    if (known.isEmpty()) {
+            .flatMapToDouble(step -> step.seatedHeightMillimetres().stream())
+            .summaryStatistics();
+    if (known.getCount() == 0) {
       return "height not known";
     }
-    String low = millimetres(known.get(0));
-    String high = millimetres(known.get(known.size() - 1));
+    String low = millimetres(known.getMin());
+    String high = known.getMax() == known.getMin() ? low : millimetres(known.getMax());
     return low.equals(high) ? low + " mm" : low + " to " + high + " mm";
   }
 

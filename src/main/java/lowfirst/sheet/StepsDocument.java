@@ -16,6 +16,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.part.BodyOutline;
+import lowfirst.part.PartType;
 import lowfirst.problem.Problem;
 import lowfirst.sheet.Block.Caution;
 import lowfirst.sheet.Block.Facts;
@@ -43,6 +44,23 @@ public final class StepsDocument {
   private final Meter meter;
   private final Pictures pictures;
   private final List<Block> blocks = new ArrayList<>();
+
+  /** Worded once for all steps of a kind: a large board has thousands, of few kinds. */
+  private final Map<Sort, Work> told = new HashMap<>();
+
+  /** What the words about a step depend on, its places and heights aside. */
+  private record Sort(PartType type, Step.Stage stage) {}
+
+  /** What is told of every step of a sort. */
+  private record Work(
+      String shortName,
+      String name,
+      String marking,
+      String reading,
+      String wayRound,
+      String seat,
+      String solder,
+      String lookFor) {}
 
   /** Whether a document has pictures. */
   private enum Pictures {
@@ -166,24 +184,23 @@ public final class StepsDocument {
    * @param said what was told in this batch, with the step that told it
    */
   private void step(Step step, Map<String, Integer> said) {
-    blocks.add(
-        new Heading(3, "Step " + step.number() + ": " + StepWording.shortName(step.partType())));
+    Work work = told.computeIfAbsent(new Sort(step.partType(), step.stage()), sort -> work(step));
+    blocks.add(new Heading(3, "Step " + step.number() + ": " + work.shortName()));
     if (pictures == Pictures.MAPS_AND_PARTS) {
       blocks.add(new Figure(PartPicture.of(step.partType(), outline(step)), ""));
     }
     var facts = new ArrayList<Fact>();
-    facts.add(new Fact("pick", StepWording.pick(step)));
+    facts.add(new Fact("pick", StepWording.pick(step, work.name())));
     add(facts, "swapped", StepWording.swapped(kit, step));
-    add(facts, "marked", StepWording.marking(step));
-    add(facts, "measure", StepWording.reading(step, meter));
+    add(facts, "marked", work.marking());
+    add(facts, "measure", work.reading());
     facts.add(new Fact("where", StepWording.where(step)));
-    facts.add(new Fact("way round", StepWording.wayRound(step)));
-    String work = StepWording.seat(step) + StepWording.solder(step) + StepWording.lookFor(step);
-    Integer earlier = said.putIfAbsent(work, step.number());
+    facts.add(new Fact("way round", work.wayRound()));
+    Integer earlier = said.putIfAbsent(work.seat() + work.solder() + work.lookFor(), step.number());
     if (earlier == null) {
-      facts.add(new Fact("seat", StepWording.seat(step)));
-      facts.add(new Fact("solder", StepWording.solder(step)));
-      facts.add(new Fact("look for", StepWording.lookFor(step)));
+      facts.add(new Fact("seat", work.seat()));
+      facts.add(new Fact("solder", work.solder()));
+      facts.add(new Fact("look for", work.lookFor()));
     } else {
       facts.add(new Fact("work", "seat, solder and look as in step " + earlier));
     }
@@ -193,6 +210,18 @@ public final class StepsDocument {
         .filter(text -> said.putIfAbsent(text, step.number()) == null)
         .map(Caution::new)
         .ifPresent(blocks::add);
+  }
+
+  private Work work(Step step) {
+    return new Work(
+        StepWording.shortName(step.partType()),
+        StepWording.name(step.partType()),
+        StepWording.marking(step),
+        StepWording.reading(step, meter),
+        StepWording.wayRound(step),
+        StepWording.seat(step),
+        StepWording.solder(step),
+        StepWording.lookFor(step));
   }
 
   private static void add(List<Fact> facts, String name, String text) {

@@ -1,7 +1,9 @@
 package lowfirst.sheet.text;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import lowfirst.sheet.Block;
 import lowfirst.sheet.Document;
 
@@ -11,7 +13,12 @@ import lowfirst.sheet.Document;
 public final class TextWriter implements Block.Writer<List<String>> {
   private static final int NARROWEST = 20;
 
+  /** So many texts are kept with their lines before it starts anew. */
+  private static final int MOST_KEPT = 500;
+
   private final int width;
+  private final Map<String, List<String>> said = new HashMap<>();
+  private int saidColumns;
 
   private TextWriter(int width) {
     this.width = Math.max(NARROWEST, width);
@@ -87,12 +94,21 @@ public final class TextWriter implements Block.Writer<List<String>> {
         continue;
       }
       String start = Wrapping.padded(Wrapping.harmless(fact.name()), names + 2);
-      for (String line : Wrapping.lines(Wrapping.harmless(fact.text()), width - names - 2)) {
+      for (String line : lines(fact.text(), width - names - 2)) {
         lines.add((start + line).stripTrailing());
         start = " ".repeat(names + 2);
       }
     }
     return lines;
+  }
+
+  /** Facts say the same again and again. */
+  private List<String> lines(String text, int columns) {
+    if (said.size() > MOST_KEPT || columns != saidColumns) {
+      said.clear();
+      saidColumns = columns;
+    }
+    return said.computeIfAbsent(text, none -> Wrapping.lines(Wrapping.harmless(text), columns));
   }
 
   @Override
