@@ -1,0 +1,325 @@
+package lowfirst.swap;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lowfirst.part.DatasheetLine;
+import lowfirst.part.Datasheets;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The numbers that rules hold against each other, and how much is left, by hand. */
+class RuleNumbersTest {
+  private static final Map<String, SwapRule> RULES =
+      Stream.<SwapRule[]>of(
+              MosfetRule.values(),
+              DiodeRule.values(),
+              RegulatorRule.values(),
+              ResistorRule.values(),
+              CapacitorRule.values())
+          .flatMap(Stream::of)
+          .collect(
+              Collectors.toMap(
+                  rule -> rule.getClass().getSimpleName() + "." + rule, Function.identity()));
+  private static final Map<String, Dimension> UNITS =
+      Map.of(
+          "V", Dimension.VOLTAGE,
+          "A", Dimension.CURRENT,
+          "Ohm", Dimension.RESISTANCE,
+          "degC", Dimension.TEMPERATURE,
+          "K/W", Dimension.THERMAL_RESISTANCE,
+          "s", Dimension.TIME);
+  private static final Pattern LINE =
+      Pattern.compile("(?:\\[(\\w+)] )?(\\w+)(?:@([^<>~]*))? ([<>~])(\\S+) (\\S+)");
+
+  /** Lines such as {@code [Maker] RDSon@VGS=4V <0.05 Ohm}: at most, at least or typically. */
+  private static List<DatasheetLine> lines(String part, PartKind kind, String text) {
+    var lines = new ArrayList<DatasheetLine>();
+    lines.add(line(part, "", "kind", kind.words(), "", Optional.empty()));
+    for (String one : text.isEmpty() ? new String[0] : text.split("; ")) {
+      Matcher read = LINE.matcher(one);
+      assertTrue(read.matches(), one);
+      Quantity amount = Quantity.of(read.group(5), UNITS.get(read.group(6)));
+      lines.add(
+          line(
+              part,
+              read.group(1) == null ? "" : read.group(1),
+              read.group(2),
+              read.group(3) == null ? "" : read.group(3),
+              read.group(4),
+              Optional.of(amount)));
+    }
+    return lines;
+  }
+
+  private static DatasheetLine line(
+      String part,
+      String maker,
+      String symbol,
+      String condition,
+      String column,
+      Optional<Quantity> amount) {
+    return new DatasheetLine(
+        part,
+        maker,
+        symbol,
+        condition,
+        amount.filter(a -> column.equals(">")),
+        amount.filter(a -> column.equals("~")),
+        amount.filter(a -> column.equals("<")),
+        Source.datasheet("test sheet"));
+  }
+
+  private static Answer sheets(
+      PartKind kind, SwapRule rule, String place, String asked, String offered) {
+    var all = new ArrayList<>(lines("OLD", kind, asked));
+    all.addAll(lines("NEW", kind, offered));
+    return answer(kind, rule, place, "OLD", "NEW", Datasheets.of(all));
+  }
+
+  private static Answer answer(
+      PartKind kind,
+      SwapRule rule,
+      String place,
+      String asked,
+      String offered,
+      Datasheets datasheets) {
+    var blank =
+        new PartType(
+            kind,
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            "",
+            "");
+    PartType type = FittedPart.of(asked, blank, datasheets);
+    return SwapFinding.ofParts(SwapPlaces.swap(type, "", offered, place, datasheets))
+        .reason(rule)
+        .orElseThrow(() -> new AssertionError(rule + " says nothing"))
+        .answer();
+  }
+
+  private static Double amount(Optional<Evidence> evidence) {
+    return evidence.flatMap(Evidence::quantity).map(Quantity::asDouble).orElse(null);
+  }
+
+  private static void holds(
+      Answer answer, String verdict, Double asked, Double offered, Double margin) {
+    assertEquals(verdict, answer.verdict().words(), answer::toString);
+    near(asked, amount(answer.asked()), "asked");
+    near(offered, amount(answer.offered()), "offered");
+    near(margin, answer.margin().isPresent() ? answer.margin().getAsDouble() : null, "margin");
+  }
+
+  private static void near(Double expected, Double found, String what) {
+    if (expected == null) {
+      assertEquals(null, found, what);
+    } else {
+      assertEquals(expected, found, 1e-4 * Math.abs(expected) + 1e-12, what);
+    }
+  }
+
+  @ParameterizedTest(name = "{1} {2}: {3} -> {4}")
+  @CsvSource({
+    // ratings: more is better; losses: less is
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS <75 V, fits, 60, 75, 0.25",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS <60 V, fits, 60, 60, 0",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS <45 V, does not fit, 60, 45, -0.25",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS >66 V, fits, 60, 66, 0.1",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS ~90 V, undecided, 60, , ",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS ~60 V, VDS <90 V, undecided, , 90, ",
+    "MOSFET, MosfetRule.THERMAL_RESISTANCE, '', RthJC <2 K/W, RthJC <1 K/W, fits, 2, 1, 1",
+    "MOSFET, MosfetRule.THERMAL_RESISTANCE, '', RthJC <2 K/W, RthJC <2.5 K/W, does not fit, 2, 2.5, -0.2",
+    // each maker at its weakest, on either side
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', [A] VDS <60 V; [B] VDS <50 V, VDS <55 V, fits, 50, 55, 0.1",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <75 V; [B] VDS <54 V, does not fit, 60, 54, -0.1",
+    // the same condition first: the worst of the pairs; else the headlines
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <30 A; ID@TC=100C <9 A, does not fit, 10, 9, -0.1",
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=80C <30 A; ID@TC=90C <22 A, fits, 20, 22, 0.1",
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', [A] ID@TC=25C <20 A; [A] ID@TC=100C <10 A; [B] ID@TC=25C <16 A, ID@TC=90C <18 A, fits, 16, 18, 0.125",
+  })
+  void two_ratings_are_held_against_each_other(
+      PartKind kind,
+      String rule,
+      String place,
+      String asked,
+      String offered,
+      String verdict,
+      Double needs,
+      Double gives,
+      Double margin) {
+    holds(sheets(kind, RULES.get(rule), place, asked, offered), verdict, needs, gives, margin);
+  }
+
+  @ParameterizedTest(name = "{0} -> {1}")
+  @CsvSource({
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=10V <0.035 Ohm, RDSon@VGS=4V <0.06 Ohm, fits, 4, 4",
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=10V <0.035 Ohm, RDSon@VGS=4.5V <0.04 Ohm, undecided, 4, 4.5",
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=10V <0.035 Ohm, RDSon@VGS=10V <0.02 Ohm, does not fit, 4, 10",
+    "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=4.5V <0.04 Ohm, does not fit, 4, 4.5",
+    "RDSon@VGS = 5 V <0.05 Ohm, RDSon@VGS=4.5V <0.04 Ohm, fits, 5, 4.5",
+    "RDSon@VGS=4V <0.05 Ohm, RDSon <0.04 Ohm, undecided, 4, ",
+    "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=3V ~0.04 Ohm; RDSon@VGS=10V <0.05 Ohm, does not fit, 4, 10",
+    "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.04 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, does not fit, 4, 10",
+  })
+  void a_gate_is_held_to_the_lowest_voltage_that_a_line_promises(
+      String asked, String offered, String verdict, Double needs, Double gives) {
+    Answer answer = sheets(PartKind.MOSFET, MosfetRule.LOGIC_LEVEL, "", asked, offered);
+    holds(answer, verdict, needs, gives, null);
+    boolean byOther = offered.contains("[A] RDSon@VGS=4V");
+    assertEquals(byOther, answer.remark().endsWith("if yours is by A, ask for \"NEW (A)\""));
+  }
+
+  @ParameterizedTest(name = "{0} -> {1}")
+  @CsvSource({
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=10V <0.035 Ohm, RDSon@VGS=4.5V <0.04 Ohm, does not fit, 0.035, 0.04, -0.125",
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=10V <0.035 Ohm, RDSon@VGS=4V <0.04 Ohm; RDSon@VGS=10V <0.02 Ohm, fits, 0.05, 0.04, 0.25",
+    "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=3V <0.05 Ohm, fits, 0.05, 0.05, 0",
+    "RDSon@VGS=10V <0.05 Ohm, [A] RDSon@VGS=10V <0.02 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, fits, 0.05, 0.04, 0.25",
+    "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.02 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, undecided, 0.05, 0.04, ",
+  })
+  void resistances_are_compared_at_the_gate_voltages_of_the_part_asked_for(
+      String asked, String offered, String verdict, Double needs, Double gives, Double margin) {
+    holds(
+        sheets(PartKind.MOSFET, MosfetRule.ON_RESISTANCE, "", asked, offered),
+        verdict,
+        needs,
+        gives,
+        margin);
+  }
+
+  /** Of a rating in cooler air (TJ − TA)/(TJ − its own TA) is left. */
+  @ParameterizedTest(name = "{0} -> {1}")
+  @CsvSource({
+    "IFav@TA=75C <1 A, IFav@TA=50C <2 A; TJ <150 degC, fits, 1, 2, 1",
+    "IFav@TA=75C <1 A, IFav@TA=25C <1.2 A; TJ <150 degC, undecided, 1, 0.72, ",
+    "IFav@TA=75C <1 A, IFav@TA=25C <1.2 A, undecided, 1, 1.2, ",
+    "IFav@TA=75C <1 A, IFav@TA=25C <1.2 A; TJ <70 degC, undecided, 1, 0, ",
+    "IFav@TA=75C <1 A, IFav@TA=100C <1.2 A, fits, 1, 1.2, 0.2",
+    "IFav@TA=75C <1 A, IFav <1.2 A, fits, 1, 1.2, 0.2",
+    "IFav@TA=25C <1 A, IFav@TA=75C <0.8 A, does not fit, 1, 0.8, -0.2",
+  })
+  void a_diodes_current_is_compared_in_the_warmer_air(
+      String asked, String offered, String verdict, Double needs, Double gives, Double margin) {
+    holds(
+        sheets(PartKind.DIODE, DiodeRule.AVERAGE_CURRENT, "", asked, offered),
+        verdict,
+        needs,
+        gives,
+        margin);
+  }
+
+  /** The rail before a regulator has 5 % less at its lowest; its output 5.2 V at its highest. */
+  @ParameterizedTest(name = "{0}: {1} -> {2}")
+  @CsvSource({
+    "rail 12, VO ~5 V, VO ~5 V; VO <5.2 V; dropout <2 V, fits, 6.2, 2, 2.1",
+    "rail 6.5, VO ~5 V, VO ~5 V; VO <5.2 V; dropout <2 V, does not fit, 0.975, 2, -0.5125",
+    "rail 6.5, VO ~5 V; dropout <2.5 V, VO ~5 V; VO <5.2 V; dropout <2 V, fits, 2.5, 2, 0.25",
+    "rail 5.2, VO ~5 V; dropout <1 V, VO ~5 V; VO <5.2 V; dropout <2 V, does not fit, 1, 2, -0.5",
+    "rail 12, VO ~5 V, VO ~5 V; VO <5.2 V, undecided, , , ",
+  })
+  void a_regulator_has_the_room_that_the_rail_before_it_leaves(
+      String place,
+      String asked,
+      String offered,
+      String verdict,
+      Double needs,
+      Double gives,
+      Double margin) {
+    holds(
+        sheets(PartKind.REGULATOR, RegulatorRule.DROPOUT, place, asked, offered),
+        verdict,
+        needs,
+        gives,
+        margin);
+  }
+
+  @ParameterizedTest(name = "{1}: {2} -> {3}, {0}")
+  @CsvSource({
+    // 5.25 V on 330 Ω less 5 %: 87.92 mW
+    "gate 24, RESISTOR, ResistorRule.POWER, 330R 5%, 330R 5% 0.25W, fits, 0.087919, 0.25, 1.84353",
+    "gate 24, RESISTOR, ResistorRule.POWER, 100R 5%, 100R 5% 0.25W, does not fit, 0.290132, 0.25, -0.13832",
+    "gate 24, RESISTOR, ResistorRule.POWER, 330R, 330R 5% 0.25W, fits, 0.083523, 0.25, 1.99320",
+    "'', RESISTOR, ResistorRule.POWER, 330R 5% 0.5W, 330R 5% 0.25W, does not fit, 0.5, 0.25, -0.5",
+    // a quarter above 24 V and 5 %: 31.5 V
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20% 63V, 470uF 20% 35V, fits, 31.5, 35, 0.111111",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20% 35V, 470uF 20% 25V, does not fit, 35, 25, -0.285714",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20% 35V, 470uF 20% 35V, fits, 35, 35, 0",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 35V, fits, 31.5, 35, 0.111111",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 16V, undecided, 31.5, 16, ",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 4V, does not fit, 31.5, 4, -0.873016",
+    "'', ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 4V, undecided, , 4, ",
+    "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20%, undecided, 31.5, , ",
+    // less tolerance, less what heat takes: 0.9 and 0.85 of 100 nF are 76.5 nF
+    "'', CERAMIC_CAPACITOR, CapacitorRule.LEAST_CAPACITANCE, 100n X7R 10% 50V, 100n X7R 20% 50V, does not fit, 76.5e-9, 68e-9, -0.111111",
+    "'', CERAMIC_CAPACITOR, CapacitorRule.LEAST_CAPACITANCE, 100n X7R 10% 50V, 100n C0G 10% 50V, fits, 76.5e-9, 89.73e-9, 0.172941",
+    "'', CERAMIC_CAPACITOR, CapacitorRule.LEAST_CAPACITANCE, 100n X7R 10% 50V, 100n Z5U 10% 50V, does not fit, 76.5e-9, 39.6e-9, -0.482353",
+  })
+  void what_a_value_says_is_held_to_what_its_place_asks(
+      String place,
+      PartKind kind,
+      String rule,
+      String asked,
+      String offered,
+      String verdict,
+      Double needs,
+      Double gives,
+      Double margin) {
+    holds(
+        answer(kind, RULES.get(rule), place, asked, offered, Datasheets.of(List.of())),
+        verdict,
+        needs,
+        gives,
+        margin);
+  }
+
+  @ParameterizedTest(name = "{1} -> {2}, {0}")
+  @CsvSource({
+    "'',      10k,     10k 1%,   fits",
+    "'',      10k,     10.4k 1%, undecided",
+    "'',      10k,     9.6k 1%,  undecided",
+    "'',      10k,     11k 1%,   does not fit",
+    "'',      10k,     9k1 1%,   does not fit",
+    "'',      4k7 5%,  4k7,      undecided",
+    "'',      4k7 5%,  4k75,     undecided",
+    "'',      4k7 5%,  5k6,      does not fit",
+    "'',      330R 1%, 330R 5%,  does not fit",
+    "gate 24, 330R 1%, 330R 5%,  fits",
+    "gate 24, 330R 1%, 360R 5%,  does not fit",
+    "fuse 24, 330R 1%, 330R 5%,  does not fit",
+  })
+  void a_value_must_lie_in_the_band_that_the_bom_asks_for(
+      String place, String asked, String offered, String verdict) {
+    Answer answer =
+        answer(
+            PartKind.RESISTOR, ResistorRule.VALUE, place, asked, offered, Datasheets.of(List.of()));
+    assertEquals(verdict, answer.verdict().words(), answer::toString);
+  }
+
+  @Test
+  void what_is_missing_is_named_with_the_part_that_lacks_it() {
+    assertEquals(
+        List.of("VDS of OLD: a row in datasheets.csv", "VDS of NEW: a row in datasheets.csv"),
+        sheets(PartKind.MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, "", "", "").missing());
+    assertEquals(
+        List.of("VDS of NEW: a row in datasheets.csv"),
+        sheets(PartKind.MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, "", "VDS <60 V", "").missing());
+  }
+}
