@@ -23,13 +23,11 @@ public enum FuseFamily {
   /** What Chart 2 was drawn for at most. */
   static final int MOST_PULSES = 100_000;
 
-  private final String words;
   private final double continuousShare;
   private final double openingFactor;
   private final Source source;
 
   FuseFamily(String words, double continuousShare, double openingFactor) {
-    this.words = words;
     this.continuousShare = continuousShare;
     this.openingFactor = openingFactor;
     this.source =
@@ -39,11 +37,6 @@ public enum FuseFamily {
   /** Where its two numbers come from. */
   Source source() {
     return source;
-  }
-
-  /** What a report calls it. */
-  public String words() {
-    return words;
   }
 
   /** Current it carries for good in still air, in amperes. */

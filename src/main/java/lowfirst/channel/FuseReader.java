@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartType;
-import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its fuse, in a datasheet or in the BOM. */
@@ -60,10 +59,6 @@ final class FuseReader {
   }
 
   private static Datum ratingInWords(Datum absent, PartType type, String bomWords) {
-    if (type.value().filter(v -> v.dimension() == Dimension.CURRENT).isPresent()) {
-      return Datum.of(
-          Term.FUSE_RATING, type.value().get().asDouble(), Source.kit("the BOM's value"));
-    }
     for (String words : List.of(type.text(), type.typeNumber(), bomWords)) {
       Matcher found = AMPERES.matcher(words);
       if (found.find()) {

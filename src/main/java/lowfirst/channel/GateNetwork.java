@@ -35,12 +35,6 @@ record GateNetwork(
         : parallel(sourceOhms, pullDownOhms) + gateOhms;
   }
 
-  /** The highest current out of the pin, at the moment the gate is still empty. */
-  double peakAmperes() {
-    double steady = Double.isInfinite(pullDownOhms) ? 0 : driveVolts / pullDownOhms;
-    return driveVolts / (sourceOhms + gateOhms) + steady;
-  }
-
   private static double parallel(double a, double b) {
     return a * b / (a + b);
   }

@@ -267,6 +267,16 @@ class ChannelResolutionTest {
   }
 
   @Test
+  void a_cold_resistance_on_a_rail_of_unknown_voltage_tells_no_inrush() {
+    ChannelInputs in =
+        TYPICAL
+            .with("loads", "kind=lamp; resistance=2 Ohm; current=0.5 A")
+            .with("rails", "voltage=")
+            .inputs();
+    assertEquals(7.5, in.nominal(Term.INRUSH), 1e-9, "15 times the running current then");
+  }
+
+  @Test
   void an_led_string_draws_four_times_as_much_more_as_its_rail_has_more() {
     ChannelInputs led = TYPICAL.with("loads", "kind=LED; resistance=; current=0.5 A").inputs();
     // 0.5 A · 1.05 · (1 + 4 · 5 %)

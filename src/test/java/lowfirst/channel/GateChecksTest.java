@@ -230,10 +230,23 @@ class GateChecksTest {
   }
 
   @Test
+  void a_drive_at_the_plateau_or_a_low_level_at_the_threshold_never_gets_through() {
+    double endless = Double.POSITIVE_INFINITY;
+    assertEquals(endless, GateChecks.onSeconds(edges().with(Term.DRIVE_LEVEL, 3.2)));
+    assertEquals(endless, GateChecks.offSeconds(edges().with(Term.DRIVE_LOW, 1.3)));
+  }
+
+  @Test
   void the_pull_down_lowers_the_resistance_that_charges_the_gate() {
     ChannelInputs in = edges().with(Term.PULL_DOWN, 1000).fitting(Fitted.PULL_DOWN);
     // off does not depend on the drive: 250 Ω beside 1000 Ω is 200 Ω, four fifths of 250 Ω
     assertEquals(0.8 * 2.247957e-6, GateChecks.offSeconds(in), 1e-11);
+    ChannelInputs side = edges(TYPICAL.with("channels", "pull-down side=driver"));
+    // 30 Ω beside 1000 Ω at the pin, and 220 Ω to the gate
+    assertEquals(
+        (30 * 1000 / 1030.0 + 220) / 250 * 2.247957e-6,
+        GateChecks.offSeconds(side.with(Term.PULL_DOWN, 1000).fitting(Fitted.PULL_DOWN)),
+        1e-11);
     ChannelInputs direct = edges().without(Fitted.GATE_RESISTOR);
     assertEquals(30.0 / 250 * 2.247957e-6, GateChecks.offSeconds(direct), 1e-11);
   }

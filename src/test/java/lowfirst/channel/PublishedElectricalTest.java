@@ -57,11 +57,6 @@ class PublishedElectricalTest {
           Map.entry("resistor share", in -> ResistorRating.share(in[0])),
           Map.entry("gate watts", in -> SwitchingLoss.gateWatts(in[0], in[1], in[2])),
           Map.entry(
-              "peak amps",
-              in ->
-                  new GateNetwork(in[0], in[1], in[2], Double.POSITIVE_INFINITY, true)
-                      .peakAmperes()),
-          Map.entry(
               "Miller seconds",
               in -> new SwitchingTime(in[0], 0, in[1], 0, in[3]).onSeconds(in[2])),
           Map.entry("gate volts", in -> new GateNetwork(in[0], 0, in[1], in[2], true).gateVolts()),
