@@ -230,14 +230,14 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     int length = rows.get(header.index()).cells().size();
     List<Row> below =
         rows.stream().skip(header.index()).filter(row -> !row.cell(0).startsWith("#")).toList();
-    long fitting = below.stream().filter(row -> row.cells().size() == length).count();
+    long fitting = below.stream().filter(row -> row.size() == length).count();
     return score * (0.5 + 0.5 * fitting / Math.max(1, below.size()));
   }
 
   /** The share of rows that have the usual number of cells; 0 when that is one. */
   private double evenness() {
     var counts = new ArrayList<Integer>();
-    rows.forEach(row -> counts.add(row.cells().size()));
+    rows.forEach(row -> counts.add(row.size()));
     counts.sort(null);
     if (counts.isEmpty() || counts.get(counts.size() / 2) < 2) {
       return 0;

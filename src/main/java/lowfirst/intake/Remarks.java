@@ -36,7 +36,7 @@ final class Remarks {
     if (!kind.isExported()) {
       return Optional.empty();
     }
-    if (row.filled() > MOST_IN_A_REMARK) {
+    if (row.fillsMoreThan(MOST_IN_A_REMARK)) {
       return Optional.empty();
     }
     Place place = Place.ofLine(file, row.line());

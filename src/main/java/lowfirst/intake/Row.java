@@ -1,40 +1,74 @@
 package lowfirst.intake;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
-/**
- * A record of a table as it stands in the file.
- *
- * @param line the line it starts on, from 1
- * @param cells its cells, without the blanks around them
- */
-record Row(int line, List<String> cells) {
+/** A record of a table as it stands in the file. */
+final class Row {
+  private final int line;
+  private final String[] cells;
 
-  Row {
-    cells = List.copyOf(cells);
+  private Row(int line, String[] cells) {
+    this.line = line;
+    this.cells = cells;
+  }
+
+  /**
+   * A row.
+   *
+   * @param line the line it starts on, from 1
+   * @param cells its cells, without the blanks around them
+   */
+  Row(int line, List<String> cells) {
+    this(line, cells.toArray(new String[0]));
+  }
+
+  /** A row of cells that are given away. */
+  static Row holding(int line, String[] cells) {
+    return new Row(line, cells);
+  }
+
+  /** The line it starts on, from 1. */
+  int line() {
+    return line;
+  }
+
+  /** Its cells, without the blanks around them. */
+  List<String> cells() {
+    return Collections.unmodifiableList(Arrays.asList(cells));
+  }
+
+  /** How many cells it has, empty ones included. */
+  int size() {
+    return cells.length;
   }
 
   /** The cell at an index from 0; empty when the row is shorter. */
   String cell(int index) {
-    return index >= 0 && index < cells.size() ? cells.get(index) : "";
+    return index >= 0 && index < cells.length ? cells[index] : "";
   }
 
   /** Whether no cell holds anything. */
   boolean isBlank() {
-    for (int i = 0; i < cells.size(); i++) {
-      if (!cells.get(i).isEmpty()) {
-        return false;
-      }
-    }
-    return true;
+    return !fillsMoreThan(0);
   }
 
   /** How many cells hold something. */
   int filled() {
     int filled = 0;
-    for (int i = 0; i < cells.size(); i++) {
-      filled += cells.get(i).isEmpty() ? 0 : 1;
+    for (String cell : cells) {
+      filled += cell.isEmpty() ? 0 : 1;
     }
     return filled;
+  }
+
+  /** Whether more cells than this hold something; looks no further than it must. */
+  boolean fillsMoreThan(int count) {
+    int filled = 0;
+    for (int i = 0; i < cells.length && filled <= count; i++) {
+      filled += cells[i].isEmpty() ? 0 : 1;
+    }
+    return filled > count;
   }
 }

@@ -72,7 +72,7 @@ record Rows(List<Row> rows, List<Problem> problems) {
     for (int i = 0; i < cells.length; i++) {
       cells[i] = stripped(csv.get(i));
     }
-    return new Row(line, List.of(cells));
+    return Row.holding(line, cells);
   }
 
   /** Without blanks around it, no-break ones included. */
@@ -162,7 +162,7 @@ record Rows(List<Row> rows, List<Problem> problems) {
   }
 
   private static boolean isWrapped(Row row, String delimiter) {
-    return row.cell(1).isEmpty() && row.filled() == 1 && row.cell(0).contains(delimiter);
+    return !row.fillsMoreThan(1) && row.cell(0).contains(delimiter);
   }
 
   private static List<Row> inside(Row row, CSVFormat format) {

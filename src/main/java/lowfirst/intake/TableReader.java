@@ -174,8 +174,8 @@ final class TableReader {
   private void addRow(Header header, Row row) {
     int width = header.index() < 0 ? usualWidth() : header.names().size();
     boolean tooLong =
-        row.cells().size() > width
-            && row.cells().subList(width, row.cells().size()).stream().anyMatch(t -> !t.isEmpty());
+        row.size() > width
+            && row.cells().subList(width, row.size()).stream().anyMatch(t -> !t.isEmpty());
     Optional<Row> joined = tooLong ? joined(header, row, width) : Optional.empty();
     if (joined.isPresent()) {
       rows.add(below(header, joined.get()));
@@ -198,7 +198,7 @@ final class TableReader {
           new Problem(
               Kind.ROW_LENGTH,
               Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
-              "the row has " + row.cells().size() + " cells where " + width + " are usual",
+              "the row has " + row.size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
     }
   }
@@ -232,8 +232,8 @@ final class TableReader {
   /** Designators that a separator parts without quotes, put together again. */
   private Optional<Row> joined(Header header, Row row, int width) {
     int first = header.cellOf(Column.DESIGNATORS);
-    int more = row.cells().size() - width;
-    boolean fits = first >= 0 && first < width && first + more < row.cells().size();
+    int more = row.size() - width;
+    boolean fits = first >= 0 && first < width && first + more < row.size();
     if (kind != TableKind.BOM || header.index() < 0 || !fits) {
       return Optional.empty();
     }
@@ -243,13 +243,13 @@ final class TableReader {
     }
     var cells = new ArrayList<>(row.cells().subList(0, first));
     cells.add(String.join(", ", names));
-    cells.addAll(row.cells().subList(first + more + 1, row.cells().size()));
+    cells.addAll(row.cells().subList(first + more + 1, row.size()));
     return Optional.of(new Row(row.line(), cells));
   }
 
   private int usualWidth() {
     return cut.rows().stream()
-        .map(row -> row.cells().size())
+        .map(row -> row.size())
         .sorted()
         .skip(cut.rows().size() / 2)
         .findFirst()
