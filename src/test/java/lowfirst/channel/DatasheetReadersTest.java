@@ -191,6 +191,14 @@ class DatasheetReadersTest {
   }
 
   @Test
+  void of_a_p_channel_part_all_but_its_drain_rating_is_still_known() {
+    ChannelInputs in = TYPICAL.with("bom.Q1", "description=MOSFET, P-channel").inputs();
+    assertFalse(in.knows(Term.DRAIN_RATING));
+    assertEquals(16, in.low(Term.GATE_RATING), 1e-12);
+    assertEquals(62, in.high(Term.RTH_AIR), 1e-12);
+  }
+
+  @Test
   void what_a_diodes_sheet_leaves_out_follows_from_its_rating() {
     // IFav 3 A at 75 °C and 1.1 V promises (150 − 75) K/3.3 W
     assertEquals(
@@ -273,5 +281,18 @@ class DatasheetReadersTest {
         kit.with("bom.F1", "description=fuse 3.15 A slow").inputs().nominal(Term.FUSE_RATING),
         1e-9);
     assertFalse(kit.with("bom.F1", "description=fuse").inputs().knows(Term.FUSE_RATING));
+  }
+
+  @Test
+  void a_resistor_is_rated_and_toleranced_as_the_bom_says_or_as_is_assumed() {
+    ChannelInputs stated = TYPICAL.with("bom.R2", "value=10k 1% 0.5W").inputs();
+    assertEquals(0.5, stated.low(Term.PULL_DOWN_RATING), 1e-12);
+    assertEquals(9900, stated.low(Term.PULL_DOWN), 1e-9);
+    assertFalse(stated.datum(Term.PULL_DOWN).source().toString().contains("assumed"));
+    ChannelInputs bare = TYPICAL.with("bom.R2", "value=10k").inputs();
+    assertEquals(0.125, bare.low(Term.PULL_DOWN_RATING), 1e-12);
+    assertEquals(9500, bare.low(Term.PULL_DOWN), 1e-9);
+    assertEquals(10_500, bare.high(Term.PULL_DOWN), 1e-9);
+    assertTrue(bare.datum(Term.PULL_DOWN).source().toString().endsWith("±5 % assumed"));
   }
 }

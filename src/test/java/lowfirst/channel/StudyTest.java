@@ -55,13 +55,14 @@ class StudyTest {
   void a_thin_wire_is_mended_by_the_next_size_that_does_or_by_less_current() {
     // 700 circular mils an ampere: 0.14 mm² carries 0.395 A, 0.34 mm² 0.959 A, 0.5 mm² 3 A; √0.75
     // of it in 40 °C
-    ChannelInputs in = heldOn().with(Term.WIRE_AREA, 0.14).with(Term.WIRE_LENGTH, 10);
+    ChannelInputs in =
+        heldOn().with(Term.LOAD_CURRENT, 2).with(Term.WIRE_AREA, 0.14).with(Term.WIRE_LENGTH, 10);
     List<Remedy> remedies = forCheck(in, CheckKind.WIRE_CURRENT);
     Remedy wire = remedies.get(0);
     assertEquals(Optional.of(Term.WIRE_AREA), wire.term());
     assertEquals(Action.RAISE, wire.action());
     assertEquals(0.5, wire.value().orElseThrow().asDouble(), 1e-12);
-    assertTrue(wire.carriesAlone(), "it bears the 3.4 A that the fuse lets through, too");
+    assertFalse(wire.carriesAlone(), "the fuse is too small for 2 A as well");
     Remedy load = remedies.get(1);
     assertEquals(Optional.of(Term.LOAD_CURRENT), load.term());
     assertEquals(Action.LOWER, load.action());
@@ -156,6 +157,10 @@ class StudyTest {
     assertEquals(Optional.of(Fitted.PULL_DOWN), fit.fit());
     assertEquals(10_000, fit.value().orElseThrow().asDouble());
     assertTrue(fit.carriesAlone(), "10 kΩ holds it at 0.3 V");
+    ChannelInputs unknown = floating.with(Datum.missing(Term.THRESHOLD, "VGSth"));
+    assertEquals(
+        List.of(Action.FIT, Action.LOOK_UP),
+        forCheck(unknown, CheckKind.GATE_OFF).stream().map(Remedy::action).toList());
   }
 
   @Test
@@ -220,11 +225,11 @@ class StudyTest {
 
   @Test
   void on_the_meter_stands_what_load_wire_track_and_mosfet_let_through_when_cold() {
-    ChannelInputs in = TYPICAL.inputs().with(Term.RETURN_LIFT, 0.1);
+    ChannelInputs in = TYPICAL.inputs().with(Term.RETURN_LIFT, 0.1).with(Term.LOAD_CURRENT, 2);
     // wire: 2 · 2 m of 20 Ω/km; track: 50 mm of 2 mm by 35 µm at 0.017241 Ω·mm²/m
     double loop = 2 * 2 * 0.020 + 0.017241 * 0.050 / (2 * 0.035);
     assertEquals(loop, OnCurrent.coldLoopOhms(in), 1e-9);
-    assertEquals((24 - 0.1) / (24 + loop + 0.050), OnCurrent.amperes(in), 1e-9);
+    assertEquals((24 - 0.1) / (12 + loop + 0.050), OnCurrent.amperes(in), 1e-9);
   }
 
   @Test

@@ -97,6 +97,8 @@ class SwitchChecksTest {
         SwitchChecks.effectiveResistance(in.with(Term.PERIOD, 5)),
         1e-9,
         "a longer pause than a second helps nothing");
+    // twice a second: 0.2 · 60.5, and 0.2 · 1.5 + 0.8 · Zth(0.6 s) 1.2 + 0.6 − Zth(0.5 s) 1.2
+    assertEquals(12.1 + 0.66, SwitchChecks.effectiveResistance(in.with(Term.PERIOD, 0.5)), 1e-9);
     ChannelInputs half =
         in.fitting(Fitted.PWM)
             .with(Term.DUTY, 50)
