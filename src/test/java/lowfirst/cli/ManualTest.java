@@ -136,6 +136,44 @@ class ManualTest {
     assertEquals(new TreeSet<>(List.of(offered.split(" "))), options, ended.err());
   }
 
+  /**
+   * In a terminal of its own: what is typed, a tab, then the line put behind a command that prints
+   * it.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "lowfirst ch, lowfirst check",
+    "lowfirst tick kit 7 --state so, lowfirst tick kit 7 --state soldered",
+    "lowfirst code --edi, lowfirst code --edition",
+    "lowfirst check --bom drawe, lowfirst check --bom drawer.csv",
+  })
+  void zsh_completes_them_too(String typed, String completed) throws Exception {
+    assumeInstalled("zsh", "LOWFIRST_ZSH");
+    Files.writeString(folder.resolve("drawer.csv"), "");
+    Path program = Files.createDirectories(folder.resolve("bin")).resolve("lowfirst");
+    Files.writeString(program, "#!/bin/sh\n");
+    assertTrue(program.toFile().setExecutable(true));
+    String script =
+        """
+        zmodload zsh/zpty
+        export PATH=$PWD/bin:$PATH TERM=dumb
+        zpty terminal zsh -f -i
+        zpty -w terminal 'source bash-completion/completions/lowfirst; print -r -- rea\\dy'
+        zpty -r terminal seen '*ready*'
+        zpty -w -n terminal "$1"$'\\t'
+        sleep 1
+        zpty -w -n terminal $'\\C-aprint -r -- completed: \\n'
+        zpty -w terminal 'print -r -- do\\ne'
+        zpty -r terminal seen '*done*'
+        print -r -- "$seen"
+        zpty -d terminal
+        """;
+    Ended ended = run("zsh", "-f", "-c", script, "zsh", typed);
+    assertTrue(
+        ended.out().lines().map(String::strip).anyMatch(("completed: " + completed)::equals),
+        ended.out() + ended.err());
+  }
+
   private Path page(Verb verb) {
     return folder.resolve("man/man1/lowfirst-" + verb.word() + ".1");
   }
