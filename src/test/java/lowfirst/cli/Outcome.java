@@ -8,11 +8,16 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 
-/** What one command line gave, run in this process from the project's own folder. */
+/** What one command line gave, run in this process. */
 record Outcome(int status, String out, String err) {
 
-  /** Runs a command line as a file would read it: no terminal, no input, no environment. */
+  /** Runs a command line in the project's own folder, read as by a file: no terminal, no input. */
   static Outcome of(String... arguments) {
+    return in(Path.of("").toAbsolutePath(), Clock.systemUTC(), arguments);
+  }
+
+  /** The same from another folder, at another time. */
+  static Outcome in(Path folder, Clock clock, String... arguments) {
     var out = new ByteArrayOutputStream();
     var err = new ByteArrayOutputStream();
     int status =
@@ -22,8 +27,8 @@ record Outcome(int status, String out, String err) {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 new ByteArrayInputStream(new byte[0]),
-                Path.of("").toAbsolutePath(),
-                Clock.systemUTC(),
+                folder,
+                clock,
                 Map.of(),
                 Surroundings.Terminal.FILE));
     return new Outcome(

@@ -50,7 +50,7 @@ class StepsCommandTest {
 
   private void check(Path each, UnaryOperator<String> writing) throws IOException {
     Path kit = Files.createTempDirectory(folder, "kit");
-    copy(each.resolve("kit"), kit, writing);
+    KitCopy.of(each.resolve("kit"), kit, writing);
     Outcome text = Outcome.of("steps", kit.toString());
     assertEquals("", text.err());
     assertEquals(read(each.resolve("expected.txt")), text.out());
@@ -120,16 +120,6 @@ class StepsCommandTest {
     List<String> rows = lines.subList(1, lines.size());
     Collections.reverse(rows);
     return String.join("\n", lines) + "\n";
-  }
-
-  private static void copy(Path from, Path to, UnaryOperator<String> writing) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path copied = to.resolve(from.relativize(file).toString());
-        Files.createDirectories(copied.getParent());
-        Files.writeString(copied, writing.apply(read(file)));
-      }
-    }
   }
 
   private static String read(Path file) throws IOException {

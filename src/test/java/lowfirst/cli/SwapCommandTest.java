@@ -4,19 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,24 +18,16 @@ import org.junit.jupiter.api.io.TempDir;
 class SwapCommandTest {
   private static final String HEADER = "board,designators,part type fitted,reason,who,date";
 
+  private static final Clock MARCH =
+      Clock.fixed(Instant.parse("2026-03-14T09:00:00Z"), ZoneOffset.UTC);
+
   @TempDir private Path folder;
 
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private Outcome last;
 
   @BeforeEach
   void copies_the_sample_kit() throws IOException {
-    Path sample = Path.of("sample-boms", "bell-player");
-    try (Stream<Path> files = Files.walk(sample)) {
-      for (Path file : files.toList()) {
-        Path copy = folder.resolve("kit").resolve(sample.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(copy);
-        } else {
-          Files.copy(file, copy);
-        }
-      }
-    }
+    KitCopy.of(Path.of("sample-boms", "bell-player"), folder.resolve("kit"), text -> text);
     Files.writeString(swaps(), HEADER + "\n");
   }
 
@@ -50,22 +36,12 @@ class SwapCommandTest {
   }
 
   private int run(String... arguments) {
-    out.reset();
-    err.reset();
-    return Lowfirst.run(
-        arguments,
-        new Surroundings(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            new ByteArrayInputStream(new byte[0]),
-            folder,
-            Clock.fixed(Instant.parse("2026-03-14T09:00:00Z"), ZoneOffset.UTC),
-            Map.of(),
-            Surroundings.Terminal.FILE));
+    last = Outcome.in(folder, MARCH, arguments);
+    return last.status();
   }
 
   private String text() {
-    return out.toString(StandardCharsets.UTF_8);
+    return last.out();
   }
 
   @Test
@@ -85,7 +61,7 @@ class SwapCommandTest {
   @Test
   void a_designator_on_two_boards_asks_which() {
     assertEquals(2, run("swap", "kit", "R1", "750R"));
-    assertTrue(err.toString(StandardCharsets.UTF_8).contains("say which with --board"));
+    assertTrue(last.err().contains("say which with --board"));
   }
 
   @Test
@@ -143,9 +119,7 @@ class SwapCommandTest {
         run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
     assertEquals(3, status);
     assertEquals(HEADER + "\n", Files.readString(swaps()));
-    assertTrue(
-        err.toString(StandardCharsets.UTF_8).contains("can't write"),
-        err.toString(StandardCharsets.UTF_8));
+    assertTrue(last.err().contains("can't write"), last.err());
   }
 
   @Test
@@ -172,7 +146,7 @@ class SwapCommandTest {
         run("swap", "kit", "Q1", "IRL540N", "--board", "driver", "--accept", "--why", "none left");
     assertEquals(3, status);
     assertEquals(own, Files.readString(swaps()));
-    assertTrue(err.toString(StandardCharsets.UTF_8).contains("driver,Q1,IRL540N,none left"));
+    assertTrue(last.err().contains("driver,Q1,IRL540N,none left"));
   }
 
   @Test

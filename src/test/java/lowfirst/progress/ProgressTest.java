@@ -7,6 +7,7 @@ import static lowfirst.progress.SmallPlan.ONE;
 import static lowfirst.progress.SmallPlan.PLAN;
 import static lowfirst.progress.SmallPlan.RESISTORS;
 import static lowfirst.progress.SmallPlan.TWO;
+import static lowfirst.progress.SmallPlan.after;
 import static lowfirst.progress.SmallPlan.minute;
 import static lowfirst.progress.SmallPlan.spot;
 import static lowfirst.progress.SmallPlan.tick;
@@ -31,7 +32,7 @@ class ProgressTest {
 
   @Test
   void without_events_everything_is_to_do_and_the_first_step_comes_first() {
-    Progress progress = Progress.of(PLAN, List.of());
+    Progress progress = after();
     assertEquals(8, progress.records().size());
     assertEquals(4, progress.tally(ONE).in(TO_DO));
     NextWork next = progress.next().orElseThrow();
@@ -43,7 +44,7 @@ class ProgressTest {
 
   @Test
   void a_tick_moves_only_the_placements_it_names_on_its_unit() {
-    Progress progress = Progress.of(PLAN, List.of(tick(1, ONE, SEATED, "R1")));
+    Progress progress = after(tick(1, ONE, SEATED, "R1"));
     assertEquals(SEATED, progress.record(spot(ONE, "R1")).state());
     assertEquals(TO_DO, progress.record(spot(ONE, "R2")).state());
     assertEquals(TO_DO, progress.record(spot(TWO, "R1")).state());
@@ -102,7 +103,7 @@ class ProgressTest {
             minute(1),
             Optional.empty(),
             Optional.of("lead broken"));
-    Progress progress = Progress.of(PLAN, List.of(aside));
+    Progress progress = after(aside);
     assertEquals(
         List.of(spot(ONE, "R2"), spot(TWO, "R1"), spot(TWO, "R2")),
         progress.next().orElseThrow().spots());
@@ -124,8 +125,7 @@ class ProgressTest {
   @Test
   void an_undone_tick_does_not_count_and_stays_in_the_history() {
     Progress progress =
-        Progress.of(
-            PLAN, List.of(tick(1, ONE, SEATED, "R1"), tick(2, ONE, SOLDERED, "R1"), undo(3, "t2")));
+        after(tick(1, ONE, SEATED, "R1"), tick(2, ONE, SOLDERED, "R1"), undo(3, "t2"));
     assertEquals(SEATED, progress.record(spot(ONE, "R1")).state());
     assertEquals(
         List.of("COUNTS t1", "UNDONE t2", "COUNTS u3"),
@@ -136,15 +136,13 @@ class ProgressTest {
 
   @Test
   void undoing_an_undo_makes_the_tick_count_again() {
-    Progress progress =
-        Progress.of(PLAN, List.of(tick(1, ONE, SEATED, "R1"), undo(2, "t1"), undo(3, "u2")));
+    Progress progress = after(tick(1, ONE, SEATED, "R1"), undo(2, "t1"), undo(3, "u2"));
     assertEquals(SEATED, progress.record(spot(ONE, "R1")).state());
   }
 
   @Test
   void an_undo_of_something_later_or_unknown_does_nothing() {
-    Progress progress =
-        Progress.of(PLAN, List.of(undo(1, "t2"), tick(2, ONE, SEATED, "R1"), undo(3, "never")));
+    Progress progress = after(undo(1, "t2"), tick(2, ONE, SEATED, "R1"), undo(3, "never"));
     assertEquals(SEATED, progress.record(spot(ONE, "R1")).state());
   }
 
@@ -152,7 +150,7 @@ class ProgressTest {
   void the_same_event_id_counts_once_however_often_it_is_sent() {
     Event.Tick first = tick(1, ONE, SEATED, "R1");
     Event.Tick later = tick(2, ONE, SOLDERED, "R1");
-    Progress progress = Progress.of(PLAN, List.of(first, later, first));
+    Progress progress = after(first, later, first);
     assertEquals(SOLDERED, progress.record(spot(ONE, "R1")).state());
     assertEquals(2, progress.log().events().size());
   }
@@ -160,13 +158,11 @@ class ProgressTest {
   @Test
   void going_back_takes_the_later_marks_away_so_that_rework_is_inspected_again() {
     Progress progress =
-        Progress.of(
-            PLAN,
-            List.of(
-                tick(1, ONE, SEATED, "R1"),
-                tick(2, ONE, SOLDERED, "R1"),
-                tick(3, ONE, INSPECTED, "R1"),
-                tick(4, ONE, SEATED, "R1")));
+        after(
+            tick(1, ONE, SEATED, "R1"),
+            tick(2, ONE, SOLDERED, "R1"),
+            tick(3, ONE, INSPECTED, "R1"),
+            tick(4, ONE, SEATED, "R1"));
     SpotRecord record = progress.record(spot(ONE, "R1"));
     assertEquals(SEATED, record.state());
     assertEquals(Optional.empty(), record.mark(INSPECTED));
@@ -191,7 +187,7 @@ class ProgressTest {
     assertEquals(minute(7), row.completed(SOLDERED).orElseThrow().when());
     assertEquals(List.of("Ada", "Ben"), row.people(SOLDERED));
     assertEquals(List.of("4.68k"), row.measured());
-    StepRecord half = Progress.of(PLAN, List.of(events.get(0))).record(ONE).get(0);
+    StepRecord half = after(events.get(0)).record(ONE).get(0);
     assertEquals(Optional.empty(), half.completed(SOLDERED));
   }
 
@@ -209,9 +205,7 @@ class ProgressTest {
 
   @Test
   void counts_add_up() {
-    Progress progress =
-        Progress.of(
-            PLAN, List.of(tick(1, ONE, SOLDERED, "R1", "R2"), tick(2, TWO, SET_ASIDE, "D1")));
+    Progress progress = after(tick(1, ONE, SOLDERED, "R1", "R2"), tick(2, TWO, SET_ASIDE, "D1"));
     Tally batch = progress.tally(LOW);
     assertEquals(6, batch.total());
     assertEquals(2, batch.reached(SEATED));

@@ -7,6 +7,7 @@ import static lowfirst.progress.SmallPlan.ONE;
 import static lowfirst.progress.SmallPlan.PLAN;
 import static lowfirst.progress.SmallPlan.RESISTORS;
 import static lowfirst.progress.SmallPlan.TWO;
+import static lowfirst.progress.SmallPlan.after;
 import static lowfirst.progress.SmallPlan.designators;
 import static lowfirst.progress.SmallPlan.minute;
 import static lowfirst.progress.SmallPlan.spot;
@@ -95,12 +96,7 @@ class RecordsTest {
   @Test
   void a_row_of_the_sign_off_sheet_is_filled_in_by_its_last_mark() {
     Progress progress =
-        Progress.of(
-            PLAN,
-            List.of(
-                tick(1, ONE, SEATED, "R1"),
-                tick(5, ONE, SEATED, "R2"),
-                tick(9, TWO, SEATED, "R1")));
+        after(tick(1, ONE, SEATED, "R1"), tick(5, ONE, SEATED, "R2"), tick(9, TWO, SEATED, "R1"));
     assertEquals(minute(5), progress.record(RESISTORS, ONE).completed(SEATED).orElseThrow().when());
     assertEquals(Optional.empty(), progress.record(RESISTORS, TWO).completed(SEATED));
     assertEquals(2, progress.record(RESISTORS, ONE).tally().in(SEATED));
@@ -110,8 +106,7 @@ class RecordsTest {
 
   @Test
   void what_was_set_aside_is_left_out_of_the_row_and_listed() {
-    Progress progress =
-        Progress.of(PLAN, List.of(tick(1, ONE, SEATED, "R1"), tick(2, ONE, SET_ASIDE, "R2")));
+    Progress progress = after(tick(1, ONE, SEATED, "R1"), tick(2, ONE, SET_ASIDE, "R2"));
     StepRecord row = progress.record(RESISTORS, ONE);
     assertEquals(minute(1), row.completed(SEATED).orElseThrow().when());
     assertEquals(List.of(spot(ONE, "R2")), row.setAside().stream().map(SpotRecord::spot).toList());
@@ -123,11 +118,9 @@ class RecordsTest {
   @Test
   void a_substitute_is_named_once_however_many_places_it_took() {
     Progress progress =
-        Progress.of(
-            PLAN,
-            List.of(
-                new Event.Substitution(
-                    "s1", ONE, designators("R1", "R2"), "470R", "sold out", "Ada", minute(1))));
+        after(
+            new Event.Substitution(
+                "s1", ONE, designators("R1", "R2"), "470R", "sold out", "Ada", minute(1)));
     assertEquals(List.of("470R"), progress.record(RESISTORS, ONE).substitutes());
     assertEquals(List.of(), progress.record(RESISTORS, TWO).substitutes());
   }
@@ -135,12 +128,10 @@ class RecordsTest {
   @Test
   void the_reading_that_counts_is_the_latest() {
     Progress progress =
-        Progress.of(
-            PLAN,
-            List.of(
-                measured(1, SEATED, "329"),
-                measured(2, SOLDERED, "331"),
-                tick(3, ONE, INSPECTED, "R1")));
+        after(
+            measured(1, SEATED, "329"),
+            measured(2, SOLDERED, "331"),
+            tick(3, ONE, INSPECTED, "R1"));
     assertEquals(Optional.of("331"), progress.record(spot(ONE, "R1")).measured());
     assertEquals(Optional.empty(), progress.record(spot(ONE, "R2")).measured());
     assertEquals(List.of("331"), progress.record(RESISTORS, ONE).measured());
@@ -149,13 +140,11 @@ class RecordsTest {
   @Test
   void going_back_takes_the_later_marks_away_and_keeps_the_earlier() {
     Progress progress =
-        Progress.of(
-            PLAN,
-            List.of(
-                tick(1, ONE, SEATED, "R1"),
-                tick(2, ONE, SOLDERED, "R1"),
-                tick(3, ONE, INSPECTED, "R1"),
-                tick(4, ONE, SOLDERED, "R1")));
+        after(
+            tick(1, ONE, SEATED, "R1"),
+            tick(2, ONE, SOLDERED, "R1"),
+            tick(3, ONE, INSPECTED, "R1"),
+            tick(4, ONE, SOLDERED, "R1"));
     SpotRecord record = progress.record(spot(ONE, "R1"));
     assertEquals(minute(1), record.mark(SEATED).orElseThrow().when());
     assertEquals(minute(4), record.mark(SOLDERED).orElseThrow().when());
@@ -178,13 +167,11 @@ class RecordsTest {
   @Test
   void reaching_a_state_counts_it_and_the_later_ones_but_never_what_was_set_aside() {
     Tally tally =
-        Progress.of(
-                PLAN,
-                List.of(
-                    tick(1, ONE, SEATED, "R1"),
-                    tick(2, ONE, SOLDERED, "R2"),
-                    tick(3, ONE, INSPECTED, "D1"),
-                    tick(4, ONE, SET_ASIDE, "U1")))
+        after(
+                tick(1, ONE, SEATED, "R1"),
+                tick(2, ONE, SOLDERED, "R2"),
+                tick(3, ONE, INSPECTED, "D1"),
+                tick(4, ONE, SET_ASIDE, "U1"))
             .tally(ONE);
     assertEquals(3, tally.reached(SEATED));
     assertEquals(2, tally.reached(SOLDERED));
@@ -194,7 +181,7 @@ class RecordsTest {
 
   @Test
   void batches_and_steps_are_counted_over_all_their_units() {
-    Progress progress = Progress.of(PLAN, List.of(tick(1, TWO, SEATED, "U1")));
+    Progress progress = after(tick(1, TWO, SEATED, "U1"));
     assertEquals(1, progress.tally(LAST).in(SEATED));
     assertEquals(2, progress.tally(LAST).total());
     assertEquals(1, progress.tally(CHIP).in(SEATED));
@@ -204,7 +191,7 @@ class RecordsTest {
 
   @Test
   void what_the_plan_no_longer_has_is_kept() {
-    Progress progress = Progress.of(PLAN, List.of(tick(1, ONE, SEATED, "R99")));
+    Progress progress = after(tick(1, ONE, SEATED, "R99"));
     assertEquals(
         List.of(spot(ONE, "R99")),
         progress.noLongerPlanned().stream().map(SpotRecord::spot).toList());

@@ -33,6 +33,11 @@ public final class SmallPlan {
 
   private SmallPlan() {}
 
+  /** How the plan stands after these events. */
+  public static Progress after(Event... events) {
+    return Progress.of(PLAN, List.of(events));
+  }
+
   /** A time of that evening. */
   public static Instant minute(int minutes) {
     return START.plusSeconds(60L * minutes);
