@@ -67,12 +67,11 @@ final class Wrapping {
         line.append(' ');
         used++;
       }
+      // A word that is too wide for a line starts one.
       String rest = word;
-      while (width(rest) > width - used) {
-        int cut = fitting(rest, width - used);
-        lines.add(line + rest.substring(0, cut));
-        line.setLength(0);
-        used = 0;
+      while (width(rest) > width) {
+        int cut = fitting(rest, width);
+        lines.add(rest.substring(0, cut));
         rest = rest.substring(cut);
       }
       line.append(rest);
