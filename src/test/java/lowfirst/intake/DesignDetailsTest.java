@@ -252,13 +252,16 @@ class DesignDetailsTest {
                 + "<PolyStepSegment x=\"-1\" y=\"0\"/><PolyStepSegment x=\"0\" y=\"-1\"/>"));
   }
 
-  /** 0 to 3 mirrored is -3 to 0, doubled -6 to 0, shifted by 1 it is -5 to 1: the middle is -2. */
+  /**
+   * 0 to 3 mirrored is -3 to 0, doubled -6 to 0, shifted by 1 it is -5 to 1: the middle is -2; of 3
+   * to 5, 4.
+   */
   @Test
   void a_polygon_may_be_mirrored_scaled_and_shifted() {
     assertEquals(
-        "6.0000 x 2.0000 about -2.0000 1.0000",
+        "6.0000 x 2.0000 about -2.0000 4.0000",
         sizeAndMiddle(
-            rectangle(3, 1) + "<Xform mirror=\"true\" scale=\"2\" xOffset=\"1\" yOffset=\"0\"/>"));
+            rectangle(3, 1) + "<Xform mirror=\"true\" scale=\"2\" xOffset=\"1\" yOffset=\"3\"/>"));
   }
 
   private static final String HALF_DISC =

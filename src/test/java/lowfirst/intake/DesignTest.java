@@ -351,8 +351,26 @@ class DesignTest {
         bom.columns().stream()
             .filter(column -> column.meaning().equals("value") || column.meaning().equals("power"))
             .collect(Collectors.toMap(c -> c.meaning(), c -> c.header())));
+    assertEquals(
+        Map.of("value", "bom.value its name", "designators", " IPC-2581 says so"),
+        bom.columns().stream()
+            .filter(c -> c.meaning().equals("value") || c.meaning().equals("designators"))
+            .collect(Collectors.toMap(c -> c.meaning(), c -> c.key() + " " + c.basis())));
     Understanding placements = reading.understood().get(1);
     assertTrue(placements.notes().contains("coordinates in mm, as the header says"));
+  }
+
+  /** A panel repeats the board and has no components of its own. */
+  @Test
+  void the_step_with_components_is_the_board_and_an_empty_one_is_not_asked_about() {
+    String file = small("B", "MILLIMETER", 1);
+    KitReading reading =
+        KitTables.read(
+            "board.xml",
+            file.replace("<Step name=\"s\">", "<Step name=\"panel\"></Step><Step name=\"s\">"));
+    assertEquals(2, board(reading).placements().size());
+    assertEquals(
+        KitTables.problems(KitTables.read("board.xml", file)), KitTables.problems(reading));
   }
 
   @Test

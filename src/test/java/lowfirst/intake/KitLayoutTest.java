@@ -90,6 +90,10 @@ class KitLayoutTest {
     assertEquals(
         List.of("kit 1 2"),
         shown(KitReader.read(new KitFiles("kit", files, List.of(), Optional.of(given)))));
+    var absent = new KitFiles.Given(Optional.of("absent.csv"), List.of("b.csv"));
+    assertEquals(
+        List.of("kit 0 2"),
+        shown(KitReader.read(new KitFiles("kit", files, List.of(), Optional.of(absent)))));
   }
 
   // --- boards.csv

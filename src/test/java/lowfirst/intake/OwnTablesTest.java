@@ -3,6 +3,7 @@ package lowfirst.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -289,6 +290,18 @@ class OwnTablesTest {
     assertEquals("30 mΩ", line.typ().orElseThrow().toString());
     assertEquals("40 mΩ", line.max().orElseThrow().toString());
     assertEquals("VGS=5V", line.condition());
+  }
+
+  @Test
+  void a_parts_list_is_read_like_datasheets_and_its_faults_stand_in_order() {
+    String list = DATASHEETS + "BP-1,RDSon,,,30,,furlong,s\nBP-2,VF,,,1,,V,s\n,VF,,,1,,V,s\n";
+    DrawerReader.Drawer drawer =
+        DrawerReader.read("drawer.csv", list.getBytes(StandardCharsets.UTF_8));
+    assertEquals(
+        List.of("BP-2"), drawer.parts().lines().stream().map(DatasheetLine::partType).toList());
+    assertEquals(
+        List.of("UNIT_UNKNOWN 2", "CELL_EMPTY 4"),
+        drawer.problems().stream().map(p -> p.kind() + " " + p.place().line()).toList());
   }
 
   @ParameterizedTest
