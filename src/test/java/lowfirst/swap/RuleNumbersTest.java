@@ -251,6 +251,33 @@ class RuleNumbersTest {
         margin);
   }
 
+  /** No hotter by the part's own numbers; else what the rail draws would have to be known. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "RthJA <50 K/W; TJ <150 degC, fits, 60, 50, 0.2",
+    "RthJA <60 K/W; TJ <125 degC, fits, 60, 60, 0",
+    "RthJA <60 K/W; TJ <125 degC; IQ <0.01 A, fits, 60, 60, 0",
+    "RthJA <60 K/W; TJ <125 degC; IQ <0.02 A, undecided, , 60, ",
+    "RthJA <50 K/W; TJ <100 degC, undecided, , 50, ",
+    "RthJA <70 K/W; TJ <150 degC, undecided, , 70, ",
+    "RthJA <50 K/W, undecided, 60, , ",
+    "TJ <150 degC, undecided, 60, , ",
+  })
+  void a_regulator_may_be_cooler_by_its_own_numbers(
+      String offered, String verdict, Double needs, Double gives, Double margin) {
+    holds(
+        sheets(
+            PartKind.REGULATOR,
+            RegulatorRule.HEAT,
+            "rail 12",
+            "VO ~5 V; RthJA <60 K/W; TJ <125 degC",
+            "VO ~5 V; " + offered),
+        verdict,
+        needs,
+        gives,
+        margin);
+  }
+
   @ParameterizedTest(name = "{1}: {2} -> {3}, {0}")
   @CsvSource({
     // 5.25 V on 330 Ω less 5 %: 87.92 mW
