@@ -11,6 +11,8 @@ import lowfirst.board.Designator;
 
 /** Which rule put each group where it is, and the same in words of its own. */
 final class Reasons {
+  private static final int MOST_REMARKS = 6;
+
   private final Map<Designator, Set<Designator>> over = new HashMap<>();
   private final Map<Designator, Set<Designator>> under = new HashMap<>();
   private final Set<Integer> ranksWithSturdy = new HashSet<>();
@@ -97,9 +99,19 @@ final class Reasons {
     };
   }
 
-  private static Set<String> remarks(Group group) {
-    var remarks = new java.util.LinkedHashSet<String>();
-    group.seats().stream().map(Seat::remark).filter(text -> !text.isEmpty()).forEach(remarks::add);
-    return remarks.size() > 3 ? Set.of() : remarks;
+  /** What is said of single parts of a group, shortened where there is much. */
+  private static List<String> remarks(Group group) {
+    List<String> remarks =
+        group.seats().stream()
+            .map(Seat::remark)
+            .filter(text -> !text.isEmpty())
+            .distinct()
+            .toList();
+    if (remarks.size() <= MOST_REMARKS) {
+      return remarks;
+    }
+    var first = new ArrayList<>(remarks.subList(0, MOST_REMARKS));
+    first.add((remarks.size() - MOST_REMARKS) + " more alike");
+    return first;
   }
 }

@@ -1,5 +1,6 @@
 package lowfirst.sheet;
 
+import lowfirst.part.PartType;
 import lowfirst.sorting.Compartment;
 import lowfirst.sorting.Likeness;
 import lowfirst.sorting.LookAlike;
@@ -15,11 +16,17 @@ public final class BriefLikeness implements Likeness.Cases<String> {
   public static String of(LookAlike alike, int here) {
     Compartment other = alike.one().number() == here ? alike.other() : alike.one();
     return "not the "
-        + StepWording.shortName(other.type())
+        + name(other.type(), (alike.one().number() == here ? alike.one() : alike.other()).type())
         + ": "
         + alike.likeness().fold(WORDS)
         + ". "
         + test(alike);
+  }
+
+  /** In two words, unless the part in the hand goes by the same. */
+  private static String name(PartType other, PartType inHand) {
+    String name = StepWording.shortName(other);
+    return name.equals(StepWording.shortName(inHand)) ? StepWording.name(other) : name;
   }
 
   private static String test(LookAlike alike) {

@@ -21,6 +21,8 @@ import lowfirst.sorting.SortPlan;
  * How to sort the bag: what to buy, each part type in turn, and what could be mistaken for what.
  */
 public final class SortDocument {
+  private static final String NO_BREAK = "\u00a0";
+
   private SortDocument() {}
 
   /** The whole sorting list. */
@@ -33,13 +35,12 @@ public final class SortDocument {
                 + " Touch bare metal that is earthed before you touch a MOSFET or an IC."));
     addPurchases(plan, blocks);
     blocks.add(new Block.Heading(2, "Part by part"));
+    blocks.add(colours());
     blocks.add(SortTables.parts(plan));
     blocks.add(new Block.Heading(2, "Readings and places"));
     blocks.add(SortTables.readings(plan));
     addLookAlikes(plan, blocks);
     addUnknown(plan, blocks);
-    blocks.add(new Block.Heading(2, "Colours"));
-    blocks.add(colours());
     return new Document("Sorting the bag: " + title, summary(plan), blocks);
   }
 
@@ -193,13 +194,15 @@ public final class SortDocument {
 
   private static Block colours() {
     return new Block.Paragraph(
-        Arrays.stream(Colour.values())
-            .map(
-                colour ->
-                    colour.code()
-                        + " "
-                        + colour.word()
-                        + (colour.isDigit() ? " " + colour.exponent() : ""))
-            .collect(Collectors.joining(", ")));
+        "Colours of bands: "
+            + Arrays.stream(Colour.values())
+                .map(
+                    colour ->
+                        colour.code()
+                            + NO_BREAK
+                            + colour.word()
+                            + (colour.isDigit() ? NO_BREAK + colour.exponent() : ""))
+                .collect(Collectors.joining(", "))
+            + ".");
   }
 }

@@ -277,14 +277,15 @@ class AssemblyDetailsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"3, 3", "4, 0"})
-  void up_to_three_heatsinks_of_one_step_are_named(int parts, int named) {
-    SampleBoards board = board().part("Q1 Q2 Q3 Q4", PartKind.MOSFET, "type M", 18.8);
+  @CsvSource({"3, 3, ''", "6, 6, ''", "8, 6, '; 2 more alike'"})
+  void up_to_six_heatsinks_of_one_step_are_named(int parts, int named, String rest) {
+    SampleBoards board = board().part("Q1 Q2 Q3 Q4 Q5 Q6 Q7 Q8", PartKind.MOSFET, "type M", 18.8);
     for (int i = 1; i <= parts; i++) {
       board.part("HSQ" + i, PartKind.HEATSINK, "32 x 14", 25.6);
     }
     String why = step(plan(board), "Q1").why();
     assertEquals(named, why.split("bolt it to HSQ", -1).length - 1, why);
+    assertTrue(why.endsWith("bolt it to HSQ" + named + " first" + rest), why);
   }
 
   @ParameterizedTest

@@ -128,7 +128,7 @@ class WordsTest {
         "read the rating on the body or its bag, and compare the sizes",
         LikenessWords.test(rating));
     assertEquals(
-        "not the 47 nF ceramic capacitor: the same value, another rating. Read the rating on the"
+        "not the 47 nF ceramic capacitor, 100 V: the same value, another rating. Read the rating on the"
             + " body or its bag, and compare the sizes.",
         BriefLikeness.of(rating, rating.one().number()));
   }
