@@ -62,7 +62,7 @@ public final class BodyGrid {
     if (isBelievable(area)) {
       for (long column = at(area.left()); column <= at(area.right()); column++) {
         for (long row = at(area.bottom()); row <= at(area.top()); row++) {
-          enter(slot(column, row, side), 2 * number + side.ordinal());
+          enter(slot(column, row), 2 * number + side.ordinal());
         }
       }
     }
@@ -88,7 +88,7 @@ public final class BodyGrid {
     }
     for (long column = at(area.left()); column <= at(area.right()); column++) {
       for (long row = at(area.bottom()); row <= at(area.top()); row++) {
-        for (int at = last[slot(column, row, side)]; at != NONE; at = entries[2 * at]) {
+        for (int at = last[slot(column, row)]; at != NONE; at = entries[2 * at]) {
           int body = entries[2 * at + 1];
           if (body % 2 == side.ordinal() && overlaps(body / 2, area, depthMillimetres)) {
             found = found.isEmpty() ? new TreeSet<>() : found;
@@ -110,9 +110,9 @@ public final class BodyGrid {
     return (long) Math.floor(millimetres / squareMillimetres);
   }
 
-  /** Spreads neighbours, by multiplying with large odd numbers. */
-  private int slot(long column, long row, Side side) {
-    long mixed = ((column * 0x9E3779B97F4A7C15L + row) * 2 + side.ordinal()) * 0xC2B2AE3D27D4EB4FL;
+  /** Spreads neighbours, by multiplying with large odd numbers; sides share their slots. */
+  private int slot(long column, long row) {
+    long mixed = (column * 0x9E3779B97F4A7C15L + row) * 0xC2B2AE3D27D4EB4FL;
     return (int) (mixed >>> 32) & (last.length - 1);
   }
 }

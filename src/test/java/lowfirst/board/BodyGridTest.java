@@ -54,7 +54,8 @@ class BodyGridTest {
     grid.add(new BodyArea(0, 0, 10, 10), Side.BOTTOM);
     assertEquals(List.of(0), found(grid, new BodyArea(9.4, 0, 20, 10), Side.BOTTOM));
     assertEquals(List.of(), found(grid, new BodyArea(9.5, 0, 20, 10), Side.BOTTOM));
-    assertEquals(List.of(), found(grid, new BodyArea(0, 9.6, 10, 20), Side.BOTTOM));
+    assertEquals(List.of(), found(grid, new BodyArea(0, 9.5, 10, 20), Side.BOTTOM));
+    assertEquals(List.of(0), found(grid, new BodyArea(0, 9.4, 10, 20), Side.BOTTOM));
     assertEquals(List.of(), found(grid, new BodyArea(9.4, 0, 20, 10), Side.TOP));
   }
 
