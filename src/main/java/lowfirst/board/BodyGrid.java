@@ -24,7 +24,7 @@ public final class BodyGrid {
   /** Of each entry the one before it in its slot, and the number of its body. */
   private int[] entries;
 
-  /** Of each body left, bottom, right and top; of a body that is not believed nothing that is. */
+  /** Of each body left, bottom, right and top. */
   private double[] areas;
 
   private int entryCount;

@@ -71,8 +71,7 @@ record CoordinatePair(Way way, Optional<Way> rival) {
 
   /** How the cells of a column hold pairs; empty when they don't. */
   static Optional<CoordinatePair> in(List<Row> rows, int cell) {
-    List<String> texts =
-        rows.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    List<String> texts = filled(rows, cell);
     Way best = null;
     long most = 0;
     for (Way way : Way.values()) {
@@ -89,10 +88,13 @@ record CoordinatePair(Way way, Optional<Way> rival) {
 
   /** Whether pairs of a column can be nothing else, whatever it is called. */
   static boolean areTelling(List<Row> rows, int cell) {
-    List<String> texts =
-        rows.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    List<String> texts = filled(rows, cell);
     return texts.stream().filter(text -> TELLING.matcher(text).matches()).count() * 2
         > texts.size();
+  }
+
+  private static List<String> filled(List<Row> rows, int cell) {
+    return rows.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
   }
 
   private static Optional<Way> rival(Way best, List<String> texts) {
