@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -8,9 +9,10 @@ import java.util.regex.Pattern;
 
 /**
  * How x and y stand together in the cells of one column: {@code 12.5, 30.0}, {@code (12.5;30)},
- * {@code X12.5Y30}, {@code 12.5mm x 30mm}. One way is taken for the whole column.
+ * {@code X12.5Y30}, {@code 12.5mm x 30mm}. One way is taken for the whole column, and another only
+ * for a cell that it can't part.
  *
- * @param way what parts them
+ * @param way what parts them, in most cells
  * @param rival another sign that parts as many cells, and otherwise
  */
 record CoordinatePair(Way way, Optional<Way> rival) {
@@ -60,8 +62,8 @@ record CoordinatePair(Way way, Optional<Way> rival) {
       Pattern.compile("x\\s*[:=]?(.+?)[\\s,;|/]*y\\s*[:=]?(.+)", Pattern.CASE_INSENSITIVE);
   private static final Pattern BRACKETED = Pattern.compile("[(\\[{<](.*)[)\\]}>]");
 
-  /** More than two whole numbers and a sign: a decimal mark, a unit, a letter, brackets. */
-  private static final Pattern TELLING = Pattern.compile("(?i).*([.(\\[{<xy]|\\d,\\d|mil|mm).*");
+  /** More than two whole numbers and a sign: a decimal mark, a semicolon, a unit, brackets. */
+  private static final Pattern TELLING = Pattern.compile("(?i).*([.;(\\[{<xy]|\\d,\\d|mil|mm).*");
 
   /** A longer text holds no pair. */
   private static final int LONGEST = 60;
@@ -81,9 +83,12 @@ record CoordinatePair(Way way, Optional<Way> rival) {
         most = cut;
       }
     }
-    return most > 0 && most >= texts.size() * MOST
-        ? Optional.of(new CoordinatePair(best, rival(best, texts)))
-        : Optional.empty();
+    if (most == 0) {
+      return Optional.empty();
+    }
+    var pair = new CoordinatePair(best, rival(best, texts));
+    long pairs = texts.stream().filter(text -> !pair.halves(text).isEmpty()).count();
+    return pairs >= texts.size() * MOST ? Optional.of(pair) : Optional.empty();
   }
 
   /** Whether pairs of a column can be nothing else, whatever it is called. */
@@ -116,7 +121,33 @@ record CoordinatePair(Way way, Optional<Way> rival) {
    * The halves of a cell; none when it holds no pair, several when it can be cut in several ways.
    */
   List<Halves> halves(String text) {
-    return halves(way, text);
+    List<Halves> usual = halves(way, text);
+    return usual.isEmpty() ? partedOtherwise(text) : usual;
+  }
+
+  /** Whether another sign than in the column parts a cell. */
+  boolean isOdd(String text) {
+    return halves(way, text).isEmpty() && partedOtherwise(text).size() == 1;
+  }
+
+  /** Whether a cell can be read as a pair, and not as one number. */
+  static boolean isPair(String text) {
+    return !partedOtherwise(text).isEmpty();
+  }
+
+  /** Whether a cell can be read as a pair at all: 12,5 may be. */
+  static boolean mayBePair(String text) {
+    return Arrays.stream(Way.values()).anyMatch(way -> !halves(way, text).isEmpty());
+  }
+
+  /** By any other sign; but where a column has 12,5; 30 a lone 12,5 has lost its y. */
+  private static List<Halves> partedOtherwise(String text) {
+    return LENGTH.matcher(text).matches()
+        ? List.of()
+        : Arrays.stream(Way.values())
+            .flatMap(other -> halves(other, text).stream())
+            .distinct()
+            .toList();
   }
 
   /** Whether the rival, if there is one, cuts a cell alike. */

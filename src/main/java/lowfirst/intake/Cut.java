@@ -16,7 +16,7 @@ import lowfirst.problem.Problem;
 record Cut(Separator separator, List<Row> rows, Header header, List<Problem> problems) {
 
   /** Rows looked at to find the header. */
-  private static final int SEARCHED = 80;
+  static final int SEARCHED = 80;
 
   /** Characters looked at to find the separator. */
   private static final int SAMPLE = 1 << 14;
@@ -182,7 +182,9 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)
             : new Rows(BlankRows.of(kind, text, separator), List.of());
-    return new Cut(separator, rows.rows(), header(kind, file, rows.rows(), map), rows.problems());
+    List<Row> whole =
+        kind == TableKind.PLACEMENTS ? UnquotedPairs.joined(rows.rows(), separator) : rows.rows();
+    return new Cut(separator, whole, header(kind, file, whole, map), rows.problems());
   }
 
   private static Header header(TableKind kind, String file, List<Row> rows, ColumnMap map) {

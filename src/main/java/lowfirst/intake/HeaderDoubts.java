@@ -37,23 +37,31 @@ final class HeaderDoubts {
 
   /** X and y in one cell, and whether they could be parted otherwise. */
   private static List<Problem> paired(String file, Cut cut, Header.Use use, CoordinatePair pair) {
-    Optional<Row> first =
+    List<String> cells =
         cut.rows().stream()
             .skip(cut.header().index() + 1L)
-            .filter(row -> pair.halves(row.cell(use.cell())).size() == 1)
-            .filter(row -> pair.isOneWay(row.cell(use.cell())) == pair.rival().isEmpty())
+            .map(row -> row.cell(use.cell()))
+            .toList();
+    Optional<String> first =
+        cells.stream()
+            .filter(cell -> pair.halves(cell).size() == 1 && !pair.isOdd(cell))
+            .filter(cell -> pair.isOneWay(cell) == pair.rival().isEmpty())
             .findFirst();
-    if (first.isEmpty() || (pair.rival().isEmpty() && use.basis() == Header.Basis.TOLD)) {
+    Optional<String> odd = cells.stream().filter(pair::isOdd).findFirst();
+    boolean sure = pair.rival().isEmpty() && odd.isEmpty() && use.basis() == Header.Basis.TOLD;
+    if (first.isEmpty() || sure) {
       return List.of();
     }
-    String text = first.get().cell(use.cell());
-    String read = "\"" + text + "\" was read as x = " + pair.halves(text).get(0);
+    String text = first.get();
+    String read = read(text, pair);
     return List.of(
         pair.rival().isEmpty()
             ? new Problem(
                 Kind.COLUMN_GUESSED,
                 place(file, cut, use.cell()),
-                "x and y stand in one cell, " + read,
+                "x and y stand in one cell, "
+                    + read
+                    + odd.map(cell -> ", and " + read(cell, pair)).orElse(""),
                 "if that is wrong, give x and y a column each")
             : new Problem(
                 Kind.COLUMN_AMBIGUOUS,
@@ -67,6 +75,37 @@ final class HeaderDoubts {
                     + ", but it may be x = "
                     + CoordinatePair.halves(pair.rival().get(), text).get(0),
                 "part x and y with a semicolon, or write decimals with a point"));
+  }
+
+  /** Of a placement list without coordinates, why a column that is headed so gives none. */
+  static Optional<Problem> noPairs(TableKind kind, String file, Cut cut) {
+    for (int index = 0; index < Math.min(cut.rows().size(), Cut.SEARCHED); index++) {
+      Row header = cut.rows().get(index);
+      int position = HeaderWords.cell(kind, header, Column.POSITION);
+      List<String> odd =
+          cut.rows().stream()
+              .skip(index + 1L)
+              .map(row -> row.cell(position))
+              .filter(cell -> !cell.isEmpty() && !CoordinatePair.isPair(cell))
+              .limit(3)
+              .toList();
+      if (!odd.isEmpty() && HeaderWords.cell(kind, header, Column.DESIGNATOR) >= 0) {
+        return Optional.of(
+            new Problem(
+                Kind.HEADER_NOT_FOUND,
+                Place.ofCell(file, header.line(), position + 1, "", header.cell(position)),
+                "there are no columns for x and y, and this one does not hold both: \""
+                    + String.join("\", \"", odd)
+                    + "\"",
+                "write both into each cell, parted by a semicolon, such as 12.5; 30, or give x and y"
+                    + " a column each"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String read(String cell, CoordinatePair pair) {
+    return "\"" + cell + "\" was read as x = " + pair.halves(cell).get(0);
   }
 
   private static Problem likely(TableKind kind, String file, Cut cut, Header.Use use) {

@@ -55,6 +55,21 @@ final class HeaderWords {
     return text.indexOf('/') < 0 ? inside(text, words) : halves(text, words);
   }
 
+  /** The cell of a header row that names a column surest; -1 when none does. */
+  static int cell(TableKind kind, Row header, Column column) {
+    int surest = -1;
+    int best = Integer.MAX_VALUE;
+    for (int cell = 0; cell < header.size(); cell++) {
+      for (Match match : matches(kind, header.cell(cell))) {
+        if (match.column() == column && match.rank() < best) {
+          surest = cell;
+          best = match.rank();
+        }
+      }
+    }
+    return surest;
+  }
+
   /** "Value/Part Number": either half may name the column, less surely. */
   private static List<Match> halves(String text, Map<String, List<Match>> words) {
     var halves = new ArrayList<Match>();

@@ -9,7 +9,10 @@ import java.util.stream.IntStream;
 
 /** Tells the columns of a table without a header by what stands in their cells. */
 final class HeaderlessMatch {
+  private static final Set<Column> LENGTHS = EnumSet.of(Column.X, Column.Y, Column.POSITION);
+
   private final List<Row> rows;
+  private final List<String> names;
   private final int width;
   private final List<Header.Use> uses = new ArrayList<>();
   private final boolean[] taken;
@@ -19,8 +22,9 @@ final class HeaderlessMatch {
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
 
-  private HeaderlessMatch(List<Row> rows) {
+  private HeaderlessMatch(List<Row> rows, List<String> names) {
     this.rows = rows;
+    this.names = names;
     this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
     this.taken = new boolean[width];
   }
@@ -28,8 +32,9 @@ final class HeaderlessMatch {
   /** The columns of {@code rows}; incomplete when they can't be told. */
   static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
     boolean strange = rows.size() > 2 && isStrangeHeader(rows);
-    var match = new HeaderlessMatch(rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400)));
     List<String> names = strange ? rows.get(0).cells() : List.of();
+    List<Row> below = rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400));
+    var match = new HeaderlessMatch(below, names);
     for (Column column : Column.values()) {
       map.column(kind, file, column).ifPresent(told -> match.useTold(column, told, names));
     }
@@ -105,14 +110,15 @@ final class HeaderlessMatch {
             .filter(cell -> !taken[cell] && CellShapes.numberShare(rows, cell) > 0.9)
             .boxed()
             .toList();
-    if (numbers.size() < 2 && !tellPair(numbers)) {
+    List<Integer> lengths = numbers.stream().filter(cell -> !isNamed(cell)).toList();
+    if (lengths.size() < 2 && !tellPair(numbers)) {
       return;
     }
     if (pair.isEmpty()) {
-      tell(Column.X, numbers.get(0));
-      tell(Column.Y, numbers.get(1));
+      tell(Column.X, lengths.get(0));
+      tell(Column.Y, lengths.get(1));
     }
-    List<Integer> others = numbers.subList(pair.isEmpty() ? 2 : 0, numbers.size());
+    List<Integer> others = numbers.stream().filter(cell -> !taken[cell]).toList();
     others.stream()
         .filter(cell -> CellShapes.areAngles(rows, cell))
         .reduce((one, later) -> later)
@@ -123,6 +129,13 @@ final class HeaderlessMatch {
         first(cell -> !numbers.contains(cell) && CellShapes.packageShare(rows, cell) > 0.4));
     tell(Column.VALUE, text(numbers));
     tell(Column.PACKAGE, text(numbers));
+  }
+
+  /** Whether a header that has a strange word names a column by a sure one, such as an angle. */
+  private boolean isNamed(int cell) {
+    return cell < names.size()
+        && HeaderWords.matches(TableKind.PLACEMENTS, names.get(cell)).stream()
+            .anyMatch(match -> !match.isWeak() && !LENGTHS.contains(match.column()));
   }
 
   /** X and y in one cell; whether there is such a column. */

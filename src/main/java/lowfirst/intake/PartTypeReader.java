@@ -88,7 +88,9 @@ final class PartTypeReader {
               Kind.VALUE_NOT_UNDERSTOOD,
               row.has(Column.VALUE) ? Column.VALUE : Column.DESCRIPTION,
               read.notUnderstood(),
-              "write the value here, such as 4k7, 100n or 10 µH"));
+              dimension(read.type().kind()).isPresent()
+                  ? "write the value here, such as 4k7, 100n or 10 µH"
+                  : "write the type number here"));
     }
     return read.type();
   }
@@ -169,6 +171,9 @@ final class PartTypeReader {
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
             cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
+    if (dimension.isEmpty() && kind.isPolarised() && (text + number).isEmpty()) {
+      return new Read(type, "nothing says which " + kind.words() + " this is");
+    }
     return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -34,6 +35,7 @@ final class TableReader {
   private final NavigableMap<Integer, String> headings = new TreeMap<>();
   private Optional<String> unitBelow = Optional.empty();
   private Optional<Place> value = Optional.empty();
+  private Set<Integer> merged = Set.of();
 
   private TableReader(TableKind kind, String file, Cut cut) {
     this.kind = kind;
@@ -71,12 +73,13 @@ final class TableReader {
 
   private void readRows(ColumnMap map) {
     if (!cut.header().isComplete(kind)) {
-      problems.add(headerNotFound());
+      problems.add(HeaderDoubts.noPairs(kind, file, cut).orElseGet(this::headerNotFound));
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
     Header header = cut.header();
     List<Row> all = cut.rows();
+    merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
     for (int i = header.index() + 1; i < all.size(); i++) {
       Row row = all.get(i);
       if (isComment(row)) {
@@ -103,6 +106,9 @@ final class TableReader {
     Optional<Place> heading =
         kind == TableKind.BOM && !after.isEmpty()
             ? ValueHeading.in(file, header, row, after.get(0))
+                .filter(
+                    found ->
+                        value.isPresent() || !ValueHeading.namesPart(header, row, after.get(0)))
             : Optional.empty();
     // Where values head rows, another word alone ends the rows of a value.
     boolean ends =
@@ -203,30 +209,50 @@ final class TableReader {
     }
   }
 
-  /** Nothing but designators, where the line above has fewer than it counts: they belong to it. */
+  /** Adds a row that only carries on the line above to it. */
   private boolean continues(Header header, Row row) {
-    int names = header.cellOf(Column.DESIGNATORS);
-    int quantity = header.cellOf(Column.QUANTITY);
-    if (kind != TableKind.BOM || rows.isEmpty() || quantity < 0 || row.filled() != 1) {
+    if (kind != TableKind.BOM || rows.isEmpty()) {
       return false;
     }
     Row above = rows.get(rows.size() - 1).row();
-    String more = row.cell(names);
-    int counted = WholeNumber.in(above.cell(quantity)).orElse(0);
-    boolean missing = DesignatorList.parse(above.cell(names)).designators().size() < counted;
-    if (!missing || !CellShapes.isDesignators(more)) {
+    boolean isMerged = merged.contains(row.line());
+    if (!isMerged && !isMissing(header, above, row)) {
       return false;
     }
+    int names = header.cellOf(Column.DESIGNATORS);
+    int quantity = header.cellOf(Column.QUANTITY);
+    String more = row.cell(names);
     var cells = new ArrayList<>(above.cells());
     cells.set(names, above.cell(names) + ", " + more);
+    if (!row.cell(quantity).isEmpty()) {
+      int both =
+          WholeNumber.in(above.cell(quantity)).orElse(0)
+              + WholeNumber.in(row.cell(quantity)).orElse(0);
+      cells.set(quantity, both + "");
+    }
     rows.set(rows.size() - 1, below(header, new Row(above.line(), cells)));
     problems.add(
         new Problem(
             Kind.COLUMN_GUESSED,
             Place.ofCell(file, row.line(), names + 1, header.name(names), more),
-            "the row holds nothing but designators; they were added to the line above",
-            "if they are a line of their own, write its quantity and value"));
+            isMerged
+                ? "the row has no value, as below a merged cell; "
+                    + more
+                    + " was added to the line above"
+                : "the row holds nothing but designators; they were added to the line above",
+            isMerged
+                ? "if it is another part, write its value into the row"
+                : "if they are a line of their own, write its quantity and value"));
     return true;
+  }
+
+  /** Nothing but designators, where the line above has fewer than it counts: they belong to it. */
+  private static boolean isMissing(Header header, Row above, Row row) {
+    int names = header.cellOf(Column.DESIGNATORS);
+    int counted = WholeNumber.in(above.cell(header.cellOf(Column.QUANTITY))).orElse(0);
+    return row.filled() == 1
+        && CellShapes.isDesignators(row.cell(names))
+        && DesignatorList.parse(above.cell(names)).designators().size() < counted;
   }
 
   /** Designators that a separator parts without quotes, put together again. */

@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.List;
 import java.util.Optional;
+import lowfirst.board.Designator;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
@@ -13,6 +14,9 @@ import lowfirst.quantity.Dimension;
 final class ValueHeading {
   /** A longer text is a remark. */
   private static final int LONGEST = 40;
+
+  /** Any of these says what a part is. */
+  static final List<Column> TELLING = List.of(Column.VALUE, Column.PART_TYPE, Column.DESCRIPTION);
 
   private ValueHeading() {}
 
@@ -31,11 +35,23 @@ final class ValueHeading {
         : Optional.empty();
   }
 
+  /** Whether a lone R2 above R3 is rather a part than 0.2 Ω: as long as no value heads rows. */
+  static boolean namesPart(Header header, Row row, Row below) {
+    int cell = header.cellOf(Column.DESIGNATORS);
+    return CellShapes.isDesignators(row.cell(cell))
+        && letters(row.cell(cell)).equals(letters(below.cell(cell)));
+  }
+
+  private static Optional<String> letters(String designators) {
+    return DesignatorList.parse(designators).designators().stream()
+        .findFirst()
+        .map(Designator::prefix);
+  }
+
   /** Whether a row names designators and nothing that tells what they are. */
   static boolean lacksValue(Header header, Row row) {
     return CellShapes.isDesignators(row.cell(header.cellOf(Column.DESIGNATORS)))
-        && List.of(Column.VALUE, Column.PART_TYPE, Column.DESCRIPTION).stream()
-            .allMatch(column -> row.cell(header.cellOf(column)).isEmpty());
+        && TELLING.stream().allMatch(column -> row.cell(header.cellOf(column)).isEmpty());
   }
 
   static Problem said(Place heading) {
@@ -51,10 +67,7 @@ final class ValueHeading {
     if (text.length() > LONGEST) {
       return false;
     }
-    Optional<PartKind> kind =
-        DesignatorList.parse(designators).designators().stream()
-            .findFirst()
-            .flatMap(designator -> PartKindWords.byLetters(designator.prefix()));
+    Optional<PartKind> kind = letters(designators).flatMap(PartKindWords::byLetters);
     Optional<Dimension> measured = kind.flatMap(PartTypeReader::dimension);
     if (measured.isPresent()) {
       // 0805 and 0207 are sizes.

@@ -22,6 +22,54 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a row of a BOM says: whether it is fitted, how many, how high, or that it is no part. */
 class BomRowsTest {
 
+  // --- a value that stands above
+
+  private static List<String> parts(String bom) {
+    return items(bom).stream()
+        .map(item -> item.quantity() + " " + item.designators() + " " + item.partType().text())
+        .toList();
+  }
+
+  @Test
+  void below_a_merged_cell_the_value_above_counts_and_is_said() {
+    List<String> merged = List.of("3 [R1, R2, R3] 10k", "2 [C1, C2] 100n", "1 [R4] 22k");
+    String bare = "Value,Ref\n10k,R1\n,R2\n,R3\n100n,C1\n,C2\n22k,R4\n";
+    assertEquals(merged, parts(bare));
+    assertEquals(List.of(3, 4, 6), lines(bare, Kind.COLUMN_GUESSED));
+    String counted =
+        "Value,Case,Qty,Ref\n10k,0207,1,R1\n,,1,R2\n,0207,1,R3\n100n,disc,1,C1\n,,1,C2\n22k,,1,R4\n";
+    assertEquals(merged, parts(counted));
+    assertEquals(0, count(counted, Kind.QUANTITY_DISAGREES));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    // one only, behind the designators, of other letters, another package, a value twice
+    "'Value,Ref\n10k,R1\n,R2\n22k,R3\n', 3",
+    "'Ref,Value\nR1,10k\nR2,\nR3,\n', 3 4",
+    "'Value,Ref\n10k,R1\n,C1\n,C2\n', 3 4",
+    "'Value,Ref,Case\n10k,R1,0207\n,R2,0414\n,R3,0414\n', 3 4",
+    "'Value,Ref\n10k,R1\n,R2\n,R3\n10k,R4\n', 3 4",
+    "'Value,Ref\n,R1\n,R2\n10k,R4\n', 2 3",
+    "'Value,Ref,Case\n10k,R1,\n,R2,\nResistors,,\n,R3,\n', 3 5",
+    "'Value,Ref,Qty\n10k,R1,1\n,R2,\n,R3,\n', 3 4"
+  })
+  void where_a_value_may_as_well_be_forgotten_it_is_missing(String bom, String missing) {
+    String text = bom.replace("\\n", "\n");
+    assertEquals(
+        missing,
+        lines(text, Kind.VALUE_NOT_UNDERSTOOD).stream()
+            .map(line -> line + "")
+            .collect(Collectors.joining(" ")));
+    assertTrue(items(text).stream().allMatch(item -> item.designators().size() == 1));
+  }
+
+  @Test
+  void a_part_of_which_nothing_is_said_is_a_problem_where_types_differ() {
+    String bom = "ref,qty,value\nQ1,1,BC547\nQ2,1,\nJ1,1,\nJ2,1,x\n";
+    assertEquals(List.of(3), lines(bom, Kind.VALUE_NOT_UNDERSTOOD));
+  }
+
   // --- fitted or not
 
   @ParameterizedTest(name = "{0}: {1}")

@@ -168,6 +168,118 @@ class OddCellsTest {
             .toList());
   }
 
+  /** Each cell has one reading only, though no sign parts most of them. */
+  @Test
+  void cells_parted_by_different_signs_are_read_where_each_is_sure_and_the_odd_one_is_said() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref\tPosition (mm)\nR1\t(12.5, 30.0)\nR2\t20.25 / 41\nR3\t7;8\nR4\t12,5\n");
+    assertEquals(
+        List.of("R1 12.5 30.0", "R2 20.25 41.0", "R3 7.0 8.0", "R4 12.0 5.0"), places(reading));
+    assertEquals(
+        List.of(
+            "x and y stand in one cell, \"(12.5, 30.0)\" was read as x = 12.5 and y = 30.0, and"
+                + " \"20.25 / 41\" was read as x = 20.25 and y = 41"),
+        messages(reading, Kind.COLUMN_GUESSED));
+  }
+
+  /** Of 12,5 where the others have 20,5; 41,0 the y is missing: it is no pair of 12 and 5. */
+  @Test
+  void a_lone_decimal_among_pairs_is_no_pair() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref\tPosition (mm)\nR1\t20,5; 41,0\nR2\t12,5\nR3\t1 / 2\nR4\t3; 4\n");
+    assertEquals(List.of("R1 20.5 41.0", "R3 1.0 2.0", "R4 3.0 4.0"), places(reading));
+    assertEquals(
+        List.of("\"12,5\" is no x and y as the other cells of the column have them"),
+        messages(reading, Kind.CELL_UNREADABLE));
+  }
+
+  @Test
+  void a_column_of_positions_that_holds_none_is_named_with_its_cells() {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref;Position;Rot\nR1;A1;90\nR2;B2;0\nR3;15 5;0\n");
+    assertEquals(
+        List.of(
+            "there are no columns for x and y, and this one does not hold both: \"A1\", \"B2\""),
+        messages(reading, Kind.HEADER_NOT_FOUND));
+    assertEquals(
+        "placements.csv:1, column 2 (Position)",
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.HEADER_NOT_FOUND)
+            .findFirst()
+            .orElseThrow()
+            .place()
+            .toString());
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '!',
+      value = {
+        "Ref,Position,Rot ! R1,10.5,20.0,90 ! 10.5 ! 20",
+        "Ref,Position,Rot ! R1,(10.5,20.0),90 ! 10.5 ! 20",
+        "Ref,Rot,Position ! R1,90,10.5,20.0 ! 10.5 ! 20",
+        "Ref,Position,Rot ! R1,10,5,20,25,90 ! 10.5 ! 20.25",
+        "Ref;Position;Rot ! R1;10,5;20,25;90 ! 10.5 ! 20.25",
+        "Ref Position Rot ! R1 10,5 20,25 90 ! 10.5 ! 20.25",
+        "List of parts~Ref,Position,Rot ! R1,10.5,20.0,90 ! 10.5 ! 20",
+        "R9,(7.5,8.0),90 ! R1,(10.5,20.0),90 ! 10.5 ! 20",
+        "R9,7.5,90,[7,2] ! R1,x,90,[10.5,20] ! 10.5 ! 20"
+      })
+  void a_pair_without_quotes_falls_into_cells_and_is_put_together_again(
+      String before, String row, double x, double y) {
+    Placement placement =
+        KitTables.read("placements.csv", before.replace("~", "\n") + "\n" + row + "\n")
+            .kit()
+            .boards()
+            .get(0)
+            .placements()
+            .stream()
+            .filter(placed -> placed.designator().text().equals("R1"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(x, placement.xMillimetres(), 1e-9);
+    assertEquals(y, placement.yMillimetres(), 1e-9);
+    assertEquals(90, placement.rotationDegrees());
+  }
+
+  /** The third cell may be the end of y or the start of it. */
+  @Test
+  void a_pair_without_quotes_that_can_be_cut_in_two_ways_is_asked_about() {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref,Position,Rot\nR1,10,5,20,25,90\nR2,20,25,20,0\n");
+    assertEquals(List.of("R1 10.5 20.25"), places(reading));
+    assertEquals(
+        List.of("\"20,25,20\" may be x = 20 and y = 25,20, or x = 20,25 and y = 20"),
+        messages(reading, Kind.CELL_UNREADABLE));
+  }
+
+  /** The position is whole, and what the comma parts is the value behind it. */
+  @Test
+  void a_row_that_is_too_long_for_another_reason_keeps_its_position() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref,Position,Rot,Value\nR1,10;20,90,4,7k\nR2,30;40,0,2,2k\n");
+    assertEquals(List.of("R1 10.0 20.0", "R2 30.0 40.0"), places(reading));
+    assertEquals(2, messages(reading, Kind.ROW_LENGTH).size());
+  }
+
+  private static List<String> places(KitReading reading) {
+    return reading.kit().boards().get(0).placements().stream()
+        .map(p -> p.designator().text() + " " + p.xMillimetres() + " " + p.yMillimetres())
+        .toList();
+  }
+
+  private static List<String> messages(KitReading reading, Kind kind) {
+    return reading.problems().stream()
+        .filter(problem -> problem.kind() == kind)
+        .map(problem -> problem.message())
+        .toList();
+  }
+
   /**
    * Drawers are numbered so, too: whole numbers under a word that may mean anything are no pair.
    */
@@ -337,10 +449,7 @@ class OddCellsTest {
   }
 
   private static List<String> messages(Kind kind, String bom, String placements) {
-    return KitTables.read("bom.csv", bom, "placements.csv", placements).problems().stream()
-        .filter(problem -> problem.kind() == kind)
-        .map(problem -> problem.message())
-        .toList();
+    return messages(KitTables.read("bom.csv", bom, "placements.csv", placements), kind);
   }
 
   @ParameterizedTest(name = "{0} and {1}")
