@@ -41,7 +41,7 @@ final class Flow {
     double needed = 0;
     while (end < pieces.size()) {
       Piece piece = pieces.get(end++);
-      needed += (end == from + 1 && isFresh() ? 0 : piece.spaceAbove()) + piece.height();
+      needed += piece.spaceAbove() + piece.height();
       if (piece.joint() != Piece.Joint.STAYS_WITH_NEXT) {
         break;
       }

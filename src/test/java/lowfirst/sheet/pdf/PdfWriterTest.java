@@ -1,7 +1,6 @@
 package lowfirst.sheet.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -19,9 +18,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 class PdfWriterTest {
 
@@ -37,7 +33,7 @@ class PdfWriterTest {
               new Shape.Label(14, 7, 3, Shape.Label.Anchor.MIDDLE, Ink.BLACK, "R1")),
           "a body with a dot at its left end");
 
-  private static Document everyBlock(int rows) {
+  static Document everyBlock(int rows) {
     var table = new ArrayList<Table.Row>();
     for (int row = 1; row <= rows; row++) {
       table.add(
@@ -90,26 +86,6 @@ class PdfWriterTest {
     Document document = everyBlock(30);
     assertArrayEquals(
         new PdfWriter().write(document, Paper.A4), new PdfWriter().write(document, Paper.A4));
-  }
-
-  @ParameterizedTest
-  @EnumSource(
-      value = PDFAFlavour.class,
-      names = {"PDFA_2_A", "PDFA_2_B", "PDFUA_1"})
-  void an_independent_validator_finds_it_fit_for_archive_and_screen_reader(PDFAFlavour flavour)
-      throws Exception {
-    byte[] pdf = WRITER.write(everyBlock(40), Paper.A4);
-    assertEquals(List.of(), ArchiveProfile.violations(pdf, flavour));
-  }
-
-  @Test
-  void the_validator_does_find_faults() throws Exception {
-    byte[] bare = WRITER.write(everyBlock(3), Paper.A4);
-    String text = new String(bare, java.nio.charset.StandardCharsets.ISO_8859_1);
-    byte[] broken =
-        text.replace("<pdfaid:part>2", "<pdfaid:part>3")
-            .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
-    assertTrue(!ArchiveProfile.violations(broken, PDFAFlavour.PDFA_2_B).isEmpty());
   }
 
   @Test
