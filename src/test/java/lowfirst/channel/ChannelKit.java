@@ -16,7 +16,7 @@ import lowfirst.intake.KitReader;
  * A kit of one channel, written as tables and read as a user's would be; a test changes single
  * cells. What it starts from is a plain solenoid channel that carries.
  */
-final class ChannelKit {
+public final class ChannelKit {
   private static final String SOURCE = "test part, invented";
 
   /** Kits read before, by their texts: reading takes far longer than all checks of a channel. */
@@ -36,7 +36,7 @@ final class ChannelKit {
   }
 
   /** A 24 V solenoid of 1 A on a logic-level MOSFET; everything stated, everything carries. */
-  static ChannelKit typical() {
+  public static ChannelKit typical() {
     var rows = new LinkedHashMap<String, Map<String, String>>();
     rows.put("bom.Q1", bom("Q1", "", "T-FET", "MOSFET, N-channel"));
     rows.put("bom.R1", bom("R1", "220R 1%", "", "resistor"));
@@ -71,7 +71,7 @@ final class ChannelKit {
   }
 
   /** A load of 200 Ω on an output of a Darlington array, its clamp diode beside it. */
-  static ChannelKit array() {
+  public static ChannelKit array() {
     return typical()
         .with("channels", "MOSFET=; gate resistor=; pull-down=")
         .with("drivers", "kind=Darlington array; part type=T-ARRAY")
@@ -148,34 +148,34 @@ final class ChannelKit {
   }
 
   /** The same kit with cells of one row changed, {@code name=value; name=value}. */
-  ChannelKit with(String row, String namesAndValues) {
+  public ChannelKit with(String row, String namesAndValues) {
     ChannelKit changed = copy();
     changed.rows.computeIfAbsent(row, none -> new LinkedHashMap<>()).putAll(cells(namesAndValues));
     return changed;
   }
 
   /** The cells of a row, as {@code with} takes them. */
-  String row(String name) {
+  public String row(String name) {
     return rows.get(name).entrySet().stream()
         .map(cell -> cell.getKey() + "=" + cell.getValue())
         .collect(Collectors.joining("; "));
   }
 
   /** The same kit with a setting of {@code kit.properties}. */
-  ChannelKit setting(String name, String value) {
+  public ChannelKit setting(String name, String value) {
     ChannelKit changed = copy();
     changed.settings.put(name, value);
     return changed;
   }
 
   /** The same kit with one more datasheet line. */
-  ChannelKit datasheet(
+  public ChannelKit datasheet(
       String part, String symbol, String condition, String min, String max, String unit) {
     return line(part, symbol, condition, min, "", max, unit, SOURCE);
   }
 
   /** The same kit with one more datasheet line, every cell given. */
-  ChannelKit line(
+  public ChannelKit line(
       String part,
       String symbol,
       String condition,
@@ -192,7 +192,7 @@ final class ChannelKit {
   }
 
   /** The same kit without the lines of one symbol of one part. */
-  ChannelKit withoutDatasheet(String part, String symbol) {
+  public ChannelKit withoutDatasheet(String part, String symbol) {
     ChannelKit changed = copy();
     changed.datasheets.removeIf(line -> line.startsWith(part + "," + symbol + ","));
     return changed;
@@ -203,7 +203,7 @@ final class ChannelKit {
     return with("bom.Q1", "part type=" + partType + "; description=MOSFET " + maker);
   }
 
-  Kit kit() {
+  public Kit kit() {
     var files = new HashMap<String, String>();
     files.put("boards.csv", "board,count,bom,placements\nmain,1,bom.csv,placements.csv\n");
     files.put("bom.csv", table("bom."));
@@ -250,7 +250,7 @@ final class ChannelKit {
   }
 
   /** The resolved numbers of its first channel. */
-  ChannelInputs inputs() {
+  public ChannelInputs inputs() {
     return KitInputs.of(kit()).channels().get(0);
   }
 
