@@ -463,7 +463,8 @@ class LoadsDocumentTest {
 
   /**
    * Gate: 4.7 V by 10 kΩ - 1 % under 220 Ω + 1 % and 30 Ω, less what the return lifts. Load: 24 V
-   * over 24 Ω, 2 × 2 m of 1 mm² at 0.0172 Ω (0.069 Ω), 50 mm of track (0.012 Ω) and 50 mΩ: 0.993 A, the return counted.
+   * over 24 Ω, 2 × 2 m of 1 mm² at 0.0172 Ω (0.069 Ω), 50 mm of track (0.012 Ω) and 50 mΩ: 0.993 A,
+   * the return counted.
    */
   @Test
   void what_to_measure_is_told_where_the_channel_is_known() {
@@ -622,7 +623,8 @@ class LoadsDocumentTest {
         ReleaseWords.fact(releasing(unknown, List.of()))
             .orElseThrow()
             .text()
-            .startsWith("not worked out; missing: inductance of load striker: write it in loads.csv"),
+            .startsWith(
+                "not worked out; missing: inductance of load striker: write it in loads.csv"),
         ReleaseWords.fact(releasing(unknown, List.of())).toString());
     ChannelInputs lamp = ChannelKit.typical().with("loads", "kind=lamp; inductance=").inputs();
     assertTrue(ReleaseWords.fact(releasing(lamp, List.of())).isEmpty());

@@ -41,13 +41,12 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
               1));
     }
     pieces.add(rule());
-    pieces.replaceAll(piece -> piece.joined(Joint.STAYS_WITH_NEXT));
-    if (text.blocks().isEmpty()) {
-      pieces.set(pieces.size() - 1, rule());
-    }
-    for (int at = 0; at < text.blocks().size(); at++) {
-      List<Piece> block = text.blocks().get(at).fold(this);
-      if (at + 1 < text.blocks().size() && introduces(text.blocks(), at)) {
+    List<Block> blocks = text.blocks();
+    for (int at = 0; at < blocks.size(); at++) {
+      List<Piece> block = blocks.get(at).fold(this);
+      boolean isLine = block.size() == 1;
+      if (at + 1 < blocks.size()
+          && (introduces(blocks, at) || isLine && standsBelowItsHeading(blocks, at))) {
         block.set(block.size() - 1, block.get(block.size() - 1).joined(Joint.STAYS_WITH_NEXT));
       }
       pieces.addAll(block);
@@ -56,8 +55,8 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
   }
 
   /**
-   * Whether a block belongs to the one right below it: text about a table or figure, a picture of
-   * what the facts tell, facts with the caution about them.
+   * Whether a block belongs to the one right below it: text about a table, figure or facts, a
+   * picture of what the facts tell, facts with the caution about them.
    */
   private static boolean introduces(List<Block> blocks, int at) {
     Block block = blocks.get(at);
@@ -66,8 +65,17 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
       return figure.caption().isBlank() && next instanceof Block.Facts;
     }
     return block instanceof Block.Paragraph
-        ? next instanceof Block.Table || next instanceof Block.Figure
+        ? next instanceof Block.Table || next instanceof Block.Figure || next instanceof Block.Facts
         : block instanceof Block.Facts && next instanceof Block.Caution;
+  }
+
+  /** Whether text with more of its section to follow stands first in it: too little to end on. */
+  private static boolean standsBelowItsHeading(List<Block> blocks, int at) {
+    Block next = blocks.get(at + 1);
+    return at > 0
+        && blocks.get(at - 1) instanceof Block.Heading
+        && blocks.get(at) instanceof Block.Paragraph
+        && !(next instanceof Block.Heading || next instanceof Block.NewPage);
   }
 
   /** A font with its size, ink and the width it is set in. */

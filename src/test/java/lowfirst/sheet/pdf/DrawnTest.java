@@ -15,6 +15,10 @@ import lowfirst.sheet.drawing.Shape.Point;
 import lowfirst.sheet.pdf.SeenPdf.Path;
 import lowfirst.sheet.pdf.SeenPdf.SeenPage;
 import lowfirst.sheet.pdf.SeenPdf.Text;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -195,6 +199,31 @@ class DrawnTest {
     assertEquals(LEFT + 12 * MILLIMETRE, labels.get(0).x(), 0.02);
     assertEquals(TOP + 11 * MILLIMETRE, labels.get(0).y(), 0.02);
     assertEquals(1.5 * MILLIMETRE, labels.get(1).size(), 0.01);
+  }
+
+  /** A program may cut a stamp off at its box: that leaves 4 points for the outer half of lines. */
+  @Test
+  void a_stamp_has_room_for_its_outermost_lines() throws Exception {
+    var inner = new Drawing(20, 10, List.of(), "");
+    var other = new Drawing(30, 10, List.of(), "");
+    var drawing =
+        new Drawing(
+            50, 50, List.of(new Shape.Stamp(inner, 1, 1, 1), new Shape.Stamp(other, 1, 1, 1)), "");
+    byte[] pdf =
+        WRITER.write(new Document("T", "", List.of(new Block.Figure(drawing, ""))), Paper.A4);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      var resources = document.getPage(0).getResources();
+      var names = new java.util.ArrayList<COSName>();
+      resources.getXObjectNames().forEach(names::add);
+      assertEquals(2, names.size());
+      var stamp = (PDFormXObject) resources.getXObject(COSName.getPDFName("S1"));
+      assertEquals(-4, stamp.getBBox().getLowerLeftX(), 0.01);
+      assertEquals(-4, stamp.getBBox().getLowerLeftY(), 0.01);
+      assertEquals(20 * MILLIMETRE + 4, stamp.getBBox().getUpperRightX(), 0.01);
+      assertEquals(10 * MILLIMETRE + 4, stamp.getBBox().getUpperRightY(), 0.01);
+      assertTrue(stamp.getResources().getFontNames().iterator().hasNext());
+      assertEquals("XObject", stamp.getCOSObject().getNameAsString(COSName.TYPE));
+    }
   }
 
   /** What was set before a stamp holds no longer in it, nor what it sets after it. */

@@ -222,6 +222,26 @@ class LayoutTest {
     for (String other : List.of("No", "2", "3", "5")) {
       assertEquals(number.right(), page.text(other).right(), 0.02, other);
     }
+    // A column of boxes takes what a box needs, one of drawings what the drawing does.
+    SeenPage tight =
+        page(
+            new Table(
+                "",
+                List.of(
+                    new Table.Column("", Table.Align.START, 0.01),
+                    new Table.Column("D", Table.Align.START, 0.01),
+                    new Table.Column("F", Table.Align.START, 0.01),
+                    new Table.Column("W", Table.Align.START, 1)),
+                List.of(
+                    new Table.Row(
+                        List.of(
+                            Cell.box(true),
+                            Cell.of("", SQUARE),
+                            Cell.field(""),
+                            Cell.of("word ".repeat(300).strip()))))));
+    assertEquals(LEFT + 12 + 6 + 3, tight.text("D").x(), 0.3);
+    assertEquals(tight.text("D").x() + 56.69 + 6, tight.text("F").x(), 0.3);
+    assertEquals(tight.text("F").x() + 3.6 * 12 + 6, tight.text("W").x(), 0.3);
     // Natural widths are that of 12345, and six boxes for a line to write on, each with 3 on both
     // sides; what is left goes out 1 to 4.
     double first = number.width() + 6;
@@ -442,10 +462,13 @@ class LayoutTest {
     assertEquals(9.75, page.text("two").y() - page.text("one").y(), 0.01);
   }
 
-  /** The page has 799.37 - 107.22 = 692.15 points, less 5.2 for edges: 62 lines of 11.05. */
+  /**
+   * Below its header a page has 741.9 points. With the drawing of 34.02 and 5.2 for edges, 63 lines
+   * of 11.05 fit; on the next page 66; one more page takes the last.
+   */
   @Test
   void a_row_longer_than_a_page_goes_on_overleaf_line_by_line() throws Exception {
-    String words = IntStream.range(0, 100).mapToObj(i -> "w" + i).collect(Collectors.joining("\n"));
+    String words = IntStream.range(0, 130).mapToObj(i -> "w" + i).collect(Collectors.joining("\n"));
     SeenPdf pdf =
         seen(
             document(
@@ -458,10 +481,12 @@ class LayoutTest {
                         new Table.Row(List.of(Cell.of("name", SQUARE), Cell.of(words))),
                         new Table.Row(List.of(Cell.of("last"), Cell.of("z")))))));
     List<String> all = pdf.pages().stream().flatMap(page -> page.words().stream()).toList();
-    for (int i = 0; i < 100; i++) {
+    for (int i = 0; i < 130; i++) {
       assertEquals(1, java.util.Collections.frequency(all, "w" + i), "w" + i);
     }
     assertEquals(1, java.util.Collections.frequency(all, "name"));
+    assertTrue(pdf.pages().get(1).words().containsAll(List.of("w0", "w62")));
+    assertTrue(pdf.pages().get(2).words().containsAll(List.of("w63", "w128")));
     long drawn =
         pdf.pages().stream()
             .flatMap(page -> page.paths().stream())

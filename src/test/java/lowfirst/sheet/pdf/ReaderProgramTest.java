@@ -16,6 +16,7 @@ import lowfirst.sheet.drawing.Drawing;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDTrueTypeFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -191,6 +192,24 @@ class ReaderProgramTest {
       assertEquals("Btn", fields.get(0).getFieldType());
       assertEquals("Tx", fields.get(1).getFieldType());
       fields.forEach(field -> assertTrue(field.getWidgets().get(0).isPrinted()));
+      assertEquals("/Typing 8.5 Tf 0 g", fields.get(1).getCOSObject().getString(COSName.DA));
+      var typing =
+          (PDTrueTypeFont) form.getDefaultResources().getFont(COSName.getPDFName("Typing"));
+      assertTrue(typing.isEmbedded());
+      assertTrue(typing.getName().startsWith("TYPING+"), typing.getName());
+      for (int sign : "AZaz09äßÜé€±µ°%.,-/()".codePoints().toArray()) {
+        byte[] code = typing.encode(Character.toString(sign));
+        assertFalse(
+            typing.getPath(code[0] & 0xFF).getBounds2D().isEmpty(), Character.toString(sign));
+      }
+      for (PDField field : fields) {
+        assertEquals("Widget", field.getWidgets().get(0).getSubtype());
+        assertEquals("Annot", field.getCOSObject().getNameAsString(COSName.TYPE));
+      }
+      var look = fields.get(3).getWidgets().get(0).getNormalAppearanceStream();
+      assertEquals("Form", look.getCOSObject().getNameAsString(COSName.SUBTYPE));
+      assertEquals("XObject", look.getCOSObject().getNameAsString(COSName.TYPE));
+      assertTrue(look.getResources().getFontNames().iterator().hasNext());
       fields.get(0).setValue("Ticked");
       fields.get(1).setValue("Größe 4.68 k€");
       document.save(out);

@@ -168,8 +168,14 @@ record SeenPdf(List<SeenPage> pages, List<Field> fields, String structure) {
         if ("MCR".equals(type)) {
           words.add(marked.get(child.getCOSDictionary(COSName.PG)).get(child.getInt(COSName.MCID)));
         } else if ("OBJR".equals(type)) {
+          if (!child.getCOSDictionary(COSName.PG).getNameAsString(COSName.TYPE).equals("Page")) {
+            throw new AssertionError("a field on no page");
+          }
           words.add("field " + child.getCOSDictionary(COSName.OBJ).getString(COSName.TU));
         } else {
+          if (child.getCOSDictionary(COSName.P) != element) {
+            throw new AssertionError(child + " doesn't know its parent");
+          }
           describe(child, indent + "  ", marked, below);
         }
       }
