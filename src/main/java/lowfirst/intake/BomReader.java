@@ -45,7 +45,13 @@ final class BomReader {
           "+",
           "place",
           "assemble",
-          "bestückt");
+          "bestückt",
+          "tak",
+          "ano",
+          "sim",
+          "sì",
+          "да",
+          "是");
   private static final Set<String> NO =
       Set.of(
           "no",
@@ -63,14 +69,19 @@ final class BomReader {
           "excluded",
           "exclude",
           "unpopulated",
-          "nee");
+          "nee",
+          "nie",
+          "ne",
+          "não",
+          "нет",
+          "否");
   private static final Pattern NOT_FITTED =
       Pattern.compile(
           "(?iU)^(nf|nm|nb|np|n/[fmp])$"
-              + "|(^|[\\s(\\[/,;])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
+              + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
               + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
               + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
-              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.])");
+              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.*_])");
 
   /** A heading over parts that are not fitted. */
   private static final Pattern LEFT_OUT =
@@ -324,7 +335,8 @@ final class BomReader {
     }
     if (NOT_FITTED.matcher(type.text()).find()
         || NOT_FITTED.matcher(row.text(Column.DESCRIPTION)).find()
-        || NOT_FITTED.matcher(row.text(Column.PART_TYPE)).find()) {
+        || NOT_FITTED.matcher(row.text(Column.PART_TYPE)).find()
+        || NOT_FITTED.matcher(row.text(Column.PACKAGE)).find()) {
       return Item.Fitting.NOT_FITTED;
     }
     boolean optional = words.areOptional(row);

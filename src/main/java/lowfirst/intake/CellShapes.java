@@ -1,8 +1,11 @@
 package lowfirst.intake;
 
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** What the cells of a column look like, for headers that are missing or say little. */
 final class CellShapes {
@@ -78,6 +81,21 @@ final class CellShapes {
       }
     }
     return cells.size() < 3 || steady < (cells.size() - 2) * 0.8;
+  }
+
+  /** Whether a column numbers the rows, in whatever order they stand now. */
+  static boolean numbersRows(List<Row> rows, int cell) {
+    List<String> cells =
+        rows.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    var numbers = new HashSet<Integer>();
+    cells.forEach(text -> WholeNumber.in(text).ifPresent(numbers::add));
+    // Sections may each begin with 1 again.
+    long rising =
+        IntStream.range(1, cells.size())
+            .filter(i -> step(cells, i) == 1 || cells.get(i).equals("1"))
+            .count();
+    boolean each = numbers.size() == cells.size() && Collections.max(numbers) <= cells.size();
+    return cells.size() > 1 && (each || rising >= (cells.size() - 1) * 0.8);
   }
 
   /** How much more a cell counts than the one before; 0 when either is no number. */

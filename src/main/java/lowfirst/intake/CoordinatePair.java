@@ -94,8 +94,12 @@ record CoordinatePair(Way way, Optional<Way> rival) {
   /** Whether pairs of a column can be nothing else, whatever it is called. */
   static boolean areTelling(List<Row> rows, int cell) {
     List<String> texts = filled(rows, cell);
-    return texts.stream().filter(text -> TELLING.matcher(text).matches()).count() * 2
-        > texts.size();
+    return texts.stream().filter(CoordinatePair::isTelling).count() * 3 > texts.size();
+  }
+
+  /** 12,5 alone may be one number. */
+  private static boolean isTelling(String text) {
+    return TELLING.matcher(text).matches() && !LENGTH.matcher(text).matches();
   }
 
   private static List<String> filled(List<Row> rows, int cell) {

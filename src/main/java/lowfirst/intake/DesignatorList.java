@@ -47,6 +47,13 @@ public record DesignatorList(
   /** Letters in small, which the standards of designators have in capitals. */
   private static final Pattern SMALL = Pattern.compile("[a-z]{1,3}\\d{1,5}");
 
+  /** 2, 3 and 4, 5-7: numbers without letters. */
+  private static final Pattern NUMBERS =
+      Pattern.compile(
+          "(?iU)\\d{1,4}(?:(?:\\s*[-–/&+]\\s*|\\s+(?:and|und|et|y|e|en|oraz|i|a)\\s+)\\d{1,4})*");
+
+  private static final Pattern NO_NUMBER = Pattern.compile("\\D+");
+
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
@@ -153,6 +160,9 @@ public record DesignatorList(
         add(text);
         return;
       }
+      if (carriesOn(text)) {
+        return;
+      }
       if (range(text) || joined(text)) {
         return;
       }
@@ -181,6 +191,38 @@ public record DesignatorList(
       } else {
         others.add(text);
       }
+    }
+
+    /** Numbers that rise after a designator, as in Q1, 2, 3 and 4-6, leave its letters out. */
+    private boolean carriesOn(String text) {
+      if (designators.isEmpty() || !NUMBERS.matcher(text).matches()) {
+        return false;
+      }
+      Designator before = designators.get(designators.size() - 1);
+      if (before.prefix().isEmpty()) {
+        return false;
+      }
+      for (String number : NO_NUMBER.split(text)) {
+        String last = before.text().substring(before.prefix().length());
+        boolean rises =
+            WholeNumber.in(number).orElse(-1) > WholeNumber.in(last).orElse(Integer.MAX_VALUE);
+        if (!rises) {
+          return false;
+        }
+        before = Designator.of(before.prefix() + number);
+      }
+      String letters = before.prefix();
+      remarks.add(
+          "\""
+              + text
+              + "\" after "
+              + designators.get(designators.size() - 1)
+              + " was read as more "
+              + letters);
+      for (String piece : AND.split(text)) {
+        words(letters + piece);
+      }
+      return true;
     }
 
     /** R8 and R9, R8/R9: only where every piece is a designator by itself. */

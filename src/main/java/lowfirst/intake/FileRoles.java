@@ -80,20 +80,33 @@ final class FileRoles {
     if (name.startsWith("placements.")) {
       return Optional.of(TableKind.PLACEMENTS);
     }
-    boolean placed = understands(TableKind.PLACEMENTS, path);
-    if (placed || PLACEMENT_NAME.matcher(name).find()) {
+    Header placed = header(TableKind.PLACEMENTS, path);
+    if (isHeaded(TableKind.PLACEMENTS, placed) || PLACEMENT_NAME.matcher(name).find()) {
       return Optional.of(TableKind.PLACEMENTS);
     }
-    boolean named = BOM_NAME.matcher(name).find();
-    return named || understands(TableKind.BOM, path)
-        ? Optional.of(TableKind.BOM)
-        : Optional.empty();
+    Header listed = header(TableKind.BOM, path);
+    if (isHeaded(TableKind.BOM, listed) || BOM_NAME.matcher(name).find()) {
+      return Optional.of(TableKind.BOM);
+    }
+    // Any two columns of numbers may look like x and y.
+    return isFound(TableKind.PLACEMENTS, placed)
+        ? Optional.of(TableKind.PLACEMENTS)
+        : isFound(TableKind.BOM, listed) ? Optional.of(TableKind.BOM) : Optional.empty();
   }
 
-  private boolean understands(TableKind kind, String path) {
+  private Header header(TableKind kind, String path) {
     byte[] bytes = files.file(path).orElse(new byte[0]);
-    Table table = TableReader.read(kind, path, bytes, map);
-    return table.isUnderstood() && table.header().index() >= 0;
+    return TableReader.read(kind, path, bytes, map).header();
+  }
+
+  private static boolean isFound(TableKind kind, Header header) {
+    return header.isComplete(kind) && header.index() >= 0;
+  }
+
+  /** Whether words, and not only what the cells look like, name the columns. */
+  private static boolean isHeaded(TableKind kind, Header header) {
+    long byCells = header.uses().stream().filter(use -> use.basis() == Header.Basis.CELLS).count();
+    return isFound(kind, header) && byCells * 2 < header.uses().size();
   }
 
   /** A file with just the expected name stands for itself beside others that only resemble it. */

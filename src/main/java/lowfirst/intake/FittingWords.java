@@ -31,7 +31,10 @@ final class FittingWords {
   private static final Pattern LEFT_OUT =
       Pattern.compile(
           "(?iU)\\b(not used|leave (it )?(empty|out|off|open|unpopulated)|omit(ted)?|entf(ä|ae)llt"
-              + "|unbest(ü|ue)ckt|freilassen|ne pas monter|no montar|non montare)\\b");
+              + "|unbest(ü|ue)ckt|freilassen|ne pas monter|n(o|ão|ao) montar|non montare|nie montowa\\w*|neosazovat|neosadit"
+              + "|niet (plaatsen|monteren|geplaatst)|не (устан(а|о)вл|монтир|запаив)\\w*|未実装|実装しない|不贴|不焊接?)\\b");
+
+  private static final char LAST_LATIN = '\u024f';
 
   private static final Pattern NOTHING = Pattern.compile("(?i)n\\.?/?c\\.?");
 
@@ -93,9 +96,12 @@ final class FittingWords {
   /** Spares values and type numbers the closer look. */
   private static boolean mayTell(String text) {
     int length = text.length();
-    return length > 2
-        && length <= 500
-        && (length > 7 || text.indexOf(' ') > 0 || "oO(".indexOf(text.charAt(0)) >= 0);
+    // Other scripts say it in two letters.
+    boolean foreign = length > 1 && text.charAt(0) > LAST_LATIN;
+    return length <= 500
+        && (foreign
+            || length > 7
+            || (length > 2 && (text.indexOf(' ') > 0 || "oO(".indexOf(text.charAt(0)) >= 0)));
   }
 
   private static Said read(String text) {

@@ -16,16 +16,26 @@ final class GroupedNumber {
   private static final Pattern BY_COMMA =
       Pattern.compile("[+-]?\\d{1,3}(,\\d{3})+(\\.\\d+)?(?=\\D*$).*");
 
+  /** A longer text is no number. */
+  private static final int LONGEST = 40;
+
   private GroupedNumber() {}
 
   /** Whether a coordinate shows that points part groups and a comma the decimals. */
   static boolean groupsByPoint(String text) {
-    return shows(text, '.', ',');
+    return shows(text, '.', ',') || isGroupedTwice(text, '.', BY_POINT);
   }
 
   /** Whether a coordinate shows that commas part groups and a point the decimals. */
   static boolean groupsByComma(String text) {
-    return shows(text, ',', '.');
+    return shows(text, ',', '.') || isGroupedTwice(text, ',', BY_COMMA);
+  }
+
+  /** 1.012.700: no number has two decimal marks. */
+  private static boolean isGroupedTwice(String text, char group, Pattern grouped) {
+    return text.indexOf(group) != text.lastIndexOf(group)
+        && text.length() <= LONGEST
+        && grouped.matcher(text).matches();
   }
 
   private static boolean shows(String text, char group, char decimal) {
@@ -35,7 +45,7 @@ final class GroupedNumber {
 
   /** The number with its groups joined; the text itself when it has none. */
   static String without(String text, boolean point, boolean comma) {
-    if (text.length() > 40) {
+    if (text.length() > LONGEST) {
       return text;
     }
     if (BY_BLANK.matcher(text).matches()) {

@@ -1,14 +1,23 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Finds which cell of a header row names which column. */
 final class HeaderMatch {
   /** So much more of its cells must look right that one header gives way to another. */
   private static final double CLEARLY = 0.3;
+
+  /** Share of cells that must be filled with designators where no word says that they are. */
+  private static final double MOSTLY = 0.7;
+
+  /** What a column that only numbers the rows can't be. */
+  private static final Set<Column> TEXTS =
+      EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
 
   private final TableKind kind;
   private final String file;
@@ -38,6 +47,7 @@ final class HeaderMatch {
     match.useSureHeaders();
     match.usePair();
     match.useLikelyHeaders();
+    match.useDesignatorsByCells();
     return new Header(index, match.names, match.uses, match.pair);
   }
 
@@ -126,6 +136,31 @@ final class HeaderMatch {
     }
   }
 
+  /** Under a word that nobody knows, where two others at least are sure to head columns. */
+  private void useDesignatorsByCells() {
+    Column designators = kind.required().get(0);
+    boolean missing = !isUsed(designators) && map.column(kind, file, designators).isEmpty();
+    if (!kind.isExported() || !missing || sure() < 2) {
+      return;
+    }
+    int best = -1;
+    double most = MOSTLY;
+    for (int cell = 0; cell < names.size(); cell++) {
+      double share = taken[cell] ? 0 : CellShapes.designatorShare(below, cell);
+      if (share > most && CellShapes.filledShare(below, cell) > MOSTLY) {
+        best = cell;
+        most = share;
+      }
+    }
+    if (best >= 0) {
+      use(designators, best, Header.Basis.CELLS);
+    }
+  }
+
+  private long sure() {
+    return uses.stream().filter(use -> use.basis() == Header.Basis.HEADER).count();
+  }
+
   /** X and y in one cell: only where neither has a column of its own. */
   private void usePair() {
     if (kind != TableKind.PLACEMENTS || isUsed(Column.X) || isUsed(Column.Y)) {
@@ -184,7 +219,8 @@ final class HeaderMatch {
         if (!taken[cell]
             && match.column() == column
             && match.rank() >= fromRank
-            && match.rank() < bestRank) {
+            && match.rank() < bestRank
+            && !(match.isWeak() && TEXTS.contains(column) && CellShapes.numbersRows(below, cell))) {
           best = cell;
           bestRank = match.rank();
         }

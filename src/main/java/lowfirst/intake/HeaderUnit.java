@@ -9,7 +9,7 @@ final class HeaderUnit {
   private static final Pattern UNIT =
       Pattern.compile(
           "^(.*?)[\\s_,/-]*[(\\[{]?\\s*"
-              + "(mm|millimeters?|millimetres?|mils?|thou|inch|inches|in|um|µm|μm|microns?|nm|cm|[\"\u2033]|deg|degrees?|°|%|V|A|W|Ω)"
+              + "(mm|millimeters?|millimetres?|mils?|thou|inch|inches|in|um|µm|μm|microns?|nm|cm|мм|[\"\u2033]|deg|degrees?|°|%|V|A|W|Ω)"
               + "\\s*[)\\]}]?$",
           Pattern.CASE_INSENSITIVE);
 
@@ -42,7 +42,7 @@ final class HeaderUnit {
   static String canonical(String unit) {
     String lower = unit.toLowerCase(java.util.Locale.ROOT);
     return switch (lower) {
-      case "millimeter", "millimeters", "millimetre", "millimetres" -> "mm";
+      case "millimeter", "millimeters", "millimetre", "millimetres", "мм" -> "mm";
       case "mils", "thou" -> "mil";
       case "in", "inches", "\"", "\u2033" -> "inch";
       case "um", "μm", "micron", "microns" -> "µm";

@@ -31,6 +31,12 @@ final class PartTypeReader {
   private static final Pattern MINUS = Pattern.compile("[-−]\\s?(\\d{1,3}(?:\\.\\d{1,3})?)");
   private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
+  /** 01-Feb, Feb 24, 2026-02-01, 1/2/2026. */
+  private static final Pattern DATE =
+      Pattern.compile(
+          "(?i)(\\d{1,2}[-. /])?(jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\\p{L}*\\.?([-. /]\\d{2,4})?"
+              + "|\\d{4}-\\d{2}-\\d{2}|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}");
+
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
   private static final int VALUE = 0;
   private static final int DESCRIPTION = 1;
@@ -300,6 +306,9 @@ final class PartTypeReader {
   private static String notUnderstood(String text, boolean symbolName, Dimension dimension) {
     if (text.isEmpty()) {
       return "the value is missing";
+    }
+    if (DATE.matcher(text).matches()) {
+      return "\"" + text + "\" is a date, as a spreadsheet makes of a value such as 1-2";
     }
     return symbolName
         ? "\"" + text + "\" names a drawing symbol, not a value"

@@ -152,7 +152,13 @@ final class TableReader {
 
   /** Below the header a row may name the units of the columns. */
   private Optional<Problem> unitRow(Header header, Row row) {
-    if (kind != TableKind.PLACEMENTS || !rows.isEmpty() || header.index() < 0) {
+    if (!rows.isEmpty() || header.index() < 0) {
+      return Optional.empty();
+    }
+    if (kind == TableKind.BOM) {
+      return secondHeader(header, row);
+    }
+    if (kind != TableKind.PLACEMENTS) {
       return Optional.empty();
     }
     String unit = bare(row.cell(header.cellOf(Column.X)));
@@ -171,6 +177,22 @@ final class TableReader {
             Place.ofLine(file, row.line()),
             "this row names the units (" + unit + "), it was not read as a part",
             "nothing, unless it is a row"));
+  }
+
+  /** A word where the quantity belongs, and no number or designator anywhere: pieces, each. */
+  private Optional<Problem> secondHeader(Header header, Row row) {
+    boolean carriesOn =
+        row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
+            && !row.cell(header.cellOf(Column.QUANTITY)).isEmpty()
+            && row.cells().stream().noneMatch(TableReader::hasDigit);
+    return carriesOn
+        ? Optional.of(
+            new Problem(
+                Kind.ROW_IGNORED,
+                Place.ofLine(file, row.line()),
+                "this row carries on the header, it was not read as a part",
+                "nothing, unless it is a row"))
+        : Optional.empty();
   }
 
   private static String bare(String unit) {

@@ -60,11 +60,11 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
   private static TextOfFile unmarked(String file, byte[] bytes) {
     int[] zeros = zerosAtEvenAndOddPlaces(bytes);
     int pairs = Math.min(bytes.length, SAMPLE) / 2;
-    // Western text in UTF-16 has a zero in nearly every pair, always on the same side.
-    if (pairs > 0 && zeros[1] > pairs * 0.6 && zeros[0] < pairs * 0.1) {
+    // Digits, separators and line ends in UTF-16 have a zero, always on the same side.
+    if (zeros[1] > pairs * 0.2 && zeros[0] < pairs * 0.1) {
       return decoded(file, bytes, 0, StandardCharsets.UTF_16LE, "UTF-16 (little-endian, no mark)");
     }
-    if (pairs > 0 && zeros[0] > pairs * 0.6 && zeros[1] < pairs * 0.1) {
+    if (zeros[0] > pairs * 0.2 && zeros[1] < pairs * 0.1) {
       return decoded(file, bytes, 0, StandardCharsets.UTF_16BE, "UTF-16 (big-endian, no mark)");
     }
     if (zeros[0] + zeros[1] > 0) {
@@ -79,11 +79,34 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   private static TextOfFile ofOneByteEach(String file, byte[] bytes) {
     var western = new String(bytes, WINDOWS_1252);
+    Optional<NationalCodePage> national = NationalCodePage.of(bytes, western);
+    if (national.isPresent()) {
+      return ofNationalCodePage(file, national.get());
+    }
     // What can be mended was UTF-8 once, and no old code page.
     Optional<OldCodePage> old =
         mended(western).equals(western) ? OldCodePage.of(bytes, western) : Optional.empty();
     return old.map(page -> ofOldCodePage(file, western, page))
         .orElseGet(() -> checked(file, western, "Windows-1252"));
+  }
+
+  private static TextOfFile ofNationalCodePage(String file, NationalCodePage page) {
+    TextOfFile text = checked(file, page.text(), page.words() + ", guessed");
+    if (text.text().isEmpty()) {
+      return text;
+    }
+    var problems = new ArrayList<>(text.problems());
+    problems.add(
+        new Problem(
+            Kind.COLUMN_GUESSED,
+            Place.ofFile(file),
+            "the file was read in "
+                + page.words()
+                + ", in which \""
+                + page.known()
+                + "\" stands in it",
+            "if words read wrong, save the file as UTF-8"));
+    return new TextOfFile(text.text(), text.encoding(), problems);
   }
 
   private static TextOfFile ofOldCodePage(String file, String western, OldCodePage page) {

@@ -7,6 +7,7 @@ import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -15,7 +16,9 @@ import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Sheet;
 
 /**
@@ -36,6 +39,12 @@ record Workbook(List<List<Row>> sheets, List<Problem> problems) {
 
   /** Digits that a spreadsheet keeps of a number (IEEE 754 double). */
   private static final MathContext DIGITS = new MathContext(15);
+
+  /** With what a cell's number is shown as: a date, a share of hundred. */
+  private static final ReadingOptions WITH_FORMATS = new ReadingOptions(true, false);
+
+  /** Text in quotes, colours and locales in brackets, and signs that stand for themselves. */
+  private static final Pattern NO_FORMAT = Pattern.compile("\"[^\"]*\"|\\[[^\\]]*]|\\\\.");
 
   private static final String DOCTYPE = "<!DOCTYPE";
 
@@ -86,7 +95,7 @@ record Workbook(List<List<Row>> sheets, List<Problem> problems) {
 
   private static List<List<Row>> sheets(byte[] bytes) throws IOException {
     var sheets = new ArrayList<List<Row>>();
-    try (var workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes))) {
+    try (var workbook = opened(bytes)) {
       for (Sheet sheet : workbook.getSheets().toList()) {
         try (Stream<org.dhatim.fastexcel.reader.Row> rows = sheet.openStream()) {
           sheets.add(
@@ -95,6 +104,15 @@ record Workbook(List<List<Row>> sheets, List<Problem> problems) {
       }
     }
     return sheets;
+  }
+
+  /** Without formats where the file has none. */
+  private static ReadableWorkbook opened(byte[] bytes) throws IOException {
+    try {
+      return new ReadableWorkbook(new ByteArrayInputStream(bytes), WITH_FORMATS);
+    } catch (ExcelReaderException noStyles) {
+      return new ReadableWorkbook(new ByteArrayInputStream(bytes));
+    }
   }
 
   private static Row row(org.dhatim.fastexcel.reader.Row row) {
@@ -112,10 +130,23 @@ record Workbook(List<List<Row>> sheets, List<Problem> problems) {
     }
     String raw = cell.getRawValue() == null ? "" : cell.getRawValue();
     try {
-      return raw.length() > 40 ? raw : plain(new BigDecimal(raw));
+      return raw.length() > 40 ? raw : shown(new BigDecimal(raw), cell);
     } catch (NumberFormatException noNumber) {
       return Rows.stripped(raw);
     }
+  }
+
+  /** What a person sees where the number alone means something else. */
+  private static String shown(BigDecimal number, Cell cell) {
+    String format =
+        cell.getDataFormatString() == null
+            ? ""
+            : NO_FORMAT.matcher(cell.getDataFormatString()).replaceAll("");
+    if (format.indexOf('%') >= 0) {
+      return plain(number.movePointRight(2)) + " %";
+    }
+    boolean isDate = format.matches("(?i).*[dy].*");
+    return isDate ? cell.asDate().toLocalDate().toString() : plain(number);
   }
 
   private static String plain(BigDecimal number) {

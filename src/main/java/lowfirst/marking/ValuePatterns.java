@@ -17,7 +17,7 @@ final class ValuePatterns {
       Pattern.compile(
           STARTS + NUMBER + "\\s*(k|K|M|G|T|m|u|[Mm][Ee][Gg]|[Kk]ilo|)\\s*" + OHM + ENDS);
   static final Pattern R_SUFFIX =
-      Pattern.compile(STARTS + NUMBER + "(k|K|M|m|)([RrE])" + LETTER + ENDS);
+      Pattern.compile(STARTS + NUMBER + "(k|K|M|m|)([Rr]|E(?![+-]\\d))" + LETTER + ENDS);
   static final Pattern RKM_OHMS =
       Pattern.compile(
           STARTS + "(\\d{1,4})([RrKkMGTLE])(\\d{1,3})" + LETTER + "\\s*" + OHM + "?" + ENDS);

@@ -92,6 +92,16 @@ class BomRowsTest {
     "description, leave empty, NOT_FITTED",
     "description, only if needed, OPTIONAL",
     "part type, not mounted, NOT_FITTED",
+    "description, 10k *DNP*, NOT_FITTED",
+    "description, 10k_DNP, NOT_FITTED",
+    "description, DNPX, FITTED",
+    "package, 0207 DNP, NOT_FITTED",
+    "description, nie montować, NOT_FITTED",
+    "description, не устанавливать, NOT_FITTED",
+    "description, 未実装, NOT_FITTED",
+    "description, 不贴, NOT_FITTED",
+    "fitted, nie, NOT_FITTED",
+    "fitted, да, FITTED",
   })
   void words_say_whether_a_part_is_fitted(String column, String text, Item.Fitting fitting) {
     assertEquals(

@@ -18,6 +18,8 @@ class DesignatorListTest {
           """
           R1                          | R1
           R1,R2                       | R1 R2
+          Q1, 2, 3 and 5              | Q1 Q2 Q3 Q5
+          R1, 3-5, R9                 | R1 R3 R4 R5 R9
           R1, R2 ,R3                  | R1 R2 R3
           R4;R5;R6                    | R4 R5 R6
           C4 C5 C6 C8                 | C4 C5 C6 C8

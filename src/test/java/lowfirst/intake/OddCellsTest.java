@@ -380,8 +380,9 @@ class OddCellsTest {
   void groups_of_digits_are_told_from_decimals_by_the_other_cells_of_the_list() {
     String american = "Ref;X (mil);Y (mil)\nR1;1,234.5;2,000\nR2;100;300\n";
     String european = "Ref;X (mil);Y (mil)\nR1;1.234,5;2.000\nR2;100;300\n";
+    String twice = "Ref;X (nm);Y (nm)\nR1;31.356.300;50.800.000\nR2;101;300.000\n";
     String onlyInY = "Ref;X (mil);Y (mil)\nR1;1234.5;2,000\nR2;100;1,300.5\n";
-    for (String list : List.of(american, european, onlyInY)) {
+    for (String list : List.of(american, european, onlyInY, twice)) {
       Placement placement = board("placements.csv", list).placements().get(0);
       assertEquals(31.3563, placement.xMillimetres(), 1e-9);
       assertEquals(50.8, placement.yMillimetres(), 1e-9);

@@ -23,6 +23,10 @@ class WorkbookTest {
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
   private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
 
+  private static final String STYLED =
+      "<Override PartName=\"/xl/styles.xml\" ContentType=\""
+          + "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/>";
+
   private static final String BOM_SHEET =
       sheet(
           row(1, text("A1", "Chime latch")),
@@ -73,6 +77,39 @@ class WorkbookTest {
         workbook.sheets().get(0).stream().map(row -> row.line() + " " + row.cells()).toList());
   }
 
+  /** ECMA-376 part 1, 18.8.30: 9 and 14 are built-in formats of shares and dates. */
+  @Test
+  void what_a_number_is_shown_as_counts_where_it_is_a_date_or_a_share() throws IOException {
+    String styles =
+        "<styleSheet xmlns=\""
+            + MAIN
+            + "\"><numFmts count=\"2\"><numFmt numFmtId=\"164\" formatCode=\"d\\-mmm\"/>"
+            + "<numFmt numFmtId=\"165\" formatCode=\"0.0&quot; days&quot;\"/></numFmts>"
+            + "<cellXfs count=\"5\"><xf numFmtId=\"0\"/><xf numFmtId=\"9\"/><xf numFmtId=\"14\"/>"
+            + "<xf numFmtId=\"164\"/><xf numFmtId=\"165\"/></cellXfs></styleSheet>";
+    String sheet =
+        sheet(
+            row(1, text("A1", "Reference"), text("B1", "Value"), text("C1", "Tolerance")),
+            row(2, text("A2", "R1"), styled("B2", "46054", 2), styled("C2", "0.05", 1)),
+            row(3, text("A3", "R2"), styled("B3", "46054", 3), styled("C3", "0.005", 1)),
+            row(4, text("A4", "R3"), styled("B4", "46054", 0), styled("C4", "2.5", 4)));
+    Workbook workbook = Workbook.of("bom.xlsx", workbook(sheet, styles));
+    assertEquals(
+        List.of(
+            "[Reference, Value, Tolerance]",
+            "[R1, 2026-02-01, 5 %]",
+            "[R2, 2026-02-01, 0.5 %]",
+            "[R3, 46054, 2.5]"),
+        workbook.sheets().get(0).stream().map(row -> row.cells().toString()).toList());
+    KitReading reading = read(Map.of("bom.xlsx", workbook(sheet, styles)));
+    assertEquals(
+        List.of(2, 3),
+        reading.problems().stream()
+            .filter(problem -> problem.message().contains("is a date, as a spreadsheet makes"))
+            .map(problem -> problem.place().line())
+            .toList());
+  }
+
   private static String shown(Item item) {
     return item.designators()
         + " "
@@ -112,6 +149,10 @@ class WorkbookTest {
   }
 
   static byte[] workbook(String sheet) throws IOException {
+    return workbook(sheet, "");
+  }
+
+  private static byte[] workbook(String sheet, String styles) throws IOException {
     var bytes = new ByteArrayOutputStream();
     try (var zip = new ZipOutputStream(bytes)) {
       entry(
@@ -119,7 +160,9 @@ class WorkbookTest {
           "[Content_Types].xml",
           "<Types xmlns=\""
               + PACKAGE
-              + "content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/></Types>");
+              + "content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/>"
+              + (styles.isEmpty() ? "" : STYLED)
+              + "</Types>");
       entry(
           zip,
           "_rels/.rels",
@@ -144,6 +187,9 @@ class WorkbookTest {
               + "relationships\"><Relationship Id=\"r1\" Type=\""
               + RELATIONS
               + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+      if (!styles.isEmpty()) {
+        entry(zip, "xl/styles.xml", styles);
+      }
       entry(zip, "xl/worksheets/sheet1.xml", sheet);
     }
     return bytes.toByteArray();
@@ -169,6 +215,10 @@ class WorkbookTest {
 
   private static String text(String place, String text) {
     return "<c r=\"" + place + "\" t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
+  }
+
+  private static String styled(String place, String number, int style) {
+    return "<c r=\"" + place + "\" s=\"" + style + "\"><v>" + number + "</v></c>";
   }
 
   private static String number(String place, String number) {
