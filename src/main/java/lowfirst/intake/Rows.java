@@ -30,6 +30,9 @@ record Rows(List<Row> rows, List<Problem> problems) {
 
   /** The rows of {@code text} between separators of one character; never throws. */
   static Rows separated(String file, String text, Separator separator) {
+    if (UnquotedText.is(text)) {
+      return new Rows(UnquotedText.rows(text, separator.character()), List.of());
+    }
     CSVFormat format = format(separator);
     try {
       List<Row> rows = parsed(text, format, 1);
