@@ -2,12 +2,9 @@ package lowfirst.board;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import lowfirst.part.BodyOutline;
 
@@ -18,8 +15,7 @@ public final class Board {
   private final Optional<Size> size;
   private final List<Item> items;
   private final List<Placement> placements;
-  private final Map<Designator, BoardPart> byDesignator;
-  private final List<BoardPart> parts = new ArrayList<>();
+  private final PartIndex parts;
   private final List<Placed> placed = new ArrayList<>();
 
   /**
@@ -43,7 +39,7 @@ public final class Board {
    * @param size width and height where {@code boards.csv} gives them
    * @param items the BOM
    * @param placements the placement list
-   * @param outlines finds the body of a part; asked once for each
+   * @param bodies finds the body of a part; asked once for each
    */
   public Board(
       String name,
@@ -51,41 +47,44 @@ public final class Board {
       Optional<Size> size,
       List<Item> items,
       List<Placement> placements,
-      Function<BoardPart, Optional<BodyOutline>> outlines) {
+      BodyFinder bodies) {
     this.name = name;
     this.count = count;
     this.size = size;
     this.items = List.copyOf(items);
     this.placements = List.copyOf(placements);
     int named = items.stream().mapToInt(item -> item.designators().size()).sum();
-    this.byDesignator = new HashMap<>(2 * Math.max(named, placements.size()));
+    this.parts = new PartIndex(named + placements.size());
     for (Item item : this.items) {
-      item.designators().forEach(designator -> part(designator).namedBy(item));
+      Optional<BodyOutline> settled = bodies.ofAllIn(item);
+      for (Designator designator : item.designators()) {
+        BoardPart part = parts.of(designator);
+        if (part.item().isEmpty()) {
+          settled.ifPresent(part::shapedAs);
+        }
+        part.namedBy(item);
+      }
     }
     for (Placement placement : this.placements) {
-      BoardPart part = part(placement.designator());
+      BoardPart part = parts.of(placement.designator());
       boolean again = part.placement().isPresent();
       if (!again) {
         part.placedAt(placement);
-        outlines.apply(part).ifPresent(part::shapedAs);
+        findBody(part, bodies);
       }
       placed.add(new Placed(placement, part, again));
     }
-    for (BoardPart part : parts) {
+    for (BoardPart part : parts.all()) {
       if (part.placement().isEmpty()) {
-        outlines.apply(part).ifPresent(part::shapedAs);
+        findBody(part, bodies);
       }
     }
   }
 
-  private BoardPart part(Designator designator) {
-    return byDesignator.computeIfAbsent(
-        designator,
-        unknown -> {
-          var part = new BoardPart(unknown);
-          parts.add(part);
-          return part;
-        });
+  private static void findBody(BoardPart part, BodyFinder bodies) {
+    if (part.outline().isEmpty()) {
+      bodies.of(part).ifPresent(part::shapedAs);
+    }
   }
 
   /** What the kit calls it. */
@@ -115,7 +114,7 @@ public final class Board {
 
   /** Every designator once: in the order of the BOM, then what is only placed. */
   public List<BoardPart> parts() {
-    return Collections.unmodifiableList(parts);
+    return Collections.unmodifiableList(parts.all());
   }
 
   /** Every placement with its part, in the order of the placement list. */
@@ -125,7 +124,7 @@ public final class Board {
 
   /** The part of a designator; empty when neither table has it. */
   public Optional<BoardPart> find(Designator designator) {
-    return Optional.ofNullable(byDesignator.get(designator));
+    return Optional.ofNullable(parts.find(designator));
   }
 
   /** The item that a designator belongs to; the first to name it. */
@@ -161,7 +160,7 @@ public final class Board {
   }
 
   private List<Optional<BodyOutline>> outlines() {
-    return parts.stream().map(BoardPart::outline).toList();
+    return parts.all().stream().map(BoardPart::outline).toList();
   }
 
   @Override

@@ -5,17 +5,54 @@ package lowfirst.board;
  * R2 before R10.
  */
 public final class Designator implements Comparable<Designator> {
+  /** A usual designator has no more letters. */
+  private static final int LETTERS = 4;
+
+  /** A usual designator has no more digits. */
+  private static final int DIGITS = 6;
+
+  /** Spreads numbers that follow one another: an odd number without a pattern in its bits. */
+  private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
   private final String text;
 
-  /** Kept beside the text: asked for so often that following the text to it counts. */
-  private final int hash;
+  /**
+   * A usual designator as one number, so that it is compared without following the text: up to four
+   * Latin letters from the left, each in a byte, and below them up to six digits that don't start
+   * with 0. In its order. Any other designator has 0.
+   */
+  private final long number;
 
   private Designator(String text) {
     if (text.isBlank() || !text.equals(text.strip())) {
       throw new IllegalArgumentException("not a designator: \"" + text + "\"");
     }
     this.text = text;
-    this.hash = text.hashCode();
+    this.number = numberOf(text);
+  }
+
+  private static long numberOf(String text) {
+    long letters = 0;
+    int at = 0;
+    for (; at < text.length() && isLetter(text.charAt(at)); at++) {
+      letters = letters << 8 | text.charAt(at);
+    }
+    int digits = text.length() - at;
+    if (at == 0 || at > LETTERS || digits == 0 || digits > DIGITS || text.charAt(at) == '0') {
+      return 0;
+    }
+    long value = 0;
+    for (int i = at; i < text.length(); i++) {
+      if (!isDigit(text.charAt(i))) {
+        return 0;
+      }
+      value = 10 * value + (text.charAt(i) - '0');
+    }
+    return letters << 8 * (LETTERS - at) + 32 | value;
+  }
+
+  private static boolean isLetter(char c) {
+    return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
   }
 
   /** A trusted designator. */
@@ -26,6 +63,16 @@ public final class Designator implements Comparable<Designator> {
   /** As it is written. */
   public String text() {
     return text;
+  }
+
+  /** Whether it is up to four letters and six digits and nothing else, such as R12; most are. */
+  public boolean isUsual() {
+    return number != 0;
+  }
+
+  /** A number that no other usual designator has; 0 if this is none. */
+  long number() {
+    return number;
   }
 
   /** The letters it starts with, in capitals: {@code R} of R12; empty when it starts otherwise. */
@@ -39,7 +86,9 @@ public final class Designator implements Comparable<Designator> {
 
   @Override
   public int compareTo(Designator other) {
-    return compareNaturally(text, other.text);
+    return number != 0 && other.number != 0
+        ? Long.compare(number, other.number)
+        : compareNaturally(text, other.text);
   }
 
   private static int compareNaturally(String a, String b) {
@@ -104,12 +153,14 @@ public final class Designator implements Comparable<Designator> {
   @Override
   public boolean equals(Object other) {
     return this == other
-        || other instanceof Designator that && hash == that.hash && text.equals(that.text);
+        || other instanceof Designator that
+            && number == that.number
+            && (number != 0 || text.equals(that.text));
   }
 
   @Override
   public int hashCode() {
-    return hash;
+    return number != 0 ? (int) ((number ^ number >>> 32) * SPREAD >>> 32) : text.hashCode();
   }
 
   @Override

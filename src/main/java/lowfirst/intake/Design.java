@@ -5,15 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import lowfirst.board.Board;
-import lowfirst.board.BoardPart;
+import lowfirst.board.BodyFinder;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.intake.XmlCursor.Refused;
-import lowfirst.part.BodyOutline;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -61,8 +59,7 @@ record Design(
   }
 
   /** The bodies found by name, with what the file's packages know better. */
-  Function<BoardPart, Optional<BodyOutline>> over(
-      Function<BoardPart, Optional<BodyOutline>> found) {
+  BodyFinder over(BodyFinder found) {
     return bodies.map(known -> known.over(found)).orElse(found);
   }
 

@@ -3,8 +3,8 @@ package lowfirst.intake;
 import java.util.HashMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import lowfirst.board.BoardPart;
+import lowfirst.board.BodyFinder;
 import lowfirst.board.Designator;
 import lowfirst.intake.DesignData.Component;
 import lowfirst.part.BodyOutline;
@@ -59,8 +59,7 @@ final class DesignBodies {
   }
 
   /** What finds outlines by name, with what the file knows better. */
-  Function<BoardPart, Optional<BodyOutline>> over(
-      Function<BoardPart, Optional<BodyOutline>> found) {
+  BodyFinder over(BodyFinder found) {
     var leaded = new HashMap<Designator, Component>();
     for (Component component : step.components) {
       boolean flat =
@@ -71,7 +70,7 @@ final class DesignBodies {
       }
     }
     return part -> {
-      Optional<BodyOutline> before = found.apply(part);
+      Optional<BodyOutline> before = found.of(part);
       Component component = leaded.get(part.designator());
       return component == null ? before : Optional.ofNullable(known(component, part, before));
     };

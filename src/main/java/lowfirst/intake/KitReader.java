@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import lowfirst.board.Board;
-import lowfirst.board.BoardPart;
+import lowfirst.board.BodyFinder;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Placement;
-import lowfirst.part.BodyOutline;
 import lowfirst.part.Datasheets;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -131,7 +129,7 @@ public final class KitReader {
         board.boms().isEmpty() && design.isPresent()
             ? design.get().items()
             : items(board, placements);
-    Function<BoardPart, Optional<BodyOutline>> outlines = new OutlinesFound();
+    BodyFinder outlines = new OutlinesFound();
     return new Board(
         board.name(),
         board.count(),

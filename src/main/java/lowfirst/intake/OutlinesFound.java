@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import lowfirst.board.BoardPart;
+import lowfirst.board.BodyFinder;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -18,7 +18,7 @@ import lowfirst.quantity.Source;
  * The body outline of every part of a board: from the package that the BOM names, else from the one
  * that the placement list names; the BOM's own height wins over either.
  */
-final class OutlinesFound implements Function<BoardPart, Optional<BodyOutline>> {
+final class OutlinesFound implements BodyFinder {
   private final BodyOutlines table = ShippedTables.bodyOutlines();
 
   /** What the BOM alone tells; a line has many parts. */
@@ -27,9 +27,9 @@ final class OutlinesFound implements Function<BoardPart, Optional<BodyOutline>> 
   private final Map<PartType, Optional<BodyOutline>> found = new HashMap<>();
 
   @Override
-  public Optional<BodyOutline> apply(BoardPart part) {
+  public Optional<BodyOutline> of(BoardPart part) {
     for (Item item : part.items()) {
-      Optional<BodyOutline> outline = told.computeIfAbsent(item, this::toldByBom);
+      Optional<BodyOutline> outline = ofAllIn(item);
       if (outline.isEmpty()) {
         outline = withOwnHeight(item, likeliest(item, packagePlaced(part)));
       }
@@ -40,6 +40,11 @@ final class OutlinesFound implements Function<BoardPart, Optional<BodyOutline>> 
     return part.item().isPresent()
         ? Optional.empty()
         : look(PartKind.UNKNOWN, "", "", packagePlaced(part));
+  }
+
+  @Override
+  public Optional<BodyOutline> ofAllIn(Item line) {
+    return told.computeIfAbsent(line, this::toldByBom);
   }
 
   private static String packagePlaced(BoardPart part) {

@@ -32,11 +32,7 @@ record UnitNames(Map<Designator, Designator> parts) {
   /** The units among the designators of a BOM, each row's in order. */
   static UnitNames of(List<TableRow> rows, List<DesignatorList> named, List<Placement> placements) {
     // Nearly no BOM has any, so nothing is looked up before there are some.
-    boolean any =
-        named.stream()
-            .flatMap(list -> list.designators().stream())
-            .anyMatch(designator -> partOf(designator).isPresent());
-    if (!any) {
+    if (named.stream().noneMatch(UnitNames::mayNameUnits)) {
       return new UnitNames(Map.of());
     }
     var placed = new HashSet<Designator>();
@@ -69,13 +65,20 @@ record UnitNames(Map<Designator, Designator> parts) {
     return of(unitsOf).withoutMiscounted(rows, named);
   }
 
+  private static boolean mayNameUnits(DesignatorList list) {
+    for (Designator designator : list.designators()) {
+      if (!designator.isUsual() && partOf(designator).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The part whose unit this may be by its name: U1 of U1A. */
   private static Optional<Designator> partOf(Designator designator) {
     String text = designator.text();
     Matcher unit = UNIT.matcher(text);
-    return Character.isLetter(text.charAt(text.length() - 1)) && unit.matches()
-        ? Optional.of(Designator.of(unit.group(1)))
-        : Optional.empty();
+    return unit.matches() ? Optional.of(Designator.of(unit.group(1))) : Optional.empty();
   }
 
   private static UnitNames of(Map<Designator, Set<Designator>> unitsOf) {

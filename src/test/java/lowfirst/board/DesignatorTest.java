@@ -1,12 +1,14 @@
 package lowfirst.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -66,6 +68,77 @@ class DesignatorTest {
         assertEquals(a.equals(b), order == 0, a + " and " + b);
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"R1", "R12", "C999999", "LED7", "conn3", "Q10"})
+  void letters_and_a_number_alone_are_usual(String text) {
+    assertTrue(Designator.of(text).isUsual());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "R",
+        "12",
+        "R01",
+        "R0",
+        "R1A",
+        "L1-In",
+        "R1234567",
+        "MOTOR1",
+        "ΩR1",
+        "R1 2",
+        "R1.",
+        "R٣",
+        "@1",
+        "[1",
+        "`1",
+        "{1"
+      })
+  void anything_else_is_not(String text) {
+    assertFalse(Designator.of(text).isUsual());
+  }
+
+  @Test
+  void usual_designators_of_other_letters_or_numbers_are_others() {
+    List<String> letters = List.of("R", "r", "RR", "AR", "RA", "A", "ABCD", "BCD");
+    List<Integer> numbers = List.of(1, 2, 10, 12, 21, 120, 99_999, 100_000, 999_999);
+    var all = new HashSet<Designator>();
+    letters.forEach(letter -> numbers.forEach(n -> all.add(Designator.of(letter + n))));
+    assertEquals(letters.size() * numbers.size(), all.size());
+    for (Designator one : all) {
+      for (Designator other : all) {
+        int byLetters = letters(one).compareTo(letters(other));
+        int expected = byLetters != 0 ? byLetters : Long.compare(number(one), number(other));
+        assertEquals(
+            Integer.signum(expected), Integer.signum(one.compareTo(other)), one + " and " + other);
+      }
+    }
+  }
+
+  /** What usual designators sort by first: their letters, as the alphabet has them. */
+  private static String letters(Designator usual) {
+    return usual.text().replaceAll("[0-9]", "");
+  }
+
+  private static long number(Designator usual) {
+    return Long.parseLong(usual.text().replaceAll("[^0-9]", ""));
+  }
+
+  /**
+   * Of neighbours in a BOM few may share the low bits of their hash, or a table of them is slow.
+   */
+  @Test
+  void hashes_of_neighbours_spread() {
+    var slots = new HashSet<Integer>();
+    for (String letters : List.of("R", "C", "D", "Q")) {
+      for (int number = 1; number <= 1_000; number++) {
+        slots.add(Designator.of(letters + number).hashCode() & 16_383);
+      }
+    }
+    // Thrown at random, 4000 fill 16384 (1 - e^(-4000/16384)) = 3550 of the slots.
+    assertTrue(slots.size() > 3_300, slots.size() + " slots");
   }
 
   @ParameterizedTest

@@ -1,0 +1,64 @@
+package lowfirst.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class PartIndexTest {
+
+  /** Half of them usual, as R17; half not, as R017, L1-In, R1234567. */
+  private static String anyName(Random random) {
+    String letters = List.of("R", "C", "IC", "LED", "r", "MOTOR").get(random.nextInt(6));
+    int number = random.nextInt(500);
+    return switch (random.nextInt(6)) {
+      case 0 -> letters + "0" + number;
+      case 1 -> letters + number + "-In";
+      case 2 -> letters + (1_000_000 + number);
+      default -> letters + number;
+    };
+  }
+
+  @Test
+  void every_designator_has_one_part_found_again_by_its_text() {
+    var random = new Random(7);
+    var index = new PartIndex(5_000);
+    Map<String, BoardPart> made = new HashMap<>();
+    var order = new ArrayList<String>();
+    for (int i = 0; i < 5_000; i++) {
+      String name = anyName(random);
+      BoardPart part = index.of(Designator.of(name));
+      BoardPart before = made.putIfAbsent(name, part);
+      if (before == null) {
+        order.add(name);
+      } else {
+        assertSame(before, part, name);
+      }
+    }
+    assertEquals(order, index.all().stream().map(part -> part.designator().text()).toList());
+    made.forEach((name, part) -> assertSame(part, index.find(Designator.of(name)), name));
+  }
+
+  /** As many as were expected, so that looking on finds every slot that is not at its own place. */
+  @Test
+  void an_index_that_is_full_finds_all_and_nothing_else() {
+    for (int most : new int[] {0, 1, 2, 3, 7, 8, 100, 1023, 1024}) {
+      var index = new PartIndex(most);
+      for (int i = 1; i <= most; i++) {
+        index.of(Designator.of("R" + i));
+      }
+      assertEquals(most, index.all().size());
+      for (int i = 1; i <= most; i++) {
+        assertEquals("R" + i, index.find(Designator.of("R" + i)).designator().text());
+        assertNull(index.find(Designator.of("C" + i)));
+        assertNull(index.find(Designator.of("R0" + i)));
+      }
+    }
+  }
+}
