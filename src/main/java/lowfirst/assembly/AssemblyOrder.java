@@ -48,19 +48,16 @@ public final class AssemblyOrder {
   }
 
   private void add(Board board) {
-    Map<Designator, Seat> fitted = Seats.of(board);
-    List<Designator> flat = Seats.surfaceMount(fitted.values());
+    Seats fitted = Seats.of(board);
+    Set<Designator> flat = fitted.surfaceMount();
     if (!flat.isEmpty()) {
-      fitted.keySet().removeAll(flat);
-      problems.add(OrderProblems.leftOut(board, flat));
+      problems.add(OrderProblems.leftOut(board, new ArrayList<>(flat)));
     }
-    Map<Designator, Seat> placed = Sockets.applied(board, fitted);
+    Seats placed = Sockets.applied(board, fitted.without(flat));
     Heatsinks.Bolted bolted = Heatsinks.applied(board, placed);
-    Collection<Seat> seats = bolted.seats().values();
+    List<Seat> seats = bolted.seats().all();
     List<Covers.Pair> covers =
-        Covers.in(List.copyOf(seats)).stream()
-            .filter(pair -> !areBolted(pair, bolted.heatsinkOf()))
-            .toList();
+        Covers.in(seats).stream().filter(pair -> !areBolted(pair, bolted.heatsinkOf())).toList();
     var demands = new ArrayList<Precedence.Demand>();
     covers.forEach(
         pair ->

@@ -39,14 +39,14 @@ final class Heatsinks {
       Pattern.compile("(?i).*\\b(?:on|with|\\+|to)\\b.*\\bheat ?-?sink\\b.*");
 
   private final Board board;
-  private final Map<Designator, Seat> seats;
+  private final Seats seats;
 
   /** Part to heatsink. */
   private final Map<Designator, Designator> heatsinkOf = new LinkedHashMap<>();
 
   private final Map<Designator, String> alone = new LinkedHashMap<>();
 
-  private Heatsinks(Board board, Map<Designator, Seat> seats) {
+  private Heatsinks(Board board, Seats seats) {
     this.board = board;
     this.seats = seats;
   }
@@ -57,9 +57,9 @@ final class Heatsinks {
    * @param seats all seats, the bolted ones at the height of their assembly
    * @param heatsinkOf each bolted part with the heatsink that has a seat of its own
    */
-  record Bolted(Map<Designator, Seat> seats, Map<Designator, Designator> heatsinkOf) {}
+  record Bolted(Seats seats, Map<Designator, Designator> heatsinkOf) {}
 
-  static Bolted applied(Board board, Map<Designator, Seat> seats) {
+  static Bolted applied(Board board, Seats seats) {
     var heatsinks = new Heatsinks(board, seats);
     heatsinks.byHeatsinkWords();
     heatsinks.byOwnWords();
@@ -84,14 +84,14 @@ final class Heatsinks {
   private Optional<Seat> named(String word) {
     return word.isBlank()
         ? Optional.empty()
-        : Optional.ofNullable(seats.get(Designator.of(word)))
+        : Optional.ofNullable(seats.find(Designator.of(word)))
             .filter(seat -> seat.stage() == Step.Stage.SOLDER);
   }
 
   private void bolt(Seat part, List<Designator> heatsinks) {
     Optional<Designator> seated =
         heatsinks.stream()
-            .filter(name -> seats.containsKey(name) && !name.equals(part.designator()))
+            .filter(name -> seats.find(name) != null && !name.equals(part.designator()))
             .findFirst();
     if (seated.isPresent()) {
       heatsinkOf.putIfAbsent(part.designator(), seated.get());
@@ -104,7 +104,7 @@ final class Heatsinks {
     for (Item item : board.items()) {
       if (OWN_WORDS.matcher(item.description()).matches()) {
         item.designators().stream()
-            .map(seats::get)
+            .map(seats::find)
             .filter(seat -> seat != null && CAN_BE_BOLTED.contains(seat.type().kind()))
             .filter(seat -> seat.stage() == Step.Stage.SOLDER)
             .forEach(
@@ -118,11 +118,11 @@ final class Heatsinks {
   /** The heatsink and the part that stand on one another in the plan belong together. */
   private void byBodies() {
     List<Seat> sinks =
-        seats.values().stream().filter(seat -> seat.type().kind() == PartKind.HEATSINK).toList();
+        seats.all().stream().filter(seat -> seat.type().kind() == PartKind.HEATSINK).toList();
     if (sinks.isEmpty()) {
       return;
     }
-    for (Covers.Pair pair : Covers.overlapping(List.copyOf(seats.values()), sinks)) {
+    for (Covers.Pair pair : Covers.overlapping(seats.all(), sinks)) {
       boolean both = CAN_BE_BOLTED.contains(pair.one().type().kind());
       boolean soldered = pair.one().stage() == Step.Stage.SOLDER;
       if (both && soldered && pair.one().side() == pair.other().side()) {
@@ -131,32 +131,31 @@ final class Heatsinks {
     }
   }
 
-  private Map<Designator, Seat> fastened() {
-    if (alone.isEmpty() && heatsinkOf.isEmpty()) {
-      return seats;
-    }
+  private Seats fastened() {
     var parts = new HashMap<Designator, Set<Designator>>();
     heatsinkOf.forEach(
         (part, sink) -> parts.computeIfAbsent(sink, none -> new TreeSet<>()).add(part));
-    var all = new LinkedHashMap<>(seats);
+    var changed = new LinkedHashMap<Designator, Seat>();
     alone.forEach(
-        (part, why) -> all.put(part, seats.get(part).at(Step.Stage.FASTEN_AND_SOLDER, why)));
+        (part, why) -> changed.put(part, seats.find(part).at(Step.Stage.FASTEN_AND_SOLDER, why)));
     parts.forEach(
         (sink, bolted) -> {
           OptionalDouble height = tallest(sink, bolted);
-          all.put(sink, all.get(sink).bolted(height, "carries " + Words.list(bolted)));
+          changed.put(sink, seats.find(sink).bolted(height, "carries " + Words.list(bolted)));
           bolted.forEach(
-              part -> all.put(part, all.get(part).bolted(height, "bolt it to " + sink + " first")));
+              part ->
+                  changed.put(
+                      part, seats.find(part).bolted(height, "bolt it to " + sink + " first")));
         });
-    return all;
+    return seats.with(changed);
   }
 
   private OptionalDouble tallest(Designator sink, Set<Designator> bolted) {
     double height = 0;
     for (Designator name : bolted) {
-      height = Math.max(height, seats.get(name).height().orElse(Double.NaN));
+      height = Math.max(height, seats.find(name).height().orElse(Double.NaN));
     }
-    height = Math.max(height, seats.get(sink).height().orElse(Double.NaN));
+    height = Math.max(height, seats.find(sink).height().orElse(Double.NaN));
     return Double.isNaN(height) ? OptionalDouble.empty() : OptionalDouble.of(height);
   }
 }

@@ -1,13 +1,15 @@
 package lowfirst.assembly;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import lowfirst.assembly.Seat.StatedBy;
 import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
@@ -21,14 +23,21 @@ import lowfirst.part.SurfaceMount;
 
 /**
  * Everything that is fitted to one board: what the BOM lists and doesn't leave out, and what is
- * only in the placement list, with the words that stand there.
+ * only in the placement list, with the words that stand there. Each designator once.
  */
 final class Seats {
-  private Seats() {}
+  private final List<Seat> all;
 
-  /** The seats of a board, each designator once, in the order of the tables. */
-  static Map<Designator, Seat> of(Board board) {
-    var seats = new LinkedHashMap<Designator, Seat>(2 * board.parts().size());
+  /** Made when the first seat is looked up: most boards have neither sockets nor heatsinks. */
+  private Map<Designator, Seat> byName;
+
+  private Seats(List<Seat> all) {
+    this.all = all;
+  }
+
+  /** The seats of a board, in the order of the tables. */
+  static Seats of(Board board) {
+    var seats = new ArrayList<Seat>(board.parts().size());
     for (BoardPart part : board.parts()) {
       Seat seat = part.item().isEmpty() ? onlyPlaced(part) : null;
       for (Item item : part.items()) {
@@ -38,10 +47,46 @@ final class Seats {
         }
       }
       if (seat != null) {
-        seats.put(part.designator(), seat);
+        seats.add(seat);
       }
     }
-    return seats;
+    return new Seats(seats);
+  }
+
+  /** All of them, in order. */
+  List<Seat> all() {
+    return Collections.unmodifiableList(all);
+  }
+
+  /** The seat of a designator; null when there is none. */
+  Seat find(Designator designator) {
+    if (byName == null) {
+      byName = new HashMap<>(2 * all.size());
+      all.forEach(seat -> byName.put(seat.designator(), seat));
+    }
+    return byName.get(designator);
+  }
+
+  /** The same with other seats in their places, and new ones at the end. */
+  Seats with(Map<Designator, Seat> others) {
+    if (others.isEmpty()) {
+      return this;
+    }
+    var left = new LinkedHashMap<>(others);
+    var changed = new ArrayList<Seat>(all.size() + others.size());
+    for (Seat seat : all) {
+      Seat other = left.remove(seat.designator());
+      changed.add(other == null ? seat : other);
+    }
+    changed.addAll(left.values());
+    return new Seats(changed);
+  }
+
+  /** The same without these. */
+  Seats without(Set<Designator> gone) {
+    return gone.isEmpty()
+        ? this
+        : new Seats(all.stream().filter(seat -> !gone.contains(seat.designator())).toList());
   }
 
   private static Seat theCircuit(Seat first, Seat second) {
@@ -101,10 +146,10 @@ final class Seats {
   }
 
   /** The parts among these that are soldered flat, which needs no order by height. */
-  static List<Designator> surfaceMount(Collection<Seat> seats) {
+  Set<Designator> surfaceMount() {
     var asked = new HashMap<PartType, Boolean>();
-    var flat = new ArrayList<Designator>();
-    for (Seat seat : seats) {
+    var flat = new LinkedHashSet<Designator>();
+    for (Seat seat : all) {
       if (seat.outline().isEmpty()) {
         String placed = seat.placement().map(Placement::packageText).orElse("");
         if (asked.computeIfAbsent(seat.type(), SurfaceMount::isNamed)

@@ -61,17 +61,17 @@ final class Sockets {
           PartKind.UNKNOWN);
 
   private final Board board;
-  private final Map<Designator, Seat> seats;
+  private final Seats seats;
   private final Map<Designator, String> why = new LinkedHashMap<>();
   private final Map<Designator, Seat> added = new LinkedHashMap<>();
 
-  private Sockets(Board board, Map<Designator, Seat> seats) {
+  private Sockets(Board board, Seats seats) {
     this.board = board;
     this.seats = seats;
   }
 
   /** The same seats with socketed circuits plugged in, and with the sockets that had no seat. */
-  static Map<Designator, Seat> applied(Board board, Map<Designator, Seat> seats) {
+  static Seats applied(Board board, Seats seats) {
     var sockets = new Sockets(board, seats);
     if (!Seats.items(board, PartKind.SOCKET).isEmpty()) {
       sockets.byDesignator();
@@ -82,19 +82,12 @@ final class Sockets {
     }
     sockets.byOwnWords();
     sockets.byCount();
-    if (sockets.why.isEmpty() && sockets.added.isEmpty()) {
-      return seats;
-    }
-    var all = new LinkedHashMap<Designator, Seat>();
-    seats.forEach(
-        (designator, seat) ->
-            all.put(
-                designator,
-                sockets.why.containsKey(designator)
-                    ? seat.at(Step.Stage.PLUG_IN, sockets.why.get(designator))
-                    : seat));
-    all.putAll(sockets.added);
-    return all;
+    var changed = new LinkedHashMap<Designator, Seat>();
+    sockets.why.forEach(
+        (designator, why) ->
+            changed.put(designator, seats.find(designator).at(Step.Stage.PLUG_IN, why)));
+    changed.putAll(sockets.added);
+    return seats.with(changed);
   }
 
   private boolean open(Seat seat) {
@@ -102,12 +95,12 @@ final class Sockets {
   }
 
   private void byDesignator() {
-    for (Seat seat : seats.values()) {
+    for (Seat seat : seats.all()) {
       String text = seat.designator().text();
       List.of("X" + text, "SK" + text, "SO" + text, text + "_SOCKET", text + "-SOCKET", text + "S")
           .forEach(
               name -> {
-                Seat socket = seats.get(Designator.of(name));
+                Seat socket = seats.find(Designator.of(name));
                 if (open(seat) && socket != null && socket.type().kind() == PartKind.SOCKET) {
                   why.put(seat.designator(), "into its socket " + name);
                 }
@@ -118,7 +111,7 @@ final class Sockets {
   private void bySharedLine() {
     for (Item item : Seats.items(board, PartKind.SOCKET)) {
       for (Designator designator : item.designators()) {
-        Seat seat = seats.get(designator);
+        Seat seat = seats.find(designator);
         if (seat != null && open(seat)) {
           add(seat, item.partType(), item.heightMillimetres(), Optional.empty());
         }
@@ -129,7 +122,7 @@ final class Sockets {
   private void byDescription() {
     for (Item item : Seats.items(board, PartKind.SOCKET)) {
       for (String word : item.description().split("[\\s,;/()]+")) {
-        Seat seat = word.isBlank() ? null : seats.get(Designator.of(word));
+        Seat seat = word.isBlank() ? null : seats.find(Designator.of(word));
         if (seat != null && open(seat)) {
           if (item.designators().isEmpty()) {
             add(seat, item.partType(), item.heightMillimetres(), Optional.empty());
@@ -148,11 +141,10 @@ final class Sockets {
           Stream.of(item.description().split("[\\s,;/()]+"))
               .filter(word -> !word.isBlank())
               .map(Designator::of)
-              .filter(seats::containsKey)
-              .filter(name -> seats.get(name).type().kind() == PartKind.SOCKET)
+              .filter(this::isSocket)
               .toList();
       if (named.size() == 1 && item.designators().size() == 1) {
-        Seat seat = seats.get(item.designators().get(0));
+        Seat seat = seats.find(item.designators().get(0));
         if (seat != null && open(seat)) {
           why.put(seat.designator(), "into its socket " + named.get(0));
         }
@@ -160,9 +152,14 @@ final class Sockets {
     }
   }
 
+  private boolean isSocket(Designator designator) {
+    Seat seat = seats.find(designator);
+    return seat != null && seat.type().kind() == PartKind.SOCKET;
+  }
+
   private void bySpot() {
     var spots = new HashMap<Spot, List<Seat>>();
-    for (Seat seat : seats.values()) {
+    for (Seat seat : seats.all()) {
       seat.placement()
           .map(Spot::of)
           .ifPresent(spot -> spots.computeIfAbsent(spot, none -> new ArrayList<>()).add(seat));
@@ -193,7 +190,7 @@ final class Sockets {
 
   private void byOwnWords() {
     var known = new HashMap<String, Boolean>();
-    for (Seat seat : seats.values()) {
+    for (Seat seat : seats.all()) {
       if (open(seat) && known.computeIfAbsent(words(seat), Sockets::sayPlugged)) {
         boolean footprintOfSocket =
             seat.type().packageName().toUpperCase(Locale.ROOT).contains("SOCKET");
@@ -229,7 +226,7 @@ final class Sockets {
                   + " "
                   + item.description());
       List<Seat> circuits =
-          seats.values().stream()
+          seats.all().stream()
               .filter(seat -> open(seat) && seat.type().kind() != PartKind.UNKNOWN)
               .filter(seat -> pins > 0 && pinsOf(seat) == pins)
               .toList();
@@ -272,7 +269,7 @@ final class Sockets {
   private void add(
       Seat circuit, PartType socket, OptionalDouble stated, Optional<BodyOutline> outline) {
     Designator name = Designator.of("X" + circuit.designator().text());
-    if (seats.containsKey(name)) {
+    if (seats.find(name) != null) {
       return;
     }
     OptionalDouble fromOutline = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());

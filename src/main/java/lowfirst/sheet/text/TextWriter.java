@@ -17,8 +17,8 @@ public final class TextWriter implements Block.Writer<List<String>> {
   private static final int MOST_KEPT = 500;
 
   private final int width;
-  private final Map<String, List<String>> said = new HashMap<>();
-  private int saidColumns;
+  private final Map<Block.Facts.Fact, List<String>> said = new HashMap<>();
+  private int saidNames;
 
   private TextWriter(int width) {
     this.width = Math.max(NARROWEST, width);
@@ -44,8 +44,9 @@ public final class TextWriter implements Block.Writer<List<String>> {
         lines.addAll(part);
       }
     }
+    lines.add("");
     // Blanks that don't break have done their work once the lines are made.
-    return String.join("\n", lines).replace('\u00a0', ' ') + "\n";
+    return String.join("\n", lines).replace('\u00a0', ' ');
   }
 
   private List<String> underlined(String text, char rule) {
@@ -87,28 +88,29 @@ public final class TextWriter implements Block.Writer<List<String>> {
   public List<String> facts(Block.Facts facts) {
     int names = facts.facts().stream().mapToInt(f -> Wrapping.width(f.name())).max().orElse(0);
     boolean aligned = names + 2 <= width / 2;
+    if (names != saidNames || said.size() > MOST_KEPT) {
+      said.clear();
+      saidNames = names;
+    }
     var lines = new ArrayList<String>();
     for (Block.Facts.Fact fact : facts.facts()) {
-      if (!aligned) {
-        lines.addAll(wrapped("", fact.name() + ": " + fact.text()));
-        continue;
-      }
-      String start = Wrapping.padded(Wrapping.harmless(fact.name()), names + 2);
-      for (String line : lines(fact.text(), width - names - 2)) {
-        lines.add((start + line).stripTrailing());
-        start = " ".repeat(names + 2);
-      }
+      lines.addAll(
+          aligned
+              ? said.computeIfAbsent(fact, none -> aligned(fact, names + 2))
+              : wrapped("", fact.name() + ": " + fact.text()));
     }
     return lines;
   }
 
-  /** Facts say the same again and again. */
-  private List<String> lines(String text, int columns) {
-    if (said.size() > MOST_KEPT || columns != saidColumns) {
-      said.clear();
-      saidColumns = columns;
+  /** A fact with its text beside its name, {@code indent} columns from the left. */
+  private List<String> aligned(Block.Facts.Fact fact, int indent) {
+    String start = Wrapping.padded(Wrapping.harmless(fact.name()), indent);
+    var lines = new ArrayList<String>();
+    for (String line : Wrapping.lines(Wrapping.harmless(fact.text()), width - indent)) {
+      lines.add((start + line).stripTrailing());
+      start = " ".repeat(indent);
     }
-    return said.computeIfAbsent(text, none -> Wrapping.lines(Wrapping.harmless(text), columns));
+    return lines;
   }
 
   @Override
