@@ -286,7 +286,7 @@ public final class BoardMap {
     return "Board "
         + heading()
         + (places.isEmpty() ? "; no place marked" : "; marked: " + places)
-        + (filledPlaces == 0 ? "" : "; filled already: " + filledPlaces + " places")
+        + (filledPlaces == 0 ? "" : "; filled already: " + Counted.of(filledPlaces, "place"))
         + (unplaced.isEmpty() ? "" : "; not in the placement list: " + unplaced);
   }
 }

@@ -134,11 +134,11 @@ public final class CheckDocument {
     facts.add(
         new Facts.Fact(
             "found",
-            count(counts.getOrDefault(Severity.FAULT, 0L), "fault")
+            Counted.of(counts.getOrDefault(Severity.FAULT, 0L), "fault")
                 + ", "
-                + count(counts.getOrDefault(Severity.CAUTION, 0L), "caution")
+                + Counted.of(counts.getOrDefault(Severity.CAUTION, 0L), "caution")
                 + ", "
-                + count(counts.getOrDefault(Severity.NOTE, 0L), "note")));
+                + Counted.of(counts.getOrDefault(Severity.NOTE, 0L), "note")));
     blocks.add(new Facts(facts));
     blocks.add(new Paragraph(closing(reading)));
   }
@@ -184,18 +184,14 @@ public final class CheckDocument {
             .mapToInt(item -> item.designators().size())
             .sum();
     return (board.count() > 1 ? board.count() + " built, each with " : "")
-        + count(board.items().size(), "BOM line")
+        + Counted.of(board.items().size(), "BOM line")
         + ", "
-        + count(designators, "designator")
+        + Counted.of(designators, "designator")
         + (leftOut > 0 ? " (" + leftOut + " not fitted)" : "")
         + ", "
-        + count(
+        + Counted.of(
             board.items().stream().filter(Item::isFitted).mapToLong(Item::quantity).sum(), "part")
         + " to buy, "
-        + count(board.placements().size(), "placement");
-  }
-
-  private static String count(long number, String noun) {
-    return number + " " + (number == 1 ? noun : noun + "s");
+        + Counted.of(board.placements().size(), "placement");
   }
 }

@@ -97,7 +97,7 @@ public final class DemoDocument {
 
   private static String counted(KitReading reading, Severity severity, String word) {
     long count = reading.problems().stream().filter(p -> p.severity() == severity).count();
-    return count(count, word);
+    return Counted.of(count, word);
   }
 
   /** What lacks, what is too many, and what is easily mistaken for what. */
@@ -107,12 +107,12 @@ public final class DemoDocument {
     String worst =
         plan.lines().stream()
             .filter(line -> line.shortage() > 0)
-            .map(line -> line.shortage() + " x " + line.compartment().type().words())
+            .map(line -> line.shortage() + " x " + StepWording.shortName(line.compartment().type()))
             .collect(Collectors.joining(", "));
-    return count(plan.lines().size(), "part type")
+    return Counted.of(plan.lines().size(), "part type")
         + " to sort. "
         + (lacking == 0 ? "Nothing is short. " : "Short: " + worst + ". ")
-        + count(spare, "part type")
+        + Counted.of(spare, "part type")
         + " came with some too many. Bag lines that fit nothing: "
         + plan.unknown().size()
         + ". Pairs that can be mistaken for one another: "
@@ -128,15 +128,15 @@ public final class DemoDocument {
     }
     long parts = steps.stream().mapToLong(Step::partsToPick).sum();
     long plugged = steps.stream().filter(step -> step.stage() == Step.Stage.PLUG_IN).count();
-    return count(parts, "part")
+    return Counted.of(parts, "part")
         + " in "
-        + count(steps.size(), "step")
+        + Counted.of(steps.size(), "step")
         + ", the lowest first, beginning with "
-        + steps.get(0).partType().words()
+        + StepWording.shortName(steps.get(0).partType())
         + ". "
         + (plugged == 0
             ? ""
-            : count(plugged, "step")
+            : Counted.of(plugged, "step")
                 + " of plugging circuits into their sockets wait for the rail check. ")
         + "Each step says what to pick and how it is marked, where it goes, which way round, and"
         + " which rule put it there.";
@@ -163,7 +163,7 @@ public final class DemoDocument {
   public static String loads(List<ChannelStudy> studies) {
     return counted(studies, Verdict.CARRIES)
         + " of "
-        + count(studies.size(), "channel")
+        + Counted.of(studies.size(), "channel")
         + " carry their load in the worst case: hottest air, highest rail, weakest drive. What does"
         + " not, and what nobody can say for want of a number:";
   }
@@ -186,11 +186,7 @@ public final class DemoDocument {
     long aside = progress.setAside().size();
     return "Some first ticks were recorded; each is on the disk when the command returns, and undo"
         + " is one more entry. "
-        + (aside == 0 ? "" : count(aside, "part") + " set aside with the reason. ")
+        + (aside == 0 ? "" : Counted.of(aside, "part") + " set aside with the reason. ")
         + progress.next().map(next -> "Now " + ProgressWords.next(next) + ".").orElse("All done.");
-  }
-
-  private static String count(long number, String noun) {
-    return number + " " + noun + (number == 1 ? "" : "s");
   }
 }

@@ -22,8 +22,8 @@ public final class DrawerDocument {
     var blocks = new ArrayList<Block>();
     blocks.add(
         new Paragraph(
-            result.looked()
-                + " part types: "
+            Counted.of(result.looked(), "part type")
+                + ": "
                 + result.fitting()
                 + " fit, "
                 + result.undecided()

@@ -112,7 +112,7 @@ public final class FirstPowerDocument {
                 item ->
                     Tables.row(
                         Cell.of(names(item.designators())),
-                        Cell.of(item.partType().words()),
+                        Cell.of(StepWording.shortName(item.partType())),
                         Cell.of(OrientationWords.of(item.partType())),
                         Cell.box(false)))
             .toList();

@@ -57,7 +57,8 @@ final class MarkingWords {
   private static String printedNumber(PartType type) {
     boolean named = type.kind() != PartKind.UNKNOWN && type.kind() != PartKind.LED;
     String number = number(type);
-    return named && type.value().isEmpty() && !number.isEmpty() ? "printed " + number : "";
+    boolean told = isProse(type) && number.equals(type.text().strip());
+    return named && type.value().isEmpty() && !told ? "printed " + number : "";
   }
 
   /**
@@ -65,14 +66,19 @@ final class MarkingWords {
    * may differ from it, else the type number. Prose in the value column is no number.
    */
   static String number(PartType type) {
+    return isProse(type) && !type.typeNumber().isBlank()
+        ? type.typeNumber().strip()
+        : type.text().strip();
+  }
+
+  /** Whether the BOM's value tells what the part is rather than what stands on it. */
+  private static boolean isProse(PartType type) {
     String text = type.text().strip();
     String[] kind = type.kind().words().split(" ");
-    boolean prose =
-        text.isEmpty()
-            || (text.contains(" ") && !text.matches(".*\\d.*"))
-            || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
-            || text.toLowerCase(Locale.ROOT)
-                .contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
-    return prose && !type.typeNumber().isBlank() ? type.typeNumber().strip() : text;
+    return text.isEmpty()
+        || (text.contains(" ") && !text.matches(".*\\d.*"))
+        || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
+        || text.toLowerCase(Locale.ROOT)
+            .contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
   }
 }

@@ -82,7 +82,7 @@ public final class SignOffDocument {
             new Block.Facts.Fact(
                 "Unit", unit.serial() + " (" + unit.number() + " of " + board.count() + ")"),
             new Block.Facts.Fact(
-                "Work", progress.record(unit).size() + " steps, " + parts + " parts"),
+                "Work", Counted.of(progress.record(unit).size(), "step") + ", " + Counted.of(parts, "part")),
             new Block.Facts.Fact(
                 "Input fingerprint", "SHA-256 of the kit's tables: " + kit.fingerprint())));
   }
@@ -113,7 +113,7 @@ public final class SignOffDocument {
     String who = last.map(mark -> String.join(", ", record.people(mark.state()))).orElse("");
     return Tables.row(
         Cell.of("" + record.step().number()),
-        Cell.of(record.step().partType().words()),
+        Cell.of(StepWording.shortName(record.step().partType())),
         Cell.of(FirstPowerDocument.names(record.step().designators()) + exceptions(record)),
         box(record, State.SEATED),
         box(record, State.SOLDERED),
@@ -222,7 +222,7 @@ public final class SignOffDocument {
   }
 
   private String askedFor(Designator designator) {
-    return board.itemOf(designator).map(Item::partType).map(type -> type.words()).orElse("");
+    return board.itemOf(designator).map(Item::partType).map(StepWording::shortName).orElse("");
   }
 
   private List<Block> inspection() {

@@ -56,7 +56,7 @@ public final class Skyline {
         width,
         HEAD + TALLEST + 1,
         shapes,
-        finished + " of " + steps.size() + " steps finished, the lowest parts first");
+        finished + " of " + Counted.of(steps.size(), "step") + " finished, the lowest parts first");
   }
 
   private static void bar(List<Shape> shapes, double x, double height, double share) {

@@ -80,7 +80,11 @@ public final class SortDocument {
             : lacking == 0
                 ? "nothing is missing"
                 : lacking == 1 ? "1 part type is short" : lacking + " part types are short";
-    return plan.lines().size() + " part types, " + pieces + " pieces; " + missing;
+    return Counted.of(plan.lines().size(), "part type")
+        + ", "
+        + Counted.of(pieces, "piece")
+        + "; "
+        + missing;
   }
 
   private static Block facts(SortPlan plan) {

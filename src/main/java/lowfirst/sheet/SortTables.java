@@ -144,7 +144,7 @@ final class SortTables {
     String each = use.units() > 1 ? use.units() + " × " : "";
     String places =
         use.designators().isEmpty()
-            ? use.perUnit() + " pieces"
+            ? Counted.of(use.perUnit(), "piece")
             : DesignatorWords.list(use.designators());
     return each + use.board() + ": " + places;
   }

@@ -184,7 +184,7 @@ public final class StepWording {
   /** What a batch is called, for example {@code Batch 3: 24 parts, 2.3 to 3.6 mm}. */
   public static String batchTitle(Batch batch) {
     int parts = batch.partsPerUnit();
-    String count = parts == 1 ? "1 part" : parts + " parts";
+    String count = Counted.of(parts, "part");
     String side = batch.steps().get(0).side().words() + " side";
     return "Batch "
         + batch.number()

@@ -110,13 +110,13 @@ public final class StepsDocument {
     }
     long flips = plan.batches().stream().filter(batch -> !batch.isPluggedIn()).count();
     int parts = plan.steps().stream().mapToInt(Step::partsToPick).sum();
-    return count(parts, "part")
+    return Counted.of(parts, "part")
         + " in "
-        + count(steps, "step")
+        + Counted.of(steps, "step")
         + ", "
-        + count(flips, "flip")
+        + Counted.of(flips, "flip")
         + ": as few as possible with at most "
-        + count(options.partsPerBatch(), "part")
+        + Counted.of(options.partsPerBatch(), "part")
         + " and "
         + StepWording.millimetres(options.heightSpreadMillimetres())
         + " mm of height between them before each. Lowest first is good practice, no standard: turned"
@@ -238,9 +238,5 @@ public final class StepsDocument {
   public static Document table(Kit kit, AssemblyPlan plan) {
     return new Document(
         "Assembly steps of " + kit.settings().title(), "", List.of(StepsTable.of(kit, plan)));
-  }
-
-  private static String count(long number, String noun) {
-    return number + " " + (number == 1 ? noun : noun + "s");
   }
 }

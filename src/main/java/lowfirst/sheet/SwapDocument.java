@@ -239,8 +239,9 @@ public final class SwapDocument {
                     DesignatorWords.list(moved.designators()),
                     "moves from batch " + moved.fromBatch() + " to batch " + moved.toBatch()))
         .forEach(rows::add);
-    if (board.others().size() > MOVED_SHOWN) {
-      rows.add(cells("and", (board.others().size() - MOVED_SHOWN) + " steps more move"));
+    int more = board.others().size() - MOVED_SHOWN;
+    if (more > 0) {
+      rows.add(cells("and", more == 1 ? "1 step more moves" : more + " steps more move"));
     }
     board.newLookAlikes().forEach(pair -> rows.add(cells("new look-alike", pair(pair))));
     board.goneLookAlikes().forEach(pair -> rows.add(cells("no longer alike", pair(pair))));
@@ -255,9 +256,9 @@ public final class SwapDocument {
   }
 
   private static String pair(LookAlike pair) {
-    return pair.one().type().words()
+    return StepWording.shortName(pair.one().type())
         + " and "
-        + pair.other().type().words()
+        + StepWording.shortName(pair.other().type())
         + " can be mistaken for one another";
   }
 

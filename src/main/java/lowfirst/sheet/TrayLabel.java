@@ -46,7 +46,7 @@ final class TrayLabel {
 
   /** What a label calls the part, on paper and in text. */
   static String name(Compartment compartment) {
-    return compartment.type().words();
+    return StepWording.shortName(compartment.type());
   }
 
   private void frame() {

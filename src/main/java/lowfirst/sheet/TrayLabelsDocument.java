@@ -90,7 +90,7 @@ public final class TrayLabelsDocument {
         rows * size.heightMillimetres(),
         shapes,
         lines.stream()
-            .map(line -> line.compartment().number() + " " + line.compartment().type().words())
+            .map(line -> line.compartment().number() + " " + TrayLabel.name(line.compartment()))
             .collect(Collectors.joining("; ", "labels: ", "")));
   }
 }
