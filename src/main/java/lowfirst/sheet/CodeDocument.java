@@ -144,6 +144,6 @@ public final class CodeDocument {
             new Column("form", Align.START, 2),
             new Column("marking", Align.START, 4),
             new Column("read as", Align.START, 5));
-    blocks.add(new Table("codes", columns, rows));
+    blocks.add(new Table("codes", columns, rows.stream().distinct().toList()));
   }
 }

@@ -78,7 +78,6 @@ final class MarkingWords {
     return text.isEmpty()
         || (text.contains(" ") && !text.matches(".*\\d.*"))
         || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
-        || text.toLowerCase(Locale.ROOT)
-            .contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
+        || text.toLowerCase(Locale.ROOT).contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
   }
 }

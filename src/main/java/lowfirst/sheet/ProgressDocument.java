@@ -150,7 +150,8 @@ public final class ProgressDocument {
     return new Block.Facts(
         List.of(
             new Block.Facts.Fact(
-                "Done", all.in(State.INSPECTED) + " of " + Counted.of(all.total(), "part") + " inspected"),
+                "Done",
+                all.in(State.INSPECTED) + " of " + Counted.of(all.total(), "part") + " inspected"),
             new Block.Facts.Fact(
                 "Working time",
                 ProgressWords.duration(WorkingTime.of(progress.log().events()).time())

@@ -82,7 +82,10 @@ public final class SignOffDocument {
             new Block.Facts.Fact(
                 "Unit", unit.serial() + " (" + unit.number() + " of " + board.count() + ")"),
             new Block.Facts.Fact(
-                "Work", Counted.of(progress.record(unit).size(), "step") + ", " + Counted.of(parts, "part")),
+                "Work",
+                Counted.of(progress.record(unit).size(), "step")
+                    + ", "
+                    + Counted.of(parts, "part")),
             new Block.Facts.Fact(
                 "Input fingerprint", "SHA-256 of the kit's tables: " + kit.fingerprint())));
   }

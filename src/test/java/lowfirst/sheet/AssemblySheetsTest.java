@@ -156,7 +156,8 @@ class AssemblySheetsTest {
     if (plan(none).steps().isEmpty()) {
       assertSays(steps(none), "Nothing in this kit is to be fitted.");
     }
-    Document empty = StepsDocument.of(none, new AssemblyPlan(List.of(), List.of()), AssemblyOptions.USUAL);
+    Document empty =
+        StepsDocument.of(none, new AssemblyPlan(List.of(), List.of()), AssemblyOptions.USUAL);
     assertSays(empty, "Nothing in this kit is to be fitted.");
     assertFalse(says(empty, "! "));
     assertFalse(says(empty, "# "));
@@ -229,7 +230,9 @@ class AssemblySheetsTest {
                 + " body | 2 to 3 s a joint; trim so that the end shows, about 1 mm; 2.5 mm at most |"
                 + " mounting: parallel to the board, centred; joint: "),
         resistors);
-    assertTrue(resistors.endsWith(" |  | lowest seated height first | 2.5 mm by the BOM; lowest first"), resistors);
+    assertTrue(
+        resistors.endsWith(" |  | lowest seated height first | 2.5 mm by the BOM; lowest first"),
+        resistors);
     assertTrue(rows.get(6).startsWith("6 | 7 | driver | 2 | top | plug in | NE555 "), rows.get(6));
     assertTrue(rows.get(6).contains(" | static can destroy it unnoticed: "), rows.get(6));
     assertTrue(rows.get(5).contains(" | K1 |  | "), rows.get(5));
@@ -246,7 +249,8 @@ class AssemblySheetsTest {
             "move one");
     var plan = new AssemblyPlan(SmallPlan.PLAN.batches(), List.of(problem));
     assertSays(
-        StepsDocument.of(KIT, plan, AssemblyOptions.USUAL), "! two parts want one place; move one.");
+        StepsDocument.of(KIT, plan, AssemblyOptions.USUAL),
+        "! two parts want one place; move one.");
     Board driver = KIT.board("driver").orElseThrow();
     assertSays(
         AssemblyBook.of(KIT, driver, Progress.of(plan, List.of()), 180),
@@ -262,7 +266,9 @@ class AssemblySheetsTest {
     List<String> rows = Said.rows(steps(kit), "");
     assertEquals(1, rows.size(), rows.toString());
     assertTrue(
-        rows.get(0).matches("1 \\| 470 µF electrolytic capacitor \\| \\w+ \\| C1 \\| (about [\\d.]+ mm assumed|not known)"),
+        rows.get(0)
+            .matches(
+                "1 \\| 470 µF electrolytic capacitor \\| \\w+ \\| C1 \\| (about [\\d.]+ mm assumed|not known)"),
         rows.get(0));
     assertFalse(says(steps(oneResistor()), "# Heights to measure"));
   }
@@ -271,10 +277,7 @@ class AssemblySheetsTest {
 
   private static Document book(String board, double width, Event... events) {
     return AssemblyBook.of(
-        KIT,
-        KIT.board(board).orElseThrow(),
-        Progress.of(plan(KIT), List.of(events)),
-        width);
+        KIT, KIT.board(board).orElseThrow(), Progress.of(plan(KIT), List.of(events)), width);
   }
 
   @Test
@@ -343,7 +346,9 @@ class AssemblySheetsTest {
                 + " What you see then: the solder side, left and right exchanged. Dots are leads."));
   }
 
-  /** 64 mm beside 64 mm: life size fits in 133 mm; in less it is made to fit, never beyond 75 mm. */
+  /**
+   * 64 mm beside 64 mm: life size fits in 133 mm; in less it is made to fit, never beyond 75 mm.
+   */
   @Test
   void the_solder_side_is_as_large_as_there_is_room() {
     assertEquals(64 + 5 + 64, figureWidth(180), 1e-9);
@@ -370,7 +375,8 @@ class AssemblySheetsTest {
         ": Step | Pick | Where, which way round | Seated | Soldered | Inspected | Accept | Reading |"
             + " Initials");
     assertTrue(Said.lines(book).stream().noneMatch(line -> line.startsWith("<")));
-    assertTrue(Said.rows(book, "").get(0).startsWith("8 | 1 × 1 kΩ resistor, ±1 % | R1 | [ ] | [ ]"));
+    assertTrue(
+        Said.rows(book, "").get(0).startsWith("8 | 1 × 1 kΩ resistor, ±1 % | R1 | [ ] | [ ]"));
   }
 
   /** Up to four units have a row each. */
@@ -388,7 +394,8 @@ class AssemblySheetsTest {
     assertEquals(rows, Said.rows(book, "").size());
   }
 
-  private static Event.Tick tick(int minute, int unit, State state, String measured, String... names) {
+  private static Event.Tick tick(
+      int minute, int unit, State state, String measured, String... names) {
     return new Event.Tick(
         "t" + minute,
         new Unit("driver", unit),
@@ -485,6 +492,7 @@ class AssemblySheetsTest {
             "board,designators,part type fitted,reason,who,date\n" + row + "\n");
     assertEquals(
         words.equals("''") ? "" : words,
-        StepWording.swapped(kit, plan(kit).stepOf("driver", SmallPlan.designators("Q1").get(0)).orElseThrow()));
+        StepWording.swapped(
+            kit, plan(kit).stepOf("driver", SmallPlan.designators("Q1").get(0)).orElseThrow()));
   }
 }

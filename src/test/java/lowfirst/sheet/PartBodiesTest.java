@@ -50,7 +50,9 @@ class PartBodiesTest {
 
   private static Drawing picture(PartType type, Optional<BodyOutline> outline, String print) {
     return PartPicture.of(
-        type, outline, new PartMarking(List.of(), print.isEmpty() ? List.of() : List.of(print), false));
+        type,
+        outline,
+        new PartMarking(List.of(), print.isEmpty() ? List.of() : List.of(print), false));
   }
 
   private static Drawing picture(PartKind kind, Optional<BodyOutline> outline, String print) {
@@ -150,9 +152,11 @@ class PartBodiesTest {
         "RLY at 10.5 9.29, 2.2");
     // A text of up to 14 letters is printed where nothing else is known.
     assertEquals(
-        4, picture(type(PartKind.RELAY, "14 letters now", ""), Optional.empty(), "").shapes().size());
+        4,
+        picture(type(PartKind.RELAY, "14 letters now", ""), Optional.empty(), "").shapes().size());
     assertEquals(
-        3, picture(type(PartKind.RELAY, "15 letters here", ""), Optional.empty(), "").shapes().size());
+        3,
+        picture(type(PartKind.RELAY, "15 letters here", ""), Optional.empty(), "").shapes().size());
   }
 
   @Test
@@ -172,7 +176,8 @@ class PartBodiesTest {
         "+ at 1.68 16.5, 2.2");
     // A thin can is drawn 5 mm wide, so that its print can be read.
     Drawing thin = picture(PartKind.ELECTROLYTIC_CAPACITOR, outline(4, 4, 7, 2), "10µ");
-    assertTrue(thin.shapes().stream().anyMatch(s -> s.fold(new Teller()).equals("box 1.5 0.5, 5 by 7")));
+    assertTrue(
+        thin.shapes().stream().anyMatch(s -> s.fold(new Teller()).equals("box 1.5 0.5, 5 by 7")));
     assertEquals(9, thin.shapes().size());
   }
 
@@ -480,8 +485,7 @@ class PartBodiesTest {
     assertEquals(9, usual.heightMillimetres(), 1e-9);
     Drawing many = picture(type(PartKind.SCREW_TERMINAL, "13", ""), Optional.empty(), "");
     assertEquals(12 * 5.08 + 1, many.widthMillimetres(), 1e-9);
-    Drawing wide =
-        picture(type(PartKind.SCREW_TERMINAL, "2", ""), outline(20, 10, 12, 2), "");
+    Drawing wide = picture(type(PartKind.SCREW_TERMINAL, "2", ""), outline(20, 10, 12, 2), "");
     assertEquals("circle 5.5 5, 1.9", wide.shapes().get(1).fold(new Teller()));
   }
 
@@ -494,8 +498,7 @@ class PartBodiesTest {
             "",
             Optional.of(
                 Quantity.of(
-                    ohms,
-                    kind == PartKind.INDUCTOR ? Dimension.INDUCTANCE : Dimension.RESISTANCE)),
+                    ohms, kind == PartKind.INDUCTOR ? Dimension.INDUCTANCE : Dimension.RESISTANCE)),
             percent.isEmpty() ? Optional.empty() : Optional.of(Tolerance.percent(percent)),
             Optional.empty(),
             Optional.empty(),

@@ -1,0 +1,316 @@
+package lowfirst.sheet;
+
+import static lowfirst.sheet.Said.assertSays;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lowfirst.board.Board;
+import lowfirst.board.Kit;
+import lowfirst.channel.ChannelFinding;
+import lowfirst.channel.ChannelKit;
+import lowfirst.channel.KitInputs;
+import lowfirst.channel.LoadFindings;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** First power and wiring: what to expect is worked out by hand beside each. */
+class PowerSheetsTest {
+  private static final String RAILS =
+      """
+      rail,voltage,tolerance,current limit,return wire,return length,return contacts,contact rating
+      logic,5 V,5 %,1 A,0.5 mm2,0.3 m,1,3 A
+      bells,24 V,5 %,20 A,6 mm2,2 m,2,15 A
+      high,58 V,5 %,,,,,
+      bare,,,,,,,7 A
+      """;
+  private static final String CHANNELS =
+      """
+      channel,board,MOSFET,gate resistor,pull-down,pull-down side,flyback diode,fuse,driver,wire,wire length,contact rating,load
+      out 1,driver,Q1,R1,R2,gate,D1,F1,pin,1 mm2,3 m,15 A,bell
+      out 2,driver,Q2,R3,R2,,,,pin,,,,lamp
+      out 3,driver,,,,,,,,,,,heater
+      out 4,driver,,R1,R9,driver,,F9,,,,,none
+      out 5,driver,,R9,R2,gate,,,,,,,none
+      out 6,driver,,D1,R2,driver,,,,,,,none
+      """;
+  private static final String BOM =
+      """
+      designators,value,description,height mm
+      R1,330 1%,resistor,2
+      R2,10k 1%,resistor,2
+      R3,1k,resistor,2
+      D2 D1,1N4007,diode,3
+      D9,1N4148,DNP diode,3
+      Q1 Q2,BP-N60L,MOSFET,19
+      F1,2 A,fuse,10
+      """;
+  private static final Kit KIT =
+      Said.kit(
+          "kit.properties",
+          "title = Bells\n",
+          "boards.csv",
+          "board,count,bom\ndriver,2,bom.csv\n",
+          "bom.csv",
+          BOM,
+          "rails.csv",
+          RAILS,
+          "drivers.csv",
+          "driver,kind,supply,low level max\npin,logic pin,logic,0.2 V\n",
+          "loads.csv",
+          """
+          load,kind,rail,resistance,max on time,current
+          bell,solenoid,bells,12 Ohm,1 s,
+          lamp,lamp,bells,,,1 A
+          heater,resistive,high,20 Ohm,,
+          """,
+          "channels.csv",
+          CHANNELS);
+
+  private static Document firstPower(Kit kit, Map<String, ChannelFinding> findings) {
+    Board board = kit.boards().get(0);
+    return FirstPowerDocument.of(kit, board, board.units().get(0), findings);
+  }
+
+  private static Document firstPower() {
+    return firstPower(KIT, Map.of());
+  }
+
+  /** 5 V at 1 A are 5 Ω; 24 V at 20 A are 1.2 Ω; 58 V and 5 % are 60.9 V, above 60 V. */
+  @Test
+  void before_power_each_rail_is_measured_and_what_is_too_high_left_alone() {
+    String how =
+        "Resistance range, red on the plus terminal, black on the return; wait until it settles.";
+    String apart =
+        "Resistance range, plus terminal to plus terminal, both ways round. | no short either way;"
+            + " they meet only in the return | A few ohms: a bridge or a part in the wrong place."
+            + " | __ | [ ]";
+    assertSays(
+        firstPower(),
+        "First power",
+        "Bells · unit driver-1",
+        "! Mains wiring, protective earth, and anything above 60 V DC are not on this sheet: local"
+            + " code and a licensed electrician decide there. Use a finished supply with a current"
+            + " limit.",
+        "# Before power: meter only, ICs out of their sockets, loads unplugged",
+        "logic to return | "
+            + how
+            + " | climbs while capacitors charge; far above 5 Ω | Stays at or below 5 Ω: that takes"
+            + " all the supply has. | __ | [ ]",
+        "bells to return | "
+            + how
+            + " | climbs while capacitors charge; far above 1.2 Ω | Stays at or below 1.2 Ω: that"
+            + " takes all the supply has. | __ | [ ]",
+        "high rail | Leave it unconnected. | above 60 V DC | Not on this sheet: leave it to licensed"
+            + " practice. | __ | [ ]",
+        "logic to bells | " + apart,
+        "logic to high | " + apart,
+        "bells to high | " + apart,
+        "# Before power: which way round",
+        "D1, D2 | 1N4007 diode | the band is the cathode: over the bar printed on the board | [ ]");
+    List<String> lines = Said.lines(firstPower());
+    assertEquals(3, lines.stream().filter(line -> line.contains("plus terminal to plus")).count());
+    // A rail that this board doesn't use isn't measured; a part not fitted has no way round.
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("bare ")));
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("R1")));
+  }
+
+  /**
+   * 330 Ω and 10 kΩ, each within 1 %: 10 330 Ω, 10 227 to 10 433. 1 kΩ within 5 %, assumed, and 10
+   * kΩ: 11 kΩ, 10 850 to 11 150.
+   */
+  @Test
+  void the_gate_path_is_what_hangs_on_the_drivers_pin() {
+    assertSays(
+        firstPower(),
+        "# Before power: channel by channel",
+        "out 1 | Q1, R1, R2, F1 | 10.3 kΩ (10.2 kΩ to 10.4 kΩ) | __ | __ | __ | [ ]",
+        "out 2 | Q2, R3, R2 | 11 kΩ (10.8 kΩ to 11.2 kΩ), or 10 kΩ (9.9 kΩ to 10.1 kΩ) if the"
+            + " pull-down hangs on the driver | __ | __ | none | [ ]",
+        "out 3 |  | no pull-down named: open | __ | __ | none | [ ]",
+        "out 4 | R1, R9, F9 | value of R9 not known | __ | __ | none | [ ]",
+        "out 5 | R9, R2 | value of R9 not known | __ | __ | none | [ ]",
+        "out 6 | D1, R2 | 10 kΩ (9.9 kΩ to 10.1 kΩ) | __ | __ | none | [ ]");
+  }
+
+  @Test
+  void with_power_each_rail_has_its_range_and_its_rule_to_stop() {
+    assertSays(
+        firstPower(),
+        "# Stage 1: rails only, ICs out of their sockets, loads unplugged",
+        "logic voltage | Start with the supply's limit at 0.1 A, not at 1 A. Measure at the supply"
+            + " pins of each socket, against the return. | 4.75 V to 5.25 V | Supply goes into its"
+            + " limit, a reading is outside, anything smells or is warm: off. | __ | [ ]",
+        "bells voltage | Start with the supply's limit at 0.1 A, not at 20 A. Measure at the supply"
+            + " pins of each socket, against the return. | 22.8 V to 25.2 V | Supply goes into its"
+            + " limit, a reading is outside, anything smells or is warm: off. | __ | [ ]",
+        "# Stage 2: ICs in, loads unplugged",
+        "logic with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before."
+            + " | 4.75 V to 5.25 V | Lower than before, or current near 1 A: off. | __ | [ ]",
+        "# Stage 2: each output in turn, loads unplugged",
+        "out 1 | Q1 | at most 200 mV | __ | not known | __ | [ ]",
+        "out 3 | not named | near 0 V | __ | not known | __ | [ ]",
+        "# Stage 3: one channel on a dummy load",
+        // 24 V at 0.2 A: 120 Ω; 25.2 V on it make 5.29 W, twice that is 10.6 W.
+        "bells dummy load | A resistor of 120 Ω, rated 11 W or more, in place of one load; switch that"
+            + " output on, then off. | on: 200 mA, MOSFET's drain near 0 V; off: no current, drain at"
+            + " 24 V | Drain stays above 1 V when on, or current flows when off: off, check that"
+            + " channel. | __ | [ ]",
+        "# Stage 4: each load in turn",
+        "out 1 | Connect bell, switch it on briefly. | 2 A (1.9 A to 2.1 A) | More current, or on"
+            + " longer than 1 s: off. | __ | [ ]",
+        "out 2 | Connect lamp, switch it on briefly. | 1 A | More current, a smell, a hot MOSFET: off."
+            + " | __ | [ ]");
+    List<String> lines = Said.lines(firstPower());
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("high voltage")), "above 60 V");
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("high dummy")), "above 60 V");
+    assertTrue(lines.stream().noneMatch(line -> line.contains("Connect heater")), "above 60 V");
+    assertEquals(1, lines.stream().filter(line -> line.contains(" with ICs | ")).count());
+  }
+
+  @Test
+  void the_gates_on_voltage_is_that_of_the_finding() {
+    Kit kit = ChannelKit.typical().kit();
+    List<String> gate =
+        Said.lines(firstPower(kit, findings(kit))).stream()
+            .filter(line -> line.startsWith("out 1 | Q1 | at most 300 mV"))
+            .toList();
+    // 4.7 V by 10 kΩ - 1 % under 222 Ω and 30 Ω, less what the return lifts.
+    assertTrue(gate.get(0).matches(".*\\| at least 4\\.5\\d V \\| __ \\| \\[ ]"), gate.toString());
+  }
+
+  private static Map<String, ChannelFinding> findings(Kit kit) {
+    var byName = new HashMap<String, ChannelFinding>();
+    LoadFindings.of(KitInputs.of(kit))
+        .channels()
+        .forEach(finding -> byName.put(finding.channel().name(), finding));
+    return byName;
+  }
+
+  private static Kit withRail(String rail) {
+    return Said.kit(
+        "bom.csv",
+        "designators,value\nR1,1k\n",
+        "rails.csv",
+        "rail,voltage,tolerance,current limit\n" + rail + "\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "a,5 V,5 %,1 A | 4.75 V to 5.25 V | Lower than before, or current near 1 A: off.",
+        "a,5 V,5 %, | 4.75 V to 5.25 V | Lower than before, or an IC gets hot: off.",
+        "a,5 V,, | 5 V; tolerance not stated, see rails.csv | Lower than before, or an IC gets hot:"
+            + " off.",
+        "a,,5 %, | not stated: write the voltage in rails.csv | Lower than before, or an IC gets hot:"
+            + " off.",
+      })
+  void what_a_rail_lacks_is_said_where_it_would_stand(String rail, String expect, String stop) {
+    assertSays(
+        firstPower(withRail(rail), Map.of()),
+        "a with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before. | "
+            + expect
+            + " | "
+            + stop
+            + " | __ | [ ]");
+    if (rail.endsWith(",")) {
+      assertSays(
+          firstPower(withRail(rail), Map.of()),
+          "a to return | Resistance range, red on the plus terminal, black on the return; wait until"
+              + " it settles. | climbs while capacitors charge; no short | Stays at a few ohms: find"
+              + " the short first. | __ | [ ]",
+          "a voltage | Start with the supply's limit at 0.1 A. Measure at the supply pins of each"
+              + " socket, against the return. | "
+              + expect
+              + " | Supply goes into its limit, a reading is outside, anything smells or is warm: off."
+              + " | __ | [ ]");
+    }
+  }
+
+  /** 60 V itself is still extra-low voltage. */
+  @ParameterizedTest
+  @CsvSource({"60 V, false", "60.1 V, true"})
+  void the_limit_is_sixty_volts(String volts, boolean deferred) {
+    assertEquals(
+        deferred,
+        Said.lines(firstPower(withRail("a," + volts + ",0 %,"), Map.of())).stream()
+            .anyMatch(line -> line.startsWith("a rail | Leave it unconnected.")));
+  }
+
+  @Test
+  void a_kit_without_supplies_says_what_is_not_known() {
+    Kit kit = Said.kit("bom.csv", "designators,value\nR1,1k\n");
+    Document document = firstPower(kit, Map.of());
+    assertSays(
+        document,
+        "supply to return | Resistance range, red on the plus terminal, black on the return; wait"
+            + " until it settles. | climbs while capacitors charge; no short | Stays at a few ohms:"
+            + " find the short first. | __ | [ ]",
+        "supply voltage | Start with the supply's limit at 0.1 A. Measure at the supply pins of each"
+            + " socket, against the return. | not known: write the supplies in rails.csv, then it is"
+            + " worked out | Supply goes into its limit, anything smells or is warm: off. | __ | [ ]",
+        "supply with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before."
+            + " | as before | Lower than before, or an IC gets hot: off. | __ | [ ]");
+    List<String> lines = Said.lines(document);
+    assertFalse(lines.contains("# Before power: which way round"), "no part has one");
+    assertFalse(lines.contains("# Before power: channel by channel"));
+    assertFalse(lines.contains("# Stage 2: each output in turn, loads unplugged"));
+    assertFalse(lines.contains("# Stage 3: one channel on a dummy load"));
+    assertFalse(lines.contains("# Stage 4: each load in turn"));
+  }
+
+  // --- wiring
+
+  @Test
+  void every_wire_is_listed_with_what_the_kit_says_of_it() {
+    assertSays(
+        WiringDocument.of(KIT, Map.of()),
+        "Wiring list",
+        "Bells",
+        "! Wire with every supply off and unplugged. Mains, protective earth and anything above 60 V"
+            + " DC: local code and a licensed electrician.",
+        "# Logic supply",
+        "supply logic + | boards, logic + | 0.5 mm² | 0.3 m | 1 × 3 A | 1 A | __ | [ ]",
+        "boards, return of logic | supply logic − | 0.5 mm² | 0.3 m | 1 × 3 A | 1 A | __ | [ ]",
+        "supply bare + | boards, bare + | not stated, see rails.csv | not stated | 7 A | not stated |"
+            + " __ | [ ]",
+        "# Supplies of the loads, and their returns",
+        "supply bells + | boards, bells + | 6 mm² | 2 m | 2 × 15 A | 20 A | __ | [ ]",
+        "supply high + | boards, high + | not stated, see rails.csv | not stated | not stated | not"
+            + " stated | __ | [ ]",
+        "# Loads",
+        "out 1 | bell | bells + | 1 mm² | 3 m | 15 A | F1, 2 A | not known | __ | [ ]",
+        "out 2 | lamp | bells + | not stated, see channels.csv | not stated | not stated | none | not"
+            + " known | __ | [ ]",
+        "out 4 | none | not known | not stated, see channels.csv | not stated | not stated | F9 | not"
+            + " known | __ | [ ]");
+    assertEquals(
+        4 + 4 + 6, Said.rows(WiringDocument.of(KIT, Map.of()), "").size(), "two wires a rail");
+  }
+
+  /** 1.1 A through 2 × 2 m of 1 mm² and 50 mm of track, hot: 0.0172 · 4 · 1.1 is 76 mV and more. */
+  @Test
+  void the_drop_is_that_of_the_finding() {
+    Kit kit = ChannelKit.typical().kit();
+    String row =
+        Said.rows(WiringDocument.of(kit, findings(kit)), "").stream()
+            .filter(line -> line.startsWith("out 1"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(row.matches(".* \\| (8|9|1\\d)\\d mV \\| __ \\| \\[ ]"), row);
+  }
+
+  @Test
+  void without_channels_there_is_no_table_of_loads() {
+    assertFalse(
+        Stream.of(WiringDocument.of(withRail("a,5 V,,"), Map.of()))
+            .flatMap(document -> Said.lines(document).stream())
+            .anyMatch("# Loads"::equals));
+  }
+}
