@@ -90,6 +90,8 @@ class BomRowsTest {
     "description, (DNF), NOT_FITTED",
     "description, donation box, FITTED",
     "description, leave empty, NOT_FITTED",
+    "description, entfällt, NOT_FITTED",
+    "description, omitted, NOT_FITTED",
     "description, only if needed, OPTIONAL",
     "part type, not mounted, NOT_FITTED",
     "description, 10k *DNP*, NOT_FITTED",

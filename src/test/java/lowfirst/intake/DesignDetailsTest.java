@@ -80,6 +80,53 @@ class DesignDetailsTest {
     assertEquals(tolerance, type(reading).tolerance().map(Object::toString).orElse("none"));
   }
 
+  /** Of numbers that written out would fill a page, the bound is shown as it stands. */
+  @Test
+  void a_number_with_hundreds_of_zeros_is_not_written_out() {
+    assertEquals("3e300 Ω", type(item("R1", ranged("Value", "1e300", "3e300", "OHM"))).text());
+    assertEquals("3e-300 Ω", type(item("R1", ranged("Value", "1e-300", "3e-300", "OHM"))).text());
+  }
+
+  /** 0.5 of 10 are 5 %. */
+  @Test
+  void a_tolerance_beside_the_value_is_named_with_the_others_and_is_nothing_else() {
+    String with =
+        "<BomItem OEMDesignNumberRef=\"\" quantity=\"1\"><RefDes name=\"R%d\"/><Characteristics>%s"
+            + "</Characteristics></BomItem>";
+    String height = ranged("Height", "2", "3", "MILLIMETER");
+    KitReading reading =
+        KitTables.read(
+            "board.xml",
+            file(
+                with.formatted(1, measured("Value", "10", "KOHM", "0.5", "0.5"))
+                    + with.formatted(2, height + ranged("Tolerance", "-1", "1", "PERCENT")),
+                ""));
+    assertEquals("±5 %", type(reading).tolerance().orElseThrow().toString());
+    assertEquals(
+        List.of("characteristic Tolerance, engineering tolerance of the value"),
+        reading.understood().get(0).columns().stream()
+            .filter(column -> column.meaning().equals("tolerance"))
+            .map(column -> column.header())
+            .toList());
+    assertEquals(0, reading.faults(), reading.problems() + "");
+  }
+
+  @Test
+  void a_fault_in_the_only_row_stands_at_its_element() {
+    KitReading reading =
+        KitTables.read(
+            "board.xml",
+            file(
+                "<BomItem OEMDesignNumberRef=\"\" quantity=\"some\"><RefDes name=\"R1\"/></BomItem>",
+                ""));
+    assertEquals(
+        List.of("board.xml:1, column 38 \"BomItem quantity\" (some)"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.CELL_UNREADABLE)
+            .map(problem -> problem.place().toString())
+            .toList());
+  }
+
   @Test
   void a_tolerance_of_its_own_wins() {
     KitReading reading =

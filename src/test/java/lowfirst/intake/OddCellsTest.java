@@ -494,6 +494,9 @@ class OddCellsTest {
     String list = "Ref,X (mm),Y (mm)\nR01,10,20\nR001,30,20\nC9,40,20\n";
     assertEquals(
         List.of("R1: no position in the placement list"), messages(Kind.NOT_PLACED, bom, list));
+    String three = list.replace("C9,", "R0001,40,30\nC9,");
+    assertEquals(
+        List.of("R1: no position in the placement list"), messages(Kind.NOT_PLACED, bom, three));
     String other = "Ref,X (mm),Y (mm)\nR11,10,20\nC9,40,20\n";
     assertEquals(
         List.of("R1_1: no position in the placement list"),
@@ -518,6 +521,24 @@ class OddCellsTest {
     assertEquals(List.of("3 [U1, U1A, U1B]"), joined("U1, U1A, U1B;3;LM358\n", "U1"));
     assertEquals(List.of("1 [U1A]"), joined("U1A;1;LM358\n", "U1"));
     assertEquals(List.of("2 [U1A, U1B]"), joined("U1A, U1B;2;LM358\n", "U1A"));
+  }
+
+  /** Longer cells are prose; 10 mm is the measure of a body. */
+  @Test
+  void the_value_is_found_in_prose_of_two_hundred_signs_and_in_no_longer_one() {
+    String prose = "resistor 4.7k, body 10 mm, ";
+    String longest = prose + "x".repeat(200 - prose.length());
+    assertEquals(Optional.of("4.7 kΩ"), valueIn(longest));
+    assertEquals(Optional.empty(), valueIn(longest + "x"));
+  }
+
+  private static Optional<String> valueIn(String description) {
+    return board("bom.csv", "Ref;Qty;Description\nR1;1;%s\nR2;1;1k\n".formatted(description))
+        .items()
+        .get(0)
+        .partType()
+        .value()
+        .map(Object::toString);
   }
 
   @Test

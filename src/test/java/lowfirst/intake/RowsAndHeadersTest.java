@@ -188,6 +188,21 @@ class RowsAndHeadersTest {
 
   // --- columns
 
+  @ParameterizedTest(name = "{0} is {1}")
+  @CsvSource({
+    "#, #",
+    "' # ', #",
+    "#pcs, pcs",
+    "Part #, part#",
+    "Ref. Des., refdes",
+    "Größe, große",
+    "'', ''",
+    "'-', ''"
+  })
+  void a_header_is_compared_without_case_signs_and_accents(String header, String key) {
+    assertEquals(key, HeaderWords.key(header));
+  }
+
   @Test
   void a_column_may_be_told_by_name_or_number_and_a_wrong_one_is_said() {
     String bom = "ref,value,odd name\nR1,1k,2k\nR2,3k,4k\n";
