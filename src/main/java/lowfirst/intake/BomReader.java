@@ -3,7 +3,6 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -21,68 +20,6 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a BOM as items. */
 final class BomReader {
-  private static final Set<String> YES =
-      Set.of(
-          "yes",
-          "y",
-          "true",
-          "1",
-          "x",
-          "fitted",
-          "fit",
-          "mounted",
-          "populated",
-          "ja",
-          "j",
-          "oui",
-          "o",
-          "si",
-          "sí",
-          "s",
-          "ok",
-          "✓",
-          "✔",
-          "+",
-          "place",
-          "assemble",
-          "bestückt",
-          "tak",
-          "ano",
-          "sim",
-          "sì",
-          "да",
-          "是");
-  private static final Set<String> NO =
-      Set.of(
-          "no",
-          "n",
-          "false",
-          "0",
-          "-",
-          "nein",
-          "non",
-          "not fitted",
-          "not mounted",
-          "none",
-          "✗",
-          "✘",
-          "excluded",
-          "exclude",
-          "unpopulated",
-          "nee",
-          "nie",
-          "ne",
-          "não",
-          "нет",
-          "否");
-  private static final Pattern NOT_FITTED =
-      Pattern.compile(
-          "(?iU)^(nf|nm|nb|np|n/[fmp])$"
-              + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
-              + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
-              + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
-              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.*_])");
-
   /** A heading over parts that are not fitted. */
   private static final Pattern LEFT_OUT =
       Pattern.compile(
@@ -95,7 +32,6 @@ final class BomReader {
       Pattern.compile(
           "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
 
-  private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");
   private static final Pattern COUNT =
       Pattern.compile(
           "(?iu)[x×]?\\s*([0-9]{1,7})(?:[.,]0+)?\\s*"
@@ -213,7 +149,7 @@ final class BomReader {
             fitting(row, quantity, type),
             row.place(Column.DESIGNATORS));
     items.add(item);
-    if (item.isFitted() && !YES.contains(row.text(Column.FITTED).toLowerCase(Locale.ROOT))) {
+    if (item.isFitted() && !FittedSigns.isYes(row.text(Column.FITTED))) {
       words.leaveOpen(row).ifPresent(problems::add);
     }
     if (named > 0 && item.quantity() != named && item.isFitted()) {
@@ -333,10 +269,10 @@ final class BomReader {
         || (quantity.isPresent() && quantity.getAsInt() == 0)) {
       return Item.Fitting.NOT_FITTED;
     }
-    if (NOT_FITTED.matcher(type.text()).find()
-        || NOT_FITTED.matcher(row.text(Column.DESCRIPTION)).find()
-        || NOT_FITTED.matcher(row.text(Column.PART_TYPE)).find()
-        || NOT_FITTED.matcher(row.text(Column.PACKAGE)).find()) {
+    if (FittedSigns.leaveOut(type.text())
+        || FittedSigns.leaveOut(row.text(Column.DESCRIPTION))
+        || FittedSigns.leaveOut(row.text(Column.PART_TYPE))
+        || FittedSigns.leaveOut(row.text(Column.PACKAGE))) {
       return Item.Fitting.NOT_FITTED;
     }
     boolean optional = words.areOptional(row);
@@ -348,15 +284,15 @@ final class BomReader {
 
   /** Whether a column for it says that the line is not fitted. */
   private boolean isLeftOut(TableRow row) {
-    String leftOut = row.text(Column.NOT_FITTED).toLowerCase(Locale.ROOT);
-    if (!leftOut.isEmpty() && !NO.contains(leftOut)) {
+    String leftOut = row.text(Column.NOT_FITTED);
+    if (!leftOut.isEmpty() && !FittedSigns.isNo(leftOut)) {
       return true;
     }
-    String fitted = row.text(Column.FITTED).toLowerCase(Locale.ROOT);
-    if (fitted.isEmpty() || YES.contains(fitted) || OPTIONAL.matcher(fitted).find()) {
+    String fitted = row.text(Column.FITTED);
+    if (fitted.isEmpty() || FittedSigns.isYes(fitted) || FittedSigns.isOptional(fitted)) {
       return false;
     }
-    if (NO.contains(fitted) || NOT_FITTED.matcher(fitted).find()) {
+    if (FittedSigns.isNo(fitted) || FittedSigns.mayLeaveOut(fitted)) {
       return true;
     }
     problems.add(

@@ -1,6 +1,5 @@
 package lowfirst.intake;
 
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.function.Predicate;
@@ -50,6 +49,11 @@ final class CellShapes {
     return share(rows, cell, text -> SIDE.matcher(text).matches() || isSideWord(text));
   }
 
+  /** The share of the filled cells that say whether a part is fitted, and nothing else. */
+  static double fittedShare(List<Row> rows, int cell) {
+    return share(rows, cell, FittedSigns::isOne);
+  }
+
   /** Single letters and digits may be anything. */
   private static boolean isSideWord(String text) {
     return text.length() > 2 && text.length() < 20 && SideWords.side(text).isPresent();
@@ -94,7 +98,9 @@ final class CellShapes {
         IntStream.range(1, cells.size())
             .filter(i -> step(cells, i) == 1 || cells.get(i).equals("1"))
             .count();
-    boolean each = numbers.size() == cells.size() && Collections.max(numbers) <= cells.size();
+    boolean each =
+        numbers.size() == cells.size()
+            && numbers.stream().allMatch(number -> number <= cells.size());
     return cells.size() > 1 && (each || rising >= (cells.size() - 1) * 0.8);
   }
 

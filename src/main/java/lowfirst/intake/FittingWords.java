@@ -50,6 +50,11 @@ final class FittingWords {
     static final Said NOTHING = new Said("", "", false);
   }
 
+  /** Whether the words of a text say that a place stays empty. */
+  static boolean leaveOut(String text) {
+    return LEFT_OUT.matcher(text).find();
+  }
+
   /** Whether words leave it to the builder to fit the part. */
   boolean areOptional(TableRow row) {
     return PLACES.stream().anyMatch(column -> !said(row, column).optional().isEmpty());

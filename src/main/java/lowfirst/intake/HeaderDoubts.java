@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.problem.Kind;
@@ -26,6 +27,9 @@ final class HeaderDoubts {
       } else if (use.basis() == Header.Basis.HEADER) {
         Rivals.of(kind, cut, use).ifPresent(rival -> problems.add(rival.problem(file)));
       }
+    }
+    if (kind == TableKind.BOM && header.index() >= 0) {
+      leavingOut(file, cut).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)
@@ -75,6 +79,44 @@ final class HeaderDoubts {
                     + ", but it may be x = "
                     + CoordinatePair.halves(pair.rival().get(), text).get(0),
                 "part x and y with a semicolon, or write decimals with a point"));
+  }
+
+  /** Columns that nobody reads, though they say of a part that it is not fitted: variants. */
+  private static Optional<Problem> leavingOut(String file, Cut cut) {
+    var names = new ArrayList<String>();
+    Optional<Place> first = Optional.empty();
+    for (int cell = 0; cell < cut.header().names().size(); cell++) {
+      Optional<Place> said = leavesOut(file, cut, cell);
+      first = first.or(() -> said);
+      if (said.isPresent()) {
+        names.add("\"" + cut.header().name(cell) + "\"");
+      }
+    }
+    return first.map(
+        place ->
+            new Problem(
+                Kind.COLUMN_AMBIGUOUS,
+                place,
+                "this may say that the part is not fitted, but nothing is read from "
+                    + (names.size() == 1 ? "the column " : "the columns ")
+                    + String.join(", ", names),
+                "name the column that counts with --column bom.fitted=HEADER, or write no into a"
+                    + " column \"fitted\""));
+  }
+
+  /** The first cell of an unused column that says so. */
+  private static Optional<Place> leavesOut(String file, Cut cut, int cell) {
+    if (cut.header().uses().stream().anyMatch(use -> use.cell() == cell)) {
+      return Optional.empty();
+    }
+    var seen = new HashSet<String>();
+    return cut.rows().stream()
+        .skip(cut.header().index() + 1L)
+        .filter(row -> seen.add(row.cell(cell)) && FittedSigns.mayLeaveOut(row.cell(cell)))
+        .findFirst()
+        .map(
+            row ->
+                Place.ofCell(file, row.line(), cell + 1, cut.header().name(cell), row.cell(cell)));
   }
 
   /** Of a placement list without coordinates, why a column that is headed so gives none. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Finds which cell of a header row names which column. */
 final class HeaderMatch {
@@ -48,6 +49,7 @@ final class HeaderMatch {
     match.usePair();
     match.useLikelyHeaders();
     match.useDesignatorsByCells();
+    match.useFittedByCells();
     return new Header(index, match.names, match.uses, match.pair);
   }
 
@@ -146,7 +148,9 @@ final class HeaderMatch {
     int best = -1;
     double most = MOSTLY;
     for (int cell = 0; cell < names.size(); cell++) {
-      double share = taken[cell] ? 0 : CellShapes.designatorShare(below, cell);
+      // "R2, Fitted, Not Fitted" is a row.
+      boolean mayHead = !taken[cell] && !CellShapes.isDesignators(names.get(cell));
+      double share = mayHead ? CellShapes.designatorShare(below, cell) : 0;
       if (share > most && CellShapes.filledShare(below, cell) > MOSTLY) {
         best = cell;
         most = share;
@@ -155,6 +159,28 @@ final class HeaderMatch {
     if (best >= 0) {
       use(designators, best, Header.Basis.CELLS);
     }
+  }
+
+  /** The only column whose cells say whether parts are fitted, whatever stands over it. */
+  private void useFittedByCells() {
+    if (kind != TableKind.BOM
+        || isUsed(Column.FITTED)
+        || isUsed(Column.NOT_FITTED)
+        || map.column(kind, file, Column.FITTED).isPresent()) {
+      return;
+    }
+    List<Integer> telling =
+        IntStream.range(0, names.size())
+            .filter(cell -> !taken[cell] && leavesOut(cell))
+            .boxed()
+            .toList();
+    if (telling.size() == 1 && CellShapes.fittedShare(below, telling.get(0)) == 1) {
+      use(Column.FITTED, telling.get(0), Header.Basis.CELLS);
+    }
+  }
+
+  private boolean leavesOut(int cell) {
+    return below.stream().anyMatch(row -> FittedSigns.mayLeaveOut(row.cell(cell)));
   }
 
   private long sure() {

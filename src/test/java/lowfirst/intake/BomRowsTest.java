@@ -110,6 +110,52 @@ class BomRowsTest {
         fitting, item("ref,qty,value," + column + "\nR1,1,1k," + text + "\nR2,1,2k,\n").fitting());
   }
 
+  private static List<String> ambiguous(String bom) {
+    return KitTables.read("bom.csv", bom).problems().stream()
+        .filter(problem -> problem.kind() == Kind.COLUMN_AMBIGUOUS)
+        .map(problem -> problem.place().line() + " " + problem.message())
+        .toList();
+  }
+
+  @Test
+  void a_lone_column_of_which_every_cell_speaks_of_fitting_is_taken_and_said() {
+    String bom = "ref,value,assembly\nR1,1k,Fitted\nR2,2k,Not Fitted\nR3,3k,\nR4,4k,nie montować\n";
+    assertEquals(
+        List.of(true, false, true, false), items(bom).stream().map(Item::isFitted).toList());
+    assertEquals(1, count(bom, Kind.COLUMN_GUESSED));
+    assertEquals(List.of(), ambiguous(bom));
+  }
+
+  /** A part that one variant lacks must not be soldered because nobody asked which is built. */
+  @Test
+  void of_variants_none_is_taken_and_the_builder_is_asked() {
+    String bom =
+        "ref,value,small,large\nR1,1k,Fitted,Fitted\nR2,2k,Not Fitted,Fitted\nR3,3k,Fitted,DNP\n";
+    assertEquals(
+        List.of(
+            "3 this may say that the part is not fitted, but nothing is read from the columns"
+                + " \"small\", \"large\""),
+        ambiguous(bom));
+    KitReading told =
+        KitReader.read(
+            KitTables.files("bom.csv", bom), new ColumnMap(Map.of("bom.fitted", "large")));
+    assertEquals(
+        List.of(true, true, false),
+        told.kit().boards().get(0).items().stream().map(Item::isFitted).toList());
+  }
+
+  @Test
+  void a_remark_that_leaves_a_part_out_is_not_passed_over_among_others() {
+    String bom =
+        "ref,value,description,info\nR1,1k,film,see page 2\nR2,2k,film,do not fit\nR3,3k,film,ok\n";
+    assertEquals(
+        List.of(
+            "3 this may say that the part is not fitted, but nothing is read from the column"
+                + " \"info\""),
+        ambiguous(bom));
+    assertEquals(List.of(), ambiguous(bom.replace("do not fit", "no")));
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({"0, NOT_FITTED", "1, FITTED", "0x, NOT_FITTED"})
   void a_quantity_of_nought_is_not_fitted_and_disagrees_with_nothing(

@@ -227,7 +227,9 @@ class OddCellsTest {
         "Ref Position Rot ! R1 10,5 20,25 90 ! 10.5 ! 20.25",
         "List of parts~Ref,Position,Rot ! R1,10.5,20.0,90 ! 10.5 ! 20",
         "R9,(7.5,8.0),90 ! R1,(10.5,20.0),90 ! 10.5 ! 20",
-        "R9,7.5,90,[7,2] ! R1,x,90,[10.5,20] ! 10.5 ! 20"
+        "R9,7.5,90,[7,2] ! R1,x,90,[10.5,20] ! 10.5 ! 20",
+        "R9,a,[7,2],90 ! R1,[b],[10.5,20],90 ! 10.5 ! 20",
+        "R9,[b],[7,2],90 ! R1,a,[10.5,20],90 ! 10.5 ! 20"
       })
   void a_pair_without_quotes_falls_into_cells_and_is_put_together_again(
       String before, String row, double x, double y) {
