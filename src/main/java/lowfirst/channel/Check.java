@@ -43,9 +43,7 @@ public record Check(
     if (check.verdict != Verdict.OVERLOADED) {
       return check;
     }
-    Datum[] all = java.util.Arrays.copyOf(data, data.length + 1);
-    all[data.length] = absent;
-    return new Check(kind, bound, allowed, List.of(all), Verdict.UNDECIDED);
+    return new Check(kind, bound, allowed, List.of(Datum.with(data, absent)), Verdict.UNDECIDED);
   }
 
   private static Verdict judged(CheckKind kind, double actual, double allowed, Datum[] data) {

@@ -1,5 +1,6 @@
 package lowfirst.channel;
 
+import java.util.Arrays;
 import lowfirst.channel.Check.Input;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -61,6 +62,13 @@ public record Datum(
   public static Datum missing(Term term, String remedy) {
     double none = Double.NaN;
     return new Datum(term, term.symbol(), term.dimension(), none, none, none, NO_SOURCE, remedy);
+  }
+
+  /** These and more. */
+  static Datum[] with(Datum[] data, Datum... more) {
+    Datum[] all = Arrays.copyOf(data, data.length + more.length);
+    System.arraycopy(more, 0, all, data.length, more.length);
+    return all;
   }
 
   /** Whether the number is there. */

@@ -101,6 +101,8 @@ final class FuseChecks {
         jouleIntegral(in.inrushAmps(), in.high(Term.INRUSH_TIME), period.low()),
         share * in.low(Term.FUSE_MELTING),
         in.datum(Term.INRUSH),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
         in.datum(Term.INRUSH_TIME),
         period,
         in.datum(Term.SWITCH_ONS),

@@ -65,12 +65,20 @@ final class GateChecks {
         CheckKind.GATE_LEVEL,
         gate,
         allowed,
-        in.datum(Term.DRIVE_LEVEL),
-        in.datum(Term.DRIVE_RESISTANCE),
-        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : NOT_FITTED,
-        in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : NOT_FITTED,
-        in.datum(Term.RETURN_LIFT),
-        line);
+        Datum.with(levelFrom(in), in.datum(Term.LOAD_CURRENT), in.datum(Term.SUPPLY), line));
+  }
+
+  /** What the level at the gate follows from, and with it RDSon and all the MOSFET's heat. */
+  static Datum[] levelFrom(ChannelInputs in) {
+    Datum drive = in.datum(Term.DRIVE_RESISTANCE);
+    // What stands twice is shown once.
+    return new Datum[] {
+      in.datum(Term.DRIVE_LEVEL),
+      drive,
+      in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : drive,
+      in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : drive,
+      in.datum(Term.RETURN_LIFT)
+    };
   }
 
   /** The RDSon line that the datasheet would have to hold, where none fits. */
@@ -140,6 +148,7 @@ final class GateChecks {
         Math.max(drift, in.knows(Term.DRIVE_LOW) ? in.high(Term.DRIVE_LOW) : 0),
         allowed,
         in.datum(Term.PULL_DOWN),
+        atGate || !in.has(Fitted.GATE_RESISTOR) ? LEAKAGE : in.datum(Term.GATE_RESISTOR),
         in.datum(Term.MILLER_CHARGE),
         in.datum(Term.THRESHOLD),
         in.datum(Term.AMBIENT),
@@ -219,13 +228,14 @@ final class GateChecks {
         CheckKind.SWITCHING_TIME,
         edgesSeconds(in),
         share / in.high(Term.PWM_FREQUENCY),
-        duty,
-        in.datum(Term.GATE_SOURCE_CHARGE),
-        in.datum(Term.MILLER_CHARGE),
-        in.datum(Term.PLATEAU),
-        in.datum(Term.THRESHOLD),
-        in.datum(Term.DRIVE_LEVEL),
-        in.datum(Term.PWM_FREQUENCY));
+        Datum.with(
+            levelFrom(in),
+            duty,
+            in.datum(Term.GATE_SOURCE_CHARGE),
+            in.datum(Term.MILLER_CHARGE),
+            in.datum(Term.PLATEAU),
+            in.datum(Term.THRESHOLD),
+            in.datum(Term.PWM_FREQUENCY)));
   }
 
   /** Longest turn-on and turn-off together, in seconds. */

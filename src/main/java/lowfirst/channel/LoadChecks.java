@@ -59,27 +59,32 @@ final class LoadChecks {
     double hot = in.ambient() + in.high(Term.TEMPERATURE_RISE);
     double needed = in.high(Term.PULL_IN) * CopperTemperature.factor(20, hot);
     double ohms = PathChecks.loopOhms(in);
-    double switched = 0;
+    double switched = in.high(Term.SATURATION);
+    Datum[] from = {in.datum(Term.SATURATION)};
     if (in.switching() == ChannelInputs.Switching.MOSFET) {
       OnResistance.Line line = in.onResistance().earned(in.gateVolts(), in.loadAmps());
       double junction = SwitchChecks.junctionCelsius(in, line);
       double hottest = Math.min(junction, in.low(Term.JUNCTION_RATING));
       switched = in.loadAmps() * line.maxOhms() * in.hotFactor().at(hottest);
-    } else {
-      switched = in.high(Term.SATURATION);
+      from = Datum.with(SwitchChecks.heatedBy(in, line, junction), in.datum(Term.JUNCTION_RATING));
     }
     double left = in.low(Term.SUPPLY) - in.loadAmps() * ohms - switched - in.high(Term.RETURN_LIFT);
     return Check.of(
         CheckKind.PULL_IN,
         left,
         needed,
-        in.datum(Term.SUPPLY),
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.WIRE_AREA),
-        in.datum(Term.WIRE_LENGTH),
-        in.datum(Term.RETURN_LIFT),
-        in.datum(Term.PULL_IN),
-        in.datum(Term.TEMPERATURE_RISE),
-        in.datum(Term.AMBIENT));
+        Datum.with(
+            from,
+            in.datum(Term.SUPPLY),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.WIRE_AREA),
+            in.datum(Term.WIRE_LENGTH),
+            in.datum(Term.TRACE_WIDTH),
+            in.datum(Term.TRACE_LENGTH),
+            in.datum(Term.TRACE_COPPER),
+            in.datum(Term.RETURN_LIFT),
+            in.datum(Term.PULL_IN),
+            in.datum(Term.TEMPERATURE_RISE),
+            in.datum(Term.AMBIENT)));
   }
 }

@@ -28,6 +28,7 @@ final class StageChecks {
               in.loadAmps() + in.high(Term.OTHERS_ON_STAGE),
               in.low(Term.TOTAL_CURRENT_RATING),
               in.datum(Term.LOAD_CURRENT),
+              in.datum(Term.SUPPLY),
               in.datum(Term.OTHERS_ON_STAGE),
               in.datum(Term.TOTAL_CURRENT_RATING)));
     }
@@ -94,6 +95,7 @@ final class StageChecks {
         forcedGain(in.loadAmps(), base),
         in.low(Term.FORCED_GAIN_RATING),
         in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
         in.datum(Term.DRIVE_LEVEL),
         in.datum(Term.DRIVE_RESISTANCE),
         in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : GateChecks.NOT_FITTED,
@@ -111,6 +113,7 @@ final class StageChecks {
         in.low(Term.JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
         in.datum(Term.AMBIENT),
         in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
         in.datum(Term.OTHERS_ON_STAGE),
         in.datum(Term.SATURATION),
         in.datum(Term.RTH_AIR),

@@ -48,6 +48,8 @@ final class SwitchChecks {
               in.inrushAmps(),
               in.low(Term.PULSE_CURRENT_RATING),
               in.datum(Term.INRUSH),
+              in.datum(Term.LOAD_CURRENT),
+              in.datum(Term.SUPPLY),
               in.datum(Term.PULSE_CURRENT_RATING)));
     }
     checks.add(heat(in, line, junction));
@@ -56,7 +58,7 @@ final class SwitchChecks {
     }
     checks.add(VoltageMargin.whenOff(CheckKind.DRAIN_VOLTAGE, in));
     if (in.isInductive() && !in.has(Fitted.FLYBACK_DIODE)) {
-      avalanche(in, junction, checks);
+      avalanche(in, line, junction, checks);
     }
     if (in.safeArea().isKnown() && in.has(Fitted.PWM)) {
       checks.add(safeArea(in));
@@ -136,7 +138,16 @@ final class SwitchChecks {
   }
 
   private static Check heat(ChannelInputs in, OnResistance.Line line, double junction) {
-    Datum[] data = {
+    return Check.of(
+        CheckKind.JUNCTION_TEMPERATURE,
+        junction,
+        in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
+        Datum.with(heatedBy(in, line, junction), in.datum(Term.JUNCTION_RATING), HEAT_MARGIN));
+  }
+
+  /** What a junction temperature follows from; every check that uses one shows it. */
+  static Datum[] heatedBy(ChannelInputs in, OnResistance.Line line, double junction) {
+    Datum[] steady = {
       in.datum(Term.AMBIENT),
       in.datum(Term.LOAD_CURRENT),
       in.datum(Term.SUPPLY),
@@ -147,31 +158,26 @@ final class SwitchChecks {
           Dimension.RATIO,
           in.hotFactor().source()),
       in.has(Fitted.HEATSINK) ? in.datum(Term.HEATSINK) : in.datum(Term.RTH_AIR),
-      in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : HEAT_MARGIN,
-      in.datum(Term.JUNCTION_RATING),
-      HEAT_MARGIN
+      in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : in.datum(Term.AMBIENT)
     };
-    return Check.of(
-        CheckKind.JUNCTION_TEMPERATURE,
-        junction,
-        in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
-        in.has(Fitted.PWM) ? withEdges(in, data) : data);
+    Datum[] data = Datum.with(GateChecks.levelFrom(in), steady);
+    return in.has(Fitted.PWM) ? Datum.with(data, edges(in)) : data;
   }
 
   /** What the edges' heat follows from; without PWM they are few, and count as far as known. */
-  private static Datum[] withEdges(ChannelInputs in, Datum[] data) {
-    Datum[] all = java.util.Arrays.copyOf(data, data.length + EDGES.length);
-    for (int i = 0; i < EDGES.length; i++) {
-      all[data.length + i] = in.datum(EDGES[i]);
+  private static Datum[] edges(ChannelInputs in) {
+    var edges = new Datum[EDGES.length];
+    for (int i = 0; i < edges.length; i++) {
+      edges[i] = in.datum(EDGES[i]);
     }
-    return all;
+    return edges;
   }
 
   /** RthJC is a must with a heatsink; without it pulses just count as lasting for ever. */
   private static Datum caseResistance(ChannelInputs in) {
     return in.has(Fitted.HEATSINK) || in.knows(Term.RTH_CASE)
         ? in.datum(Term.RTH_CASE)
-        : HEAT_MARGIN;
+        : in.datum(Term.AMBIENT);
   }
 
   private static Datum resistance(ChannelInputs in, OnResistance.Line line) {
@@ -192,16 +198,17 @@ final class SwitchChecks {
         CheckKind.INRUSH_JUNCTION,
         in.hotFactor().balance(junction, amps * amps * ohms * chip),
         in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
-        in.datum(Term.INRUSH),
-        in.datum(Term.INRUSH_TIME),
-        in.datum(Term.SUPPLY),
-        resistance(in, line),
-        in.knows(Term.RTH_CASE) ? in.datum(Term.RTH_CASE) : in.datum(Term.RTH_AIR),
-        in.datum(Term.JUNCTION_RATING),
-        HEAT_MARGIN);
+        Datum.with(
+            heatedBy(in, line, junction),
+            in.datum(Term.INRUSH),
+            in.datum(Term.INRUSH_TIME),
+            in.knows(Term.RTH_CASE) ? in.datum(Term.RTH_CASE) : in.datum(Term.RTH_AIR),
+            in.datum(Term.JUNCTION_RATING),
+            HEAT_MARGIN));
   }
 
-  private static void avalanche(ChannelInputs in, double junction, List<Check> checks) {
+  private static void avalanche(
+      ChannelInputs in, OnResistance.Line line, double junction, List<Check> checks) {
     double joules =
         Avalanche.joules(
             in.high(Term.INDUCTANCE), in.loadAmps(), in.low(Term.DRAIN_RATING), in.supplyHigh());
@@ -213,18 +220,19 @@ final class SwitchChecks {
             in.loadAmps(),
             in.low(Term.AVALANCHE_CURRENT_RATING),
             in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
             in.datum(Term.AVALANCHE_CURRENT_RATING)));
     checks.add(
         Check.of(
             CheckKind.AVALANCHE_ENERGY,
             joules,
             in.low(Term.AVALANCHE_RATING) * cool * cool,
-            in.datum(Term.INDUCTANCE),
-            in.datum(Term.LOAD_CURRENT),
-            in.datum(Term.SUPPLY),
-            in.datum(Term.DRAIN_RATING),
-            in.datum(Term.AVALANCHE_RATING),
-            in.datum(Term.JUNCTION_RATING)));
+            Datum.with(
+                heatedBy(in, line, junction),
+                in.datum(Term.INDUCTANCE),
+                in.datum(Term.DRAIN_RATING),
+                in.datum(Term.AVALANCHE_RATING),
+                in.datum(Term.JUNCTION_RATING))));
     checks.add(
         Check.of(
             CheckKind.REPETITIVE_AVALANCHE,
