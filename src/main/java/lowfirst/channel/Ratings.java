@@ -48,10 +48,22 @@ final class Ratings {
   static Ratings of(String typeNumber, List<DatasheetLine> lines, String bomWords) {
     String words = bomWords.toLowerCase(Locale.ROOT);
     Predicate<DatasheetLine> named =
-        line -> !line.maker().isBlank() && words.contains(line.maker().toLowerCase(Locale.ROOT));
+        line -> !line.maker().isBlank() && isNamed(line.maker().toLowerCase(Locale.ROOT), words);
     boolean anyNamed = lines.stream().anyMatch(named);
     return new Ratings(
         typeNumber, anyNamed ? lines.stream().filter(named).toList() : List.copyOf(lines));
+  }
+
+  /** Whether words hold a maker's name as words of their own: "receiver" names no EIC. */
+  private static boolean isNamed(String maker, String words) {
+    for (int at = words.indexOf(maker); at >= 0; at = words.indexOf(maker, at + 1)) {
+      int end = at + maker.length();
+      boolean starts = at == 0 || !Character.isLetterOrDigit(words.charAt(at - 1));
+      if (starts && (end == words.length() || !Character.isLetterOrDigit(words.charAt(end)))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Lines of one symbol. */

@@ -163,8 +163,15 @@ public final class Remedies {
     if (least.isEmpty()) {
       return Optional.empty();
     }
-    double shown = rounded(now.nominal() * least.getAsDouble(), lever);
+    double exact = now.nominal() * least.getAsDouble();
+    // A limit of 30 V is found as 30.0000001 V, and 30 V does.
+    double nearly = exact * (lever.action == Action.RAISE ? 1 - 1e-6 : 1 + 1e-6);
+    double shown = rounded(nearly, lever);
     ChannelInputs mended = start.with(now.times(shown / now.nominal()));
+    if (!passes(mended, kind)) {
+      shown = rounded(exact, lever);
+      mended = start.with(now.times(shown / now.nominal()));
+    }
     if (!passes(mended, kind)) {
       return Optional.empty();
     }

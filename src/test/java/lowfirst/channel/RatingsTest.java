@@ -11,6 +11,8 @@ import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which of several datasheet lines counts. */
 class RatingsTest {
@@ -58,6 +60,23 @@ class RatingsTest {
   void of_two_lines_alike_the_first_is_cited() {
     Ratings ratings = of("", line("Alpha", "", "", "3"), line("Beta", "", "", "3"));
     assertEquals("Alpha sheet", ratings.limit(Term.THRESHOLD, SYMBOL).source().toString());
+  }
+
+  /** Gamma's 1 V counts as the lowest of all, unless Bet alone is named. */
+  @ParameterizedTest
+  @CsvSource({
+    "bet, 2",
+    "T by Bet, 2",
+    "'Bet, T', 2",
+    "alphabet Bet, 2",
+    "alphabet, 1",
+    "better, 1",
+    "bet2, 1",
+    "2bet, 1"
+  })
+  void a_maker_is_named_by_a_word_of_its_own(String words, double limit) {
+    Ratings ratings = of(words, line("Gamma", "1", "", "1"), line("Bet", "2", "", "2"));
+    assertEquals(limit, ratings.limit(Term.THRESHOLD, SYMBOL).nominal());
   }
 
   @Test

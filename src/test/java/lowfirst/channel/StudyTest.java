@@ -96,6 +96,14 @@ class StudyTest {
             CheckKind.DIODE_VOLTAGE,
             Term.DIODE_REVERSE_RATING),
         1e-9);
+    // 24 V on four fifths of a rating: 30 V, which is sold, and not a hair more
+    assertEquals(
+        30,
+        value(
+            in.with(Term.SUPPLY, 24).with(Term.DIODE_REVERSE_RATING, 20),
+            CheckKind.DIODE_VOLTAGE,
+            Term.DIODE_REVERSE_RATING),
+        1e-9);
     // 5.25 V/R + 0.53 mA within 20 mA: 269.7 Ω with 1 % less counted, so 272.4 Ω, up to 273 Ω
     assertEquals(
         273,
