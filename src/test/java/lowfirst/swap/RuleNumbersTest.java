@@ -1,24 +1,16 @@
 package lowfirst.swap;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
-import lowfirst.part.PartType;
-import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
-import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,81 +28,19 @@ class RuleNumbersTest {
           .collect(
               Collectors.toMap(
                   rule -> rule.getClass().getSimpleName() + "." + rule, Function.identity()));
-  private static final Map<String, Dimension> UNITS =
-      Map.of(
-          "V", Dimension.VOLTAGE,
-          "A", Dimension.CURRENT,
-          "Ohm", Dimension.RESISTANCE,
-          "degC", Dimension.TEMPERATURE,
-          "K/W", Dimension.THERMAL_RESISTANCE,
-          "s", Dimension.TIME);
-  private static final Pattern LINE =
-      Pattern.compile("(?:\\[(\\w+)] )?(\\w+)(?:@([^<>~]*))? ([<>~])(\\S+) (\\S+)");
-
-  /** Lines such as {@code [Maker] RDSon@VGS=4V <0.05 Ohm}: at most, at least or typically. */
-  private static List<DatasheetLine> lines(String part, PartKind kind, String text) {
-    var lines = new ArrayList<DatasheetLine>();
-    lines.add(line(part, "", "kind", kind.words(), "", Optional.empty()));
-    for (String one : text.isEmpty() ? new String[0] : text.split("; ")) {
-      Matcher read = LINE.matcher(one);
-      assertTrue(read.matches(), one);
-      Quantity amount = Quantity.of(read.group(5), UNITS.get(read.group(6)));
-      lines.add(
-          line(
-              part,
-              read.group(1) == null ? "" : read.group(1),
-              read.group(2),
-              read.group(3) == null ? "" : read.group(3),
-              read.group(4),
-              Optional.of(amount)));
-    }
-    return lines;
-  }
-
-  private static DatasheetLine line(
-      String part,
-      String maker,
-      String symbol,
-      String condition,
-      String column,
-      Optional<Quantity> amount) {
-    return new DatasheetLine(
-        part,
-        maker,
-        symbol,
-        condition,
-        amount.filter(a -> column.equals(">")),
-        amount.filter(a -> column.equals("~")),
-        amount.filter(a -> column.equals("<")),
-        Source.datasheet("test sheet"));
-  }
 
   private static Answer sheets(
       PartKind kind, SwapRule rule, String place, String asked, String offered) {
-    var all = new ArrayList<>(lines("OLD", kind, asked));
-    all.addAll(lines("NEW", kind, offered));
-    return answer(kind, rule, place, "OLD", "NEW", Datasheets.of(all));
+    return answer(Sheets.swap(kind, place, asked, offered), rule);
   }
 
-  private static Answer answer(
-      PartKind kind,
-      SwapRule rule,
-      String place,
-      String asked,
-      String offered,
-      Datasheets datasheets) {
-    var blank =
-        new PartType(
-            kind,
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            "");
-    PartType type = FittedPart.of(asked, blank, datasheets);
-    return SwapFinding.ofParts(SwapPlaces.swap(type, "", offered, place, datasheets))
+  private static Answer texts(
+      PartKind kind, SwapRule rule, String place, String asked, String offered) {
+    return answer(Sheets.swap(kind, place, asked, offered, Datasheets.of(List.of())), rule);
+  }
+
+  private static Answer answer(SwapCase swap, SwapRule rule) {
+    return SwapFinding.ofParts(swap)
         .reason(rule)
         .orElseThrow(() -> new AssertionError(rule + " says nothing"))
         .answer();
@@ -309,12 +239,7 @@ class RuleNumbersTest {
       Double needs,
       Double gives,
       Double margin) {
-    holds(
-        answer(kind, RULES.get(rule), place, asked, offered, Datasheets.of(List.of())),
-        verdict,
-        needs,
-        gives,
-        margin);
+    holds(texts(kind, RULES.get(rule), place, asked, offered), verdict, needs, gives, margin);
   }
 
   @ParameterizedTest(name = "{1} -> {2}, {0}")
@@ -334,9 +259,7 @@ class RuleNumbersTest {
   })
   void a_value_must_lie_in_the_band_that_the_bom_asks_for(
       String place, String asked, String offered, String verdict) {
-    Answer answer =
-        answer(
-            PartKind.RESISTOR, ResistorRule.VALUE, place, asked, offered, Datasheets.of(List.of()));
+    Answer answer = texts(PartKind.RESISTOR, ResistorRule.VALUE, place, asked, offered);
     assertEquals(verdict, answer.verdict().words(), answer::toString);
   }
 

@@ -4,19 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.channel.Check;
 import lowfirst.channel.CheckKind;
 import lowfirst.channel.LoadFindings;
 import lowfirst.channel.Verdict;
-import lowfirst.intake.KitFiles;
-import lowfirst.intake.KitReader;
-import lowfirst.intake.ShippedTables;
 import org.junit.jupiter.api.Test;
 
 /** Swaps of drivers that carry the load themselves, and of regulators, for the loads of a kit. */
@@ -83,16 +77,11 @@ class StageSwapTest {
                 "part type,symbol,condition,min,typ,max,unit,source\n" + ROWS,
                 "swaps.csv",
                 "board,designators,part type fitted,reason,who,date\n" + swaps));
-    var files = new HashMap<String, byte[]>();
-    tables.forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-    return KitReader.read(new KitFiles("test", files, List.of())).kit();
+    return SmallKit.of(tables);
   }
 
   private static SwapFinding finding(String candidate) {
-    Kit kit = kit("");
-    SwapTarget target = SwapTarget.named(kit, "U1", Optional.empty()).get(0);
-    return SwapFinding.of(
-        target.with(kit, candidate, ShippedTables.bodyOutlines()), ShippedTables.bodyOutlines());
+    return SmallKit.finding(kit(""), "U1", candidate);
   }
 
   private static Check heat(SwapFinding finding) {
@@ -120,8 +109,7 @@ class StageSwapTest {
 
   @Test
   void an_accepted_array_is_what_the_loads_are_worked_out_with() {
-    Kit swapped =
-        SwappedKit.of(kit("main,U1,A-HOT,none left,me,2026-01-01\n"), ShippedTables.bodyOutlines());
+    Kit swapped = SwappedKit.of(kit("main,U1,A-HOT,none left,me,2026-01-01\n"), SmallKit.OUTLINES);
     assertEquals("A-HOT", swapped.driver("outs").orElseThrow().partType());
     assertEquals(Verdict.OVERLOADED, LoadFindings.of(swapped).verdict());
     assertFalse(
