@@ -71,7 +71,7 @@ public final class SwappedKit {
         if (Words.same(item.partType().typeNumber(), driver.partType())) {
           for (Designator place : item.designators()) {
             Optional<Swap> swap = swapOf(board, place);
-            String now = swap.map(s -> typeOf(s, item)).orElse(driver.partType());
+            String now = swap.map(Swap::fitted).orElse(driver.partType());
             if (place.toString().equals(driver.name())) {
               return driver.withPartType(now);
             }
@@ -89,11 +89,6 @@ public final class SwappedKit {
         .filter(swap -> swap.board().isBlank() || swap.board().equals(board.name()))
         .filter(swap -> swap.designators().contains(place))
         .findFirst();
-  }
-
-  private String typeOf(Swap swap, Item item) {
-    PartType type = FittedPart.of(swap.fitted(), item.partType(), kit.datasheets());
-    return type.typeNumber().isBlank() ? type.text() : type.typeNumber();
   }
 
   private Swap withAsked(Swap swap) {

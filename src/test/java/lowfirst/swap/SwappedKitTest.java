@@ -110,4 +110,75 @@ class SwappedKitTest {
     assertEquals(
         1, Stream.of(one, swapped("driver,Q16,BP-N100L,,,").fingerprint()).distinct().count());
   }
+
+  /** Two arrays of one type, and drivers that name their place or only that type. */
+  private static String driver(String name, String... rows) {
+    Kit kit =
+        SmallKit.of(
+            Map.of(
+                "boards.csv",
+                "board,count,bom,placements\nmain,1,main.csv,\nside,1,side.csv,\n",
+                "main.csv",
+                "designators,quantity,part type,description\n"
+                    + "\"U1,U2\",2,ULN2003A,Darlington array\n",
+                "side.csv",
+                "designators,quantity,part type,description\nU1,1,ULN2803A,Darlington array\n",
+                "drivers.csv",
+                "driver,kind,part type\nouts,Darlington array,ULN2003A\n"
+                    + "U2,Darlington array,ULN2003A\nplain,logic pin,\n",
+                "swaps.csv",
+                HEADER + String.join("\n", rows) + "\n"));
+    return SwappedKit.of(kit, SmallKit.OUTLINES).driver(name).orElseThrow().partType();
+  }
+
+  @Test
+  void a_driver_is_of_the_type_that_now_does_its_work() {
+    String first = "main,U1,NEW-1,,,";
+    String second = "main,U2,NEW-1,,,";
+    assertEquals("NEW-1", driver("U2", second));
+    assertEquals("ULN2003A", driver("U2", first), "it names its place, and that stays");
+    assertEquals("ULN2003A or NEW-1", driver("outs", second), "either may be meant");
+    assertEquals("NEW-1", driver("outs", first, second));
+    assertEquals("NEW-1", driver("outs", ",U1,NEW-1,,,", second));
+    assertEquals("NEW-1 or NEW-2", driver("outs", first, "main,U2,NEW-2,,,"));
+    assertEquals("ULN2003A", driver("outs", "side,U1,NEW-1,,,"), "another board's U1");
+    assertEquals("", driver("plain", first));
+  }
+
+  @Test
+  void an_accepted_swap_tells_what_the_bom_asks_for_on_its_board() {
+    Kit kit = swapped("driver,R1,750R 1% 0.25W,,,", "controller,R1,750R 1% 0.25W,,,", ",R99,1k,,,");
+    assertEquals(
+        List.of("330 Ω resistor", "680 Ω resistor", ""),
+        kit.swaps().stream().map(swap -> swap.asked()).toList());
+  }
+
+  private static Kit withSpares(String fitted) {
+    Kit kit =
+        SmallKit.of(
+            Map.of(
+                "boards.csv",
+                "board,count,bom,placements\nmain,1,bom.csv,\n",
+                "bom.csv",
+                "designators,quantity,part type,package,description,height\n"
+                    + "\"D1,D2,D3\",5,1N4004,DO-41 P10.16,diode,9 mm\n",
+                "swaps.csv",
+                HEADER + "main,D2," + fitted + ",,,\n"));
+    return SwappedKit.of(kit, SmallKit.OUTLINES);
+  }
+
+  /** Five were to be bought for three places: four for the two that stay. */
+  @Test
+  void spares_stay_with_the_part_that_they_are_spares_of() {
+    Kit kit = withSpares("NEW-1");
+    assertEquals(4, at(kit, "main", "D1").quantity());
+    assertEquals(1, at(kit, "main", "D2").quantity());
+  }
+
+  @Test
+  void the_boms_height_holds_for_another_part_only_in_the_same_package() {
+    assertEquals(9, at(withSpares("NEW-1"), "main", "D2").heightMillimetres().orElse(0));
+    assertTrue(at(withSpares("1N5404"), "main", "D2").heightMillimetres().isEmpty());
+    assertEquals(9, at(withSpares("1N5404"), "main", "D1").heightMillimetres().orElse(0));
+  }
 }
