@@ -38,7 +38,7 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
   static SwapPart of(PartType type, List<DatasheetLine> lines) {
     boolean stated = lines.stream().anyMatch(line -> line.symbol().equals("kind"));
     return stated
-        ? new SwapPart(type, Optional.empty(), lines)
+        ? new SwapPart(type, Optional.empty(), Spelling.of(lines))
         : new SwapPart(type, Optional.empty(), joined(type, "", lines));
   }
 
@@ -52,7 +52,7 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
   /** The datasheet's lines, and what the part's own text states beyond them. */
   private static List<DatasheetLine> joined(
       PartType type, String description, List<DatasheetLine> known) {
-    var lines = new ArrayList<>(known);
+    var lines = new ArrayList<>(Spelling.of(known));
     for (DatasheetLine stated : StatedFacts.in(type, description)) {
       if (lines.stream().noneMatch(line -> line.symbol().equals(stated.symbol()))) {
         lines.add(stated);

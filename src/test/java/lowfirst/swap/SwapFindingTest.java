@@ -103,6 +103,7 @@ class SwapFindingTest {
         finding.reasons(SwapVerdict.UNDECIDED).stream()
             .flatMap(reason -> reason.answer().missing().stream())
             .anyMatch(text -> text.contains("VDS of ZZ999")));
+    assertFalse(Double.isNaN(finding.margin().orElse(0)), "what has no size has no say in it");
   }
 
   @Test
@@ -144,6 +145,10 @@ class SwapFindingTest {
         TRY-1,TJ,,,,175,C,test
         """
             .formatted(milliohms);
+    return withSheet(lines);
+  }
+
+  private static Kit withSheet(String lines) {
     Kit kit = KIT;
     Kit more = BellPlayer.with(Map.of("datasheets.csv", lines));
     return new Kit(
@@ -157,5 +162,45 @@ class SwapFindingTest {
         kit.bag(),
         kit.swaps(),
         kit.fingerprint());
+  }
+
+  /** 0.6 W for 0.5 W is a fifth more; 150 V for the 25.2 V of the highest rail far more. */
+  @Test
+  void the_margin_is_the_least_of_the_parts_limits() {
+    assertEquals(0.2, finding("R33", "8k2 1% 0.6W").margin().orElseThrow(), 1e-9);
+    assertTrue(finding("J17", "2x10 box header").margin().isEmpty(), "nothing has a size");
+  }
+
+  /**
+   * Breaking 40 A for 50 A: a fifth less than the part asked for, but a quarter more than the 30 A
+   * of the stronger of its two rails, which is what counts.
+   */
+  @Test
+  void where_the_channels_answer_theirs_is_the_margin() {
+    String sheet =
+        """
+        part type,symbol,condition,min,typ,max,unit,source
+        TRY-1,kind,fuse,,,,,test
+        TRY-1,IN,,,7,,A,test
+        TRY-1,VN,DC,,,125,V,test
+        TRY-1,family,UL 248-14,,,,,test
+        TRY-1,I2t,10 x IN,80,,,A2s,test
+        TRY-1,breaking capacity,125 V DC,,,40,A,test
+        """;
+    SwapFinding finding = finding(withSheet(sheet), "F1", "TRY-1");
+    SwapReason breaking = finding.reason(FuseRule.BREAKING_CAPACITY).orElseThrow();
+    assertEquals(-0.2, breaking.answer().margin().orElseThrow(), 1e-9);
+    assertEquals(List.of("driver-1.01", "driver-2.01"), breaking.decidedBy());
+    assertEquals(0.25, finding.margin().orElseThrow(), 1e-9);
+  }
+
+  /** The kind settles it: what another kind's numbers are, nobody needs to know. */
+  @Test
+  void another_kind_of_part_is_judged_no_further() {
+    SwapFinding finding = finding("Q1", "1N4007");
+    assertEquals(SwapVerdict.DOES_NOT_FIT, finding.verdict());
+    assertEquals(1, finding.reasons().size());
+    assertTrue(finding.channels().isEmpty() && finding.board().isEmpty());
+    assertEquals(List.of(), finding.reasons(SwapVerdict.FITS));
   }
 }
