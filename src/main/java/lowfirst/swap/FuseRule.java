@@ -6,6 +6,9 @@ import static lowfirst.swap.Comparison.atLeastIfStated;
 import static lowfirst.swap.Comparison.atMost;
 import static lowfirst.swap.Comparison.sameWord;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import lowfirst.channel.CheckKind;
 import lowfirst.quantity.Source;
 
@@ -34,19 +37,21 @@ enum FuseRule implements SwapRule {
       "rated voltage",
       "above it the arc does not go out",
       standard("IEC 60127-1: rated voltage"),
-      atLeastIfStated("Vrated"),
+      swap -> sparing(swap, "Vrated"),
       CheckKind.FUSE_VOLTAGE),
   BREAKING_CAPACITY(
       "breaking capacity",
       "a fault beyond it bursts the fuse; a figure for alternating voltage says nothing of direct",
       standard("IEC 60127-1: breaking capacity"),
-      atLeastIfStated("breaking"),
+      swap -> sparing(swap, "breaking"),
       CheckKind.FUSE_BREAKING),
   SIZE(
       "size",
       "it must sit in its holder or holes",
       standard("IEC 60127-2: cartridge dimensions"),
       Comparison.sameWordIfStated("package"));
+
+  private static final Pattern DIRECT = Pattern.compile("(?i)\\b(?:V ?)?DC\\b");
 
   private final Card card;
 
@@ -57,5 +62,30 @@ enum FuseRule implements SwapRule {
   @Override
   public Card card() {
     return card;
+  }
+
+  /** At least as much; and a figure for alternating voltage promises nothing of direct. */
+  private static Optional<Answer> sparing(SwapCase swap, String symbol) {
+    return atLeastIfStated(symbol)
+        .of(swap)
+        .map(
+            answer ->
+                answer.verdict() == SwapVerdict.FITS
+                        && isDirect(answer.asked())
+                        && !isDirect(answer.offered())
+                    ? Answer.missing(
+                        answer.asked(),
+                        answer.offered(),
+                        List.of(
+                            symbol
+                                + " of "
+                                + swap.offered().name()
+                                + " at direct voltage: a row in datasheets.csv"),
+                        "a figure for alternating voltage says nothing of direct")
+                    : answer);
+  }
+
+  private static boolean isDirect(Optional<Evidence> rating) {
+    return rating.filter(limit -> DIRECT.matcher(limit.word()).find()).isPresent();
   }
 }

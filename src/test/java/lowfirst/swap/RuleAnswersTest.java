@@ -70,6 +70,21 @@ class RuleAnswersTest {
     "MOSFET, GATE_CHARGE, mosfet 24, QG <20e-9 C, QG <40e-9 C, silent",
     "MOSFET, GATE_CHARGE, mosfet pwm 24, QG <20e-9 C, QG <40e-9 C, does not fit",
     "MOSFET, GATE_CHARGE, '', QG <20e-9 C, QG <40e-9 C, does not fit",
+    // sheets spell some ratings in other ways, and a fuse's are nominal
+    "MOSFET, JUNCTION_LIMIT, '', TJmax <175 degC, TJ <150 degC, does not fit",
+    "MOSFET, JUNCTION_LIMIT, '', TJ <150 degC, TJmax <175 degC, fits",
+    "MOSFET, DRAIN_VOLTAGE_RATING, '', VDSS <60 V, BVDSS >75 V, fits",
+    "MOSFET, GATE_VOLTAGE_RATING, '', VGS <20 V, VGSS <16 V, does not fit",
+    "FUSE, NOT_MORE, '', IN ~2 A, Irated ~3.15 A, does not fit",
+    "FUSE, ENOUGH, '', IN ~2 A, IN ~1 A, does not fit",
+    "FUSE, ENOUGH, '', IN ~2 A, IN ~2 A, fits",
+    "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@DC ~32 V, does not fit",
+    // a figure for alternating voltage promises nothing of direct; the other way round it does
+    "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@AC ~250 V, undecided",
+    "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@AC ~63 V, does not fit",
+    "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@AC ~250 V; VN@DC ~125 V, fits",
+    "FUSE, VOLTAGE, '', VN@AC ~250 V, VN@DC ~250 V, fits",
+    "FUSE, BREAKING_CAPACITY, '', breaking@125 V DC <50 A, breaking@250 V AC <1500 A, undecided",
     // a gain is a guaranteed minimum at one current
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA >300 x, fits",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA <900 x, undecided",
@@ -90,6 +105,45 @@ class RuleAnswersTest {
   void a_rule_says_what_a_practitioner_says(
       PartKind kind, String rule, String place, String asked, String offered, String verdict) {
     assertEquals(verdict, verdict(answer(kind, rule, place, asked, offered)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"flyback pwm 24, fast: the channel is pulse-width modulated", "'', fast recovery"})
+  void a_slow_diode_is_told_what_was_wanted_of_it(String place, String wanted) {
+    String slow = "technology = standard recovery";
+    Answer answer =
+        answer(PartKind.DIODE, "RECOVERY", place, "technology = fast recovery", slow).orElseThrow();
+    assertEquals(wanted, answer.asked().orElseThrow().word());
+  }
+
+  @Test
+  void only_a_live_tab_for_an_isolated_one_needs_a_washer() {
+    String washer = "it would need an insulating washer and bush";
+    assertEquals(washer, tab("isolated", "drain").remark());
+    assertEquals("", tab("drain", "isolated").remark());
+  }
+
+  private static Answer tab(String asked, String offered) {
+    return answer(PartKind.MOSFET, "TAB", "", "tab = " + asked, "tab = " + offered).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "DIODE, DIODE, true",
+    "DIODE, SCHOTTKY_DIODE, true",
+    "SCHOTTKY_DIODE, DIODE, true",
+    "DIODE, ZENER_DIODE, false",
+    "ZENER_DIODE, DIODE, false",
+    "FILM_CAPACITOR, CERAMIC_CAPACITOR, true",
+    "FILM_CAPACITOR, RESISTOR, false",
+    "RESISTOR, FILM_CAPACITOR, false",
+    "CRYSTAL, RESONATOR, true",
+    "RESONATOR, CRYSTAL, false",
+    "CRYSTAL, FUSE, false",
+    "MOSFET, BIPOLAR_TRANSISTOR, false",
+  })
+  void few_kinds_can_do_the_work_of_another(PartKind asked, PartKind offered, boolean can) {
+    assertEquals(can, PlaceRule.mayReplace(asked, offered));
   }
 
   @ParameterizedTest
