@@ -118,29 +118,36 @@ enum LogicRule implements SwapRule {
     }
     LogicFamily family = offered.get().family();
     Evidence gives = word(family.supplyRange());
-    Optional<Rail> rail = supplyRail(swap);
-    if (rail.flatMap(Rail::voltage).isEmpty()) {
-      boolean unchanged =
-          LogicFamily.in(swap.asked()).filter(named -> named.family() == family).isPresent();
-      return unchanged
+    Optional<Rail> rail = supplyRail(swap).filter(known -> known.voltage().isPresent());
+    boolean runs =
+        rail.filter(known -> family.runsFrom(RailVolts.low(known), RailVolts.high(known)))
+            .isPresent();
+    if (rail.isEmpty() || !runs && mayRun(family, rail.get())) {
+      String lacking =
+          rail.map(known -> "tolerance of rail " + known.name() + ": rails.csv")
+              .orElse("its supply: supply of a driver in drivers.csv, or a rail in rails.csv");
+      return LogicFamily.in(swap.asked()).filter(named -> named.family() == family).isPresent()
           ? Optional.empty()
           : Optional.of(
               Answer.missing(
-                  Optional.empty(),
-                  Optional.of(gives),
-                  List.of("its supply: supply of a driver in drivers.csv, or a rail in rails.csv"),
-                  ""));
+                  rail.map(LogicRule::supply), Optional.of(gives), List.of(lacking), ""));
     }
-    double volts = rail.get().voltage().get().asDouble();
-    double part = rail.get().tolerance().map(t -> t.asDouble() / 100).orElse(0.0);
-    Evidence needs =
-        Evidence.of(
-            Quantity.of(volts, Dimension.VOLTAGE),
-            "rail " + rail.get().name(),
-            rail.get().voltage().get().source());
-    boolean runs = family.runsFrom(volts * (1 - part), volts * (1 + part));
     return Optional.of(
-        Answer.of(runs ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs, gives, ""));
+        Answer.of(
+            runs ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, supply(rail.get()), gives, ""));
+  }
+
+  /** Whether it runs from the rail's nominal voltage, and only a tolerance could tell more. */
+  private static boolean mayRun(LogicFamily family, Rail rail) {
+    double volts = RailVolts.nominal(rail);
+    return rail.tolerance().isEmpty() && family.runsFrom(volts, volts);
+  }
+
+  private static Evidence supply(Rail rail) {
+    return Evidence.of(
+        Quantity.of(RailVolts.nominal(rail), Dimension.VOLTAGE),
+        "rail " + rail.name(),
+        rail.voltage().orElseThrow().source());
   }
 
   private static Optional<Rail> supplyRail(SwapCase swap) {
@@ -154,8 +161,6 @@ enum LogicRule implements SwapRule {
             () ->
                 swap.kit().rails().stream()
                     .filter(rail -> rail.voltage().isPresent())
-                    .min(
-                        java.util.Comparator.comparing(
-                            rail -> rail.voltage().orElseThrow().asDouble())));
+                    .min(java.util.Comparator.comparing(RailVolts::nominal)));
   }
 }

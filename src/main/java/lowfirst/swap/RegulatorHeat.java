@@ -96,13 +96,13 @@ final class RegulatorHeat {
 
   /** The thermal resistance that a current leaves room for, in free air. */
   private static Evidence needed(SwapCase swap, Rail before, Rail fed, double amps) {
-    double in = high(before);
+    double in = RailVolts.high(before);
     double least =
         swap.offered().lines("VO").stream()
             .flatMap(line -> line.min().or(line::typ).stream())
             .mapToDouble(Quantity::asDouble)
             .min()
-            .orElse(volts(fed));
+            .orElse(RailVolts.nominal(fed));
     double watts = (in - least) * amps + in * quiescent(swap.offered());
     double air = swap.kit().settings().ambient().map(Sourced::asDouble).orElse(AMBIENT_CELSIUS);
     double junction = number(swap.offered().least("TJ").orElseThrow());
@@ -141,7 +141,7 @@ final class RegulatorHeat {
               .mapToDouble(Quantity::asDouble)
               .max()
               .orElse(Double.NaN);
-      double room = low(before.get()) - out;
+      double room = RailVolts.low(before.get()) - out;
       Evidence needs =
           Evidence.of(
               Quantity.of(Math.max(0, room), Dimension.VOLTAGE),
@@ -168,13 +168,13 @@ final class RegulatorHeat {
     return atMostIfStated("dropout").of(swap);
   }
 
-  private static final Comparator<Rail> BY_VOLTS = Comparator.comparingDouble(RegulatorHeat::volts);
+  private static final Comparator<Rail> BY_VOLTS = Comparator.comparingDouble(RailVolts::nominal);
 
   /** Every rail above the output voltage. */
   private static List<Rail> higher(SwapCase swap) {
     Optional<Double> out = outputVolts(swap);
     return swap.kit().rails().stream()
-        .filter(rail -> out.filter(volts -> volts(rail) > 1.05 * volts).isPresent())
+        .filter(rail -> out.filter(volts -> RailVolts.nominal(rail) > 1.05 * volts).isPresent())
         .toList();
   }
 
@@ -182,7 +182,9 @@ final class RegulatorHeat {
     Optional<Double> out = outputVolts(swap);
     return swap.kit().rails().stream()
         .filter(
-            rail -> out.filter(volts -> Math.abs(volts(rail) - volts) < 0.05 * volts).isPresent())
+            rail ->
+                out.filter(volts -> Math.abs(RailVolts.nominal(rail) - volts) < 0.05 * volts)
+                    .isPresent())
         .findFirst();
   }
 
@@ -199,7 +201,7 @@ final class RegulatorHeat {
     for (OutputChannel channel : swap.kit().channels()) {
       Optional<Load> load = swap.kit().load(channel.load());
       if (load.map(Load::rail).filter(rail.name()::equals).isPresent()) {
-        sum += amps(load.get(), volts(rail));
+        sum += amps(load.get(), RailVolts.nominal(rail));
       }
     }
     return sum;
@@ -213,18 +215,6 @@ final class RegulatorHeat {
       return load.power().get().asDouble() / volts;
     }
     return load.resistance().map(ohms -> volts / ohms.asDouble()).orElse(0.0);
-  }
-
-  private static double volts(Rail rail) {
-    return rail.voltage().map(Sourced::asDouble).orElse(Double.NaN);
-  }
-
-  private static double high(Rail rail) {
-    return volts(rail) * (1 + rail.tolerance().map(Sourced::asDouble).orElse(10.0) / 100);
-  }
-
-  private static double low(Rail rail) {
-    return volts(rail) * (1 - rail.tolerance().map(Sourced::asDouble).orElse(10.0) / 100);
   }
 
   private static double number(Evidence evidence) {

@@ -4,11 +4,9 @@ import static lowfirst.swap.Comparison.atLeast;
 
 import java.util.Optional;
 import lowfirst.board.Driver;
-import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
-import lowfirst.quantity.Sourced;
 
 /**
  * The power that a resistor must bear. In a gate circuit it is known: never more than the highest
@@ -26,10 +24,6 @@ final class ResistorLoad {
     return atLeast("PD").of(swap);
   }
 
-  private static double upper(Rail rail) {
-    return 1 + rail.tolerance().map(Sourced::asDouble).orElse(10.0) / 100;
-  }
-
   /** P = V²/R with V the highest rail that a gate driver runs from; for gate circuits only. */
   private static Optional<Evidence> inGateCircuit(SwapCase swap) {
     Optional<Quantity> ohms = swap.asked().type().value();
@@ -43,8 +37,8 @@ final class ResistorLoad {
               .driver(use.channel().driver())
               .map(Driver::supply)
               .flatMap(swap.kit()::rail)
-              .flatMap(rail -> rail.voltage().map(v -> v.asDouble() * upper(rail)));
-      if (supply.isEmpty()) {
+              .map(RailVolts::high);
+      if (supply.filter(known -> !known.isNaN()).isEmpty()) {
         return Optional.empty();
       }
       volts = Math.max(volts, supply.get());

@@ -59,14 +59,9 @@ public record SwapCase(
 
   /** The highest rail of the kit at its upper tolerance, in volts; empty when a rail has none. */
   Optional<Double> highestRailVolts() {
-    double highest = 0;
-    for (var rail : kit.rails()) {
-      if (rail.voltage().isEmpty()) {
-        return Optional.empty();
-      }
-      double upper = 1 + rail.tolerance().map(t -> t.asDouble() / 100).orElse(0.0);
-      highest = Math.max(highest, rail.voltage().get().asDouble() * upper);
-    }
-    return kit.rails().isEmpty() ? Optional.empty() : Optional.of(highest);
+    return kit.rails().stream()
+        .map(RailVolts::high)
+        .max(Double::compare)
+        .filter(volts -> !volts.isNaN());
   }
 }

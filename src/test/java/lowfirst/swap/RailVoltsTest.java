@@ -1,0 +1,72 @@
+package lowfirst.swap;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the rails of a kit ask of parts; a rail without a tolerance may be 10 % off. */
+class RailVoltsTest {
+  private static SwapFinding finding(String item, String rails, String place, String candidate) {
+    return SmallKit.finding(
+        SmallKit.of(
+            Map.of(
+                "boards.csv",
+                "board,count,bom,placements\nmain,1,bom.csv,\n",
+                "bom.csv",
+                "designators,quantity,value,part type,package,description\n" + item + "\n",
+                "rails.csv",
+                "rail,voltage,tolerance\n" + rails + "\n")),
+        place,
+        candidate);
+  }
+
+  /** LS runs from 5 V and 5 %, HCT from 5 V and 10 %, HC from 2 V to 6 V (JESD7A). */
+  @ParameterizedTest(name = "{0} for {1} from {2}: {3}")
+  @CsvSource({
+    "74HCT244, 74LS244,  'logic,5 V,5 %',               fits",
+    "74HCT244, 74LS244,  'logic,5 V,10 %',              fits",
+    "74HCT244, 74LS244,  'logic,5 V,',                  fits",
+    "74LS244,  74S244,   'logic,5 V,5 %',               fits",
+    "74LS244,  74S244,   'logic,5 V,6 %',               does not fit",
+    "74LS244,  74S244,   'logic,5 V,',                  undecided",
+    "74LS244,  74LS244A, 'logic,5 V,',                  silent",
+    "74HCT244, 74HC244,  'logic,3.3 V,',                does not fit",
+    "74HC244,  74HCT244, 'logic,5.6 V,5 %',             fits",
+    "74HC244,  74HCT244, 'logic,5.6 V,',                undecided",
+    "74HC244,  74HCT244, 'logic,,',                     undecided",
+    // which rail it hangs on nobody says: logic hangs on the lowest
+    "74HCT244, 74LS244,  'load,24 V,5 %\nlogic,5 V,5 %', fits",
+  })
+  void logic_needs_a_supply_within_its_family(
+      String candidate, String asked, String rails, String verdict) {
+    SwapFinding finding =
+        finding("U1,1,," + asked + ",DIP-20,logic circuit", rails, "U1", candidate);
+    assertEquals(
+        verdict,
+        finding.reason(LogicRule.SUPPLY).map(r -> r.verdict().words()).orElse("silent"),
+        finding::toString);
+  }
+
+  /** A quarter above 24 V and 10 % is 33 V; the BOM says nothing. */
+  @ParameterizedTest(name = "{0} at {1}: {2}")
+  @CsvSource({
+    "470uF 20% 35V, 'supply,24 V,',             fits",
+    "470uF 20% 30V, 'supply,24 V,',             undecided",
+    "470uF 20% 30V, 'supply,24 V,0 %',          fits",
+    "470uF 20% 24V, 'supply,24 V,0 %',          does not fit",
+    "470uF 20% 35V, 'supply,28 V,0 %',          fits",
+    "470uF 20% 35V, 'supply,24 V,\nmore,30 V,', undecided",
+    "470uF 20% 99V, 'supply,24 V,\nmore,,',     undecided",
+  })
+  void a_capacitor_needs_a_quarter_more_than_the_highest_rail(
+      String candidate, String rails, String verdict) {
+    SwapFinding finding =
+        finding("C1,1,470uF 20%,,,electrolytic capacitor", rails, "C1", candidate);
+    assertEquals(
+        verdict,
+        finding.reason(CapacitorRule.VOLTAGE).orElseThrow().verdict().words(),
+        finding::toString);
+  }
+}
