@@ -70,6 +70,16 @@ class BoardChangeTest {
   }
 
   @Test
+  void each_part_has_its_own_body_and_one_without_a_package_that_of_its_place() {
+    SwapCase lower = SmallKit.swap(KIT, "C2", "LOW");
+    assertEquals(11, lower.asked().outline().orElseThrow().seatedHeightMillimetres());
+    assertEquals(5, lower.offered().outline().orElseThrow().seatedHeightMillimetres());
+    SwapCase unknown = SmallKit.swap(KIT, "D2", "ZZ-9");
+    assertEquals(unknown.asked().outline(), unknown.offered().outline());
+    assertTrue(unknown.offered().outline().isPresent());
+  }
+
+  @Test
   void a_part_of_the_same_body_moves_nothing() {
     BoardChange change = change("D1", "1N4004");
     assertEquals(height(change.before()), height(change.after()));

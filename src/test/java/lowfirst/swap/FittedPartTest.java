@@ -119,6 +119,7 @@ class FittedPartTest {
     assertEquals("RPE", cap.typeNumber());
     assertEquals("10 Ω", words(in(PartKind.RESISTOR, "", "SHUNT", "R <10 Ohm").value()));
     assertEquals("10 Ω", words(in(PartKind.RESISTOR, "", "SHUNT", "R >10 Ohm").value()));
+    assertEquals("1 mH", words(in(PartKind.INDUCTOR, "", "CHOKE", "L ~0.001 H").value()));
   }
 
   /** Several makers print one type number; a name in brackets picks that maker's lines. */

@@ -1,8 +1,10 @@
 package lowfirst.swap;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
+import java.util.stream.Stream;
 import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.KitInputs;
@@ -55,5 +57,14 @@ class HardestChannelsTest {
     both(plain.without(Fitted.FUSE));
     both(plain.fitting(Fitted.PWM));
     both(channel("frost heater"));
+  }
+
+  /** Who knows whether the number that one lacks would be the harder? */
+  @Test
+  void a_number_known_of_one_and_not_of_the_other_makes_both_be_tried() {
+    List<Term> open =
+        Stream.of(Term.values()).filter(term -> !plain.datum(term).isKnown()).toList();
+    assertFalse(open.isEmpty());
+    open.forEach(term -> both(plain.with(term, 1)));
   }
 }

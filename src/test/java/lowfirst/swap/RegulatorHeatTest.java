@@ -191,6 +191,10 @@ class RegulatorHeatTest {
     Answer answer = heat(BEFORE + "logic,5 V,5 %,\n", "", 20);
     assertEquals(SwapVerdict.UNDECIDED, answer.verdict());
     assertTrue(answer.asked().isEmpty(), answer::toString);
+
+    // its own current is only assumed, and what is assumed condemns nothing alone
+    Answer hot = heat("40 C", BEFORE + FED, "", "VO,,,5,,V; TJ,,,,125,C; RthJA,,,,300,K/W");
+    assertEquals(SwapVerdict.UNDECIDED, hot.verdict());
   }
 
   /** One rail above its output is surely the one before it; of two, either may be. */

@@ -82,6 +82,7 @@ class RuleNumbersTest {
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <75 V; [B] VDS <54 V, does not fit, 60, 54, -0.1",
     // the same condition first: the worst of the pairs; else the headlines
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <30 A; ID@TC=100C <9 A, does not fit, 10, 9, -0.1",
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <18 A; ID@TC=100C <9.5 A, does not fit, 20, 18, -0.1",
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=80C <30 A; ID@TC=90C <22 A, fits, 20, 22, 0.1",
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', [A] ID@TC=25C <20 A; [A] ID@TC=100C <10 A; [B] ID@TC=25C <16 A, ID@TC=90C <18 A, fits, 16, 18, 0.125",
   })
@@ -106,6 +107,10 @@ class RuleNumbersTest {
     "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=4.5V <0.04 Ohm, does not fit, 4, 4.5",
     "RDSon@VGS = 5 V <0.05 Ohm, RDSon@VGS=4.5V <0.04 Ohm, fits, 5, 4.5",
     "RDSon@VGS=4V <0.05 Ohm, RDSon <0.04 Ohm, undecided, 4, ",
+    "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS <0.04 Ohm, undecided, 4, ",
+    "RDSon@VGS=5 <0.05 Ohm, RDSon@VGS=4.5 <0.04 Ohm, fits, 5, 4.5",
+    "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=4.5V <0.04 Ohm, RDSon@VGS=4.5V <0.04 Ohm, undecided, 4, 4.5",
+    "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=10V <0.04 Ohm; [B] RDSon@VGS=6V <0.04 Ohm, does not fit, 4, 10",
     "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=3V ~0.04 Ohm; RDSon@VGS=10V <0.05 Ohm, does not fit, 4, 10",
     "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.04 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, does not fit, 4, 10",
   })
@@ -144,6 +149,10 @@ class RuleNumbersTest {
     "IFav@TA=75C <1 A, IFav@TA=25C <1.2 A; TJ <70 degC, undecided, 1, 0, ",
     "IFav@TA=75C <1 A, IFav@TA=100C <1.2 A, fits, 1, 1.2, 0.2",
     "IFav@TA=75C <1 A, IFav <1.2 A, fits, 1, 1.2, 0.2",
+    "IFav@TA=75C <1 A, IFav@TA=25C <0.8 A; TJ <150 degC, does not fit, 1, 0.8, -0.2",
+    "IFav@TA=75C <3 A, IFav@TA=50C <4 A; TJ <150 degC, fits, 3, 4, 0.333333",
+    "IFav@TA=75 <1 A, IFav@TA=25 <1.2 A; TJ <150 degC, undecided, 1, 0.72, ",
+    "IFav@TA=75C <1 A, IFav@TA=room <1.2 A, fits, 1, 1.2, 0.2",
     "IFav@TA=25C <1 A, IFav@TA=75C <0.8 A, does not fit, 1, 0.8, -0.2",
   })
   void a_diodes_current_is_compared_in_the_warmer_air(
@@ -250,6 +259,7 @@ class RuleNumbersTest {
     "'',      10k,     11k 1%,   does not fit",
     "'',      10k,     9k1 1%,   does not fit",
     "'',      4k7 5%,  4k7,      undecided",
+    "'',      4k7 5%,  BLOB,     undecided",
     "'',      4k7 5%,  4k75,     undecided",
     "'',      4k7 5%,  5k6,      does not fit",
     "'',      330R 1%, 330R 5%,  does not fit",
@@ -261,6 +271,19 @@ class RuleNumbersTest {
       String place, String asked, String offered, String verdict) {
     Answer answer = texts(PartKind.RESISTOR, ResistorRule.VALUE, place, asked, offered);
     assertEquals(verdict, answer.verdict().words(), answer::toString);
+  }
+
+  @Test
+  void what_is_left_of_a_current_in_warmer_air_is_told() {
+    Answer answer =
+        sheets(
+            PartKind.DIODE,
+            DiodeRule.AVERAGE_CURRENT,
+            "",
+            "IFav@TA=75C <1 A",
+            "IFav@TA=25C <1.2 A; TJ <150 degC");
+    assertEquals(
+        "it is rated in cooler air: 720 mA is left where the other is rated", answer.remark());
   }
 
   @Test

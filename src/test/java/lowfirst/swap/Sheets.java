@@ -31,7 +31,9 @@ final class Sheets {
           Map.entry("K/W", Dimension.THERMAL_RESISTANCE),
           Map.entry("C", Dimension.CHARGE),
           Map.entry("F", Dimension.CAPACITANCE),
+          Map.entry("H", Dimension.INDUCTANCE),
           Map.entry("s", Dimension.TIME),
+          Map.entry("A2s", Dimension.JOULE_INTEGRAL),
           Map.entry("x", Dimension.RATIO));
   private static final Pattern LINE =
       Pattern.compile(

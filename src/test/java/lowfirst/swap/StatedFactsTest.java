@@ -20,7 +20,7 @@ class StatedFactsTest {
   }
 
   private static String said(DatasheetLine line) {
-    return line.symbol() + " " + line.max().map(Object::toString).orElse(line.condition());
+    return line.symbol() + " " + line.max().map(Object::toString).orElse("") + line.condition();
   }
 
   @ParameterizedTest(name = "{1}")
@@ -61,9 +61,21 @@ class StatedFactsTest {
     assertEquals(
         List.of("technology Schottky"),
         StatedFacts.in(type, "small Schottky").stream().map(StatedFactsTest::said).toList());
-    Datasheets sheet = Datasheets.of(Sheets.lines("D-1 fast", PartKind.DIODE, "technology = slow"));
+    Datasheets sheet = Datasheets.of(Sheets.lines("F-1 2 A", PartKind.FUSE, "Irated <1.6 A"));
     SwapPart part =
-        SwapPart.offered(FittedPart.of("D-1 fast", type, sheet), Optional.empty(), sheet);
-    assertEquals("slow", part.word("technology").orElseThrow().word());
+        SwapPart.offered(FittedPart.of("F-1 2 A", type, sheet), Optional.empty(), sheet);
+    assertEquals("1.6 A", part.greatest("Irated").orElseThrow().quantity().get().toString());
+  }
+
+  /** A report calls a part what a person would ask for at the counter. */
+  @Test
+  void a_part_is_called_by_its_number_or_its_value_or_its_kind() {
+    Datasheets none = Datasheets.of(List.of());
+    PartType resistor = FittedPart.of("10k 1%", Sheets.blank(PartKind.RESISTOR), none);
+    PartType diode = FittedPart.of("1N4004", Sheets.blank(PartKind.DIODE), none);
+    assertEquals("10k 1%", SwapPart.offered(resistor, Optional.empty(), none).name());
+    assertEquals("1N4004", SwapPart.offered(diode, Optional.empty(), none).name());
+    assertEquals(
+        "relay", SwapPart.offered(Sheets.blank(PartKind.RELAY), Optional.empty(), none).name());
   }
 }

@@ -27,7 +27,8 @@ class SwapUseTest {
                   + "\"R1,R2,R3\",3,10k,,resistor 1 %\n"
                   + "D1,1,,1N4007,diode\nF1,1,,BP-T7A,fuse\n"
                   + "\"U1,U2\",2,,ULN2003A,Darlington array\nU3,1,,ULN2803A,Darlington array\n"
-                  + "U4,1,,74HC595,shift register\n",
+                  + "U4,1,,74HC595,shift register\nU5,1,,,Darlington array\n"
+                  + ",4,,FOOT-1,rubber foot\n",
               "other.csv",
               "designators,quantity,part type,description\nQ1,1,TRY-1,MOSFET\n",
               "drivers.csv",
@@ -61,6 +62,8 @@ class SwapUseTest {
     "main,  U1, two STAGE SELDOM U1",
     "main,  U3, ''",
     "main,  U4, ''",
+    // an array and a driver that both name no type have nothing to do with each other
+    "main,  U5, ''",
     // the same designator on another board is another part
     "other, Q1, ''",
   })
@@ -77,6 +80,14 @@ class SwapUseTest {
     assertFalse(SmallKit.swap(KIT, "10k", "1k").servesOnlyChannels(), "R3 does not");
     assertTrue(SmallKit.swap(KIT, "Q1", "TRY-1").isUnderPwm());
     assertFalse(SmallKit.swap(KIT, "F1", "BP-T500").isUnderPwm());
+  }
+
+  @Test
+  void what_has_no_place_on_the_board_changes_nothing_on_it() {
+    SwapFinding finding = SmallKit.finding(KIT, "FOOT-1", "FOOT-2");
+    assertTrue(finding.swap().designators().isEmpty());
+    assertTrue(finding.board().isEmpty());
+    assertFalse(finding.swap().servesOnlyChannels());
   }
 
   private static String named(String text, String board) {
