@@ -24,11 +24,11 @@ public final class Designator implements Comparable<Designator> {
   private final long number;
 
   private Designator(String text) {
-    if (text.isBlank() || !text.equals(text.strip())) {
-      throw new IllegalArgumentException("not a designator: \"" + text + "\"");
-    }
     this.text = text;
     this.number = numberOf(text);
+    if (number == 0 && (text.isBlank() || !text.equals(text.strip()))) {
+      throw new IllegalArgumentException("not a designator: \"" + text + "\"");
+    }
   }
 
   private static long numberOf(String text) {

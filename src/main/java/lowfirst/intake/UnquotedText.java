@@ -41,29 +41,38 @@ final class UnquotedText {
   private void cut() {
     int line = 1;
     int start = 0;
-    int hash = 0;
-    for (int at = 0; at < text.length(); at++) {
-      char c = text.charAt(at);
-      boolean lineEnds = c == '\n' || c == '\r';
-      if (!lineEnds && c != separator) {
-        hash = 31 * hash + c;
-        continue;
+    int part = next(separator, 0);
+    int feed = next('\n', 0);
+    int carriageReturn = next('\r', 0);
+    boolean more = true;
+    while (more) {
+      int end = Math.min(feed, carriageReturn);
+      while (part < end) {
+        add(start, part);
+        start = part + 1;
+        part = next(separator, start);
       }
-      add(start, at, hash);
-      hash = 0;
-      if (lineEnds) {
-        endRow(line++);
-        at += c == '\r' && at + 1 < text.length() && text.charAt(at + 1) == '\n' ? 1 : 0;
+      add(start, end);
+      endRow(line++);
+      more = end < text.length();
+      start = end + 1;
+      if (end == carriageReturn) {
+        start += feed == start && start < text.length() ? 1 : 0;
+        carriageReturn = next('\r', start);
       }
-      start = at + 1;
+      feed = feed < start ? next('\n', start) : feed;
     }
-    add(start, text.length(), hash);
-    endRow(line);
+  }
+
+  /** Where a sign stands next; the end of the text where it doesn't. */
+  private int next(char sign, int from) {
+    int at = text.indexOf(sign, from);
+    return at < 0 ? text.length() : at;
   }
 
   /** Adds the cell between two places. */
-  private void add(int start, int end, int hash) {
-    int slot = (hash ^ hash >>> 16) & SLOTS - 1;
+  private void add(int start, int end) {
+    int slot = slot(start, end);
     String cell = met[slot];
     if (cell == null || cell.length() != end - start || !text.startsWith(cell, start)) {
       cell = Rows.stripped(text.substring(start, end));
@@ -73,6 +82,16 @@ final class UnquotedText {
       cells = Arrays.copyOf(cells, 2 * filled);
     }
     cells[filled++] = cell;
+  }
+
+  /** By some of its signs: of a long cell more of them don't tell it better. */
+  private int slot(int start, int end) {
+    int step = 1 + (end - start) / 16;
+    int hash = end - start;
+    for (int at = start; at < end; at += step) {
+      hash = 31 * hash + text.charAt(at);
+    }
+    return (hash ^ hash >>> 16) & SLOTS - 1;
   }
 
   private void endRow(int line) {
