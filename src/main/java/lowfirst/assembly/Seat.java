@@ -15,6 +15,7 @@ import lowfirst.part.PartType;
  * @param designator which one; for a socket that the BOM doesn't place, X and its circuit's
  * @param type what to pick
  * @param placement where it sits, if the placement list has it
+ * @param side which side its body is on; the top where that isn't known
  * @param outline its body, if found
  * @param height how tall it is seated, bolted to its heatsink if it is
  * @param statedHeight whether the BOM itself gave the height
@@ -25,6 +26,7 @@ record Seat(
     Designator designator,
     PartType type,
     Optional<Placement> placement,
+    Side side,
     Optional<BodyOutline> outline,
     OptionalDouble height,
     StatedBy statedHeight,
@@ -39,10 +41,6 @@ record Seat(
     NOBODY
   }
 
-  Side side() {
-    return placement.map(Placement::side).orElse(Side.TOP);
-  }
-
   Optional<BodyArea> area() {
     return placement.flatMap(placed -> outline.flatMap(body -> BodyArea.of(placed, body)));
   }
@@ -53,7 +51,7 @@ record Seat(
 
   /** The same seat at another stage, and why. */
   Seat at(Step.Stage other, String why) {
-    return new Seat(designator, type, placement, outline, height, statedHeight, other, why);
+    return new Seat(designator, type, placement, side, outline, height, statedHeight, other, why);
   }
 
   /** The same seat as part of a bolted assembly of this height. */
@@ -62,6 +60,7 @@ record Seat(
         designator,
         type,
         placement,
+        side,
         outline,
         assembly,
         assembly.isPresent() ? statedHeight : StatedBy.NOBODY,

@@ -287,6 +287,7 @@ final class Sockets {
             name,
             socket,
             circuit.placement(),
+            circuit.side(),
             outline.isPresent() ? outline : circuit.outline(),
             height,
             by,

@@ -14,6 +14,10 @@ public final class BoardPart {
   private Item item;
   private List<Item> further = List.of();
   private Placement placement;
+
+  /** Kept beside the placement, since an assembly order asks no more of it. */
+  private Side side = Side.TOP;
+
   private BodyOutline outline;
 
   BoardPart(Designator designator) {
@@ -36,6 +40,7 @@ public final class BoardPart {
 
   void placedAt(Placement place) {
     placement = place;
+    side = place.side();
   }
 
   void shapedAs(BodyOutline body) {
@@ -66,6 +71,11 @@ public final class BoardPart {
   /** Where it sits: the first placement of it. */
   public Optional<Placement> placement() {
     return Optional.ofNullable(placement);
+  }
+
+  /** Which side its body is on; the top where that isn't known. */
+  public Side side() {
+    return side;
   }
 
   /** Its body, as far as it was found. */

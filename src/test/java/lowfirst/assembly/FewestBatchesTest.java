@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lowfirst.board.Designator;
 import lowfirst.board.SampleBoards;
+import lowfirst.board.Side;
 import lowfirst.part.PartKind;
 import org.junit.jupiter.api.Test;
 
@@ -212,6 +213,7 @@ class FewestBatchesTest {
                               name,
                               SampleBoards.type(PartKind.RESISTOR, text, ""),
                               Optional.empty(),
+                              Side.TOP,
                               Optional.empty(),
                               OptionalDouble.of(height),
                               Seat.StatedBy.BOM,

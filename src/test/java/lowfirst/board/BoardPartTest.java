@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Place;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,47 @@ class BoardPartTest {
     assertEquals("body of C1", board.outlineOf(Designator.of("C1")).orElseThrow().name());
     assertEquals("body of U1", part(board, "U1").outline().orElseThrow().name());
     assertEquals(Optional.empty(), board.outlineOf(Designator.of("R1")));
+  }
+
+  /** The first line settles R1 and C1; of U1 it is the first, the LM358, that would have to. */
+  @Test
+  void a_line_settles_the_bodies_of_the_parts_that_it_is_the_first_to_name() {
+    Board sample = tangled().build();
+    BodyOutline settled = sample.outlineOf(Designator.of("C1")).orElseThrow();
+    var asked = new ArrayList<String>();
+    var finder =
+        new BodyFinder() {
+          @Override
+          public Optional<BodyOutline> of(BoardPart part) {
+            asked.add(part.designator().text());
+            return Optional.empty();
+          }
+
+          @Override
+          public Optional<BodyOutline> ofAllIn(Item line) {
+            boolean tells = !line.partType().text().equals("LM358");
+            return tells ? Optional.of(settled) : Optional.empty();
+          }
+        };
+    var board =
+        new Board("driver", 1, Optional.empty(), sample.items(), sample.placements(), finder);
+    assertEquals(List.of("J9", "U1"), asked.stream().sorted().toList());
+    assertEquals(Optional.of(settled), board.outlineOf(Designator.of("R1")));
+    assertEquals(Optional.of(settled), board.outlineOf(Designator.of("C1")));
+    assertEquals(Optional.empty(), board.outlineOf(Designator.of("U1")));
+  }
+
+  @Test
+  void a_part_is_on_the_side_of_its_first_place_and_on_top_without_one() {
+    Board board =
+        tangled()
+            .at("C1", 5, 5, 90, Side.BOTTOM)
+            .at("C1", 6, 6, 0, Side.TOP)
+            .part("R5", PartKind.RESISTOR, "1k")
+            .build();
+    assertEquals(Side.BOTTOM, part(board, "C1").side());
+    assertEquals(Side.TOP, part(board, "J9").side());
+    assertEquals(Side.TOP, part(board, "R5").side());
   }
 
   @Test
