@@ -85,7 +85,11 @@ public final class CheckDocument {
       int hidden = seen.values().stream().mapToInt(count -> Math.max(0, count - SHOWN)).sum();
       if (hidden > 0) {
         blocks.add(
-            new Paragraph(hidden + " more of these kinds are not shown here; --csv shows all."));
+            new Paragraph(
+                hidden
+                    + " more of these kinds "
+                    + (hidden == 1 ? "is" : "are")
+                    + " not shown here; --csv shows all."));
       }
     }
   }

@@ -137,7 +137,9 @@ public final class DemoDocument {
         + (plugged == 0
             ? ""
             : Counted.of(plugged, "step")
-                + " of plugging circuits into their sockets wait for the rail check. ")
+                + " of plugging circuits into their sockets "
+                + (plugged == 1 ? "waits" : "wait")
+                + " for the rail check. ")
         + "Each step says what to pick and how it is marked, where it goes, which way round, and"
         + " which rule put it there.";
   }
