@@ -241,21 +241,17 @@ public final class DrawerSearch {
   /** The worst that each check of the channels came to. */
   private static final class Worst {
     private final Map<CheckKind, SwapVerdict> byKind = new EnumMap<>(CheckKind.class);
-    private int misfits;
-    private int undecided;
 
     void add(CheckKind kind, SwapVerdict found) {
-      SwapVerdict before = byKind.get(kind);
-      if (before == null || found.compareTo(before) > 0) {
-        byKind.put(kind, found);
-        count(before, -1);
-        count(found, 1);
-      }
+      byKind.merge(kind, found, SwapVerdict::worse);
     }
 
-    private void count(SwapVerdict verdict, int one) {
-      misfits += verdict == SwapVerdict.DOES_NOT_FIT ? one : 0;
-      undecided += verdict == SwapVerdict.UNDECIDED ? one : 0;
+    int count(SwapVerdict verdict) {
+      int count = 0;
+      for (SwapVerdict found : byKind.values()) {
+        count += found == verdict ? 1 : 0;
+      }
+      return count;
     }
   }
 
@@ -293,8 +289,8 @@ public final class DrawerSearch {
      * another is amiss or open.
      */
     private boolean isHopeless(Worst more) {
-      int amiss = misfits + more.misfits;
-      return amiss > 0 && amiss + undecided + more.undecided > 1;
+      int amiss = misfits + more.count(SwapVerdict.DOES_NOT_FIT);
+      return amiss > 0 && amiss + undecided + more.count(SwapVerdict.UNDECIDED) > 1;
     }
 
     private double mean() {
