@@ -97,17 +97,49 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
 
   /** The sheet of a workbook that explains most as a table of this kind. */
   static Cut of(TableKind kind, String file, Workbook workbook, ColumnMap map) {
-    Cut best = null;
-    for (List<Row> rows : workbook.sheets()) {
-      var cut = new Cut(Separator.SHEET, rows, header(kind, file, rows, map), workbook.problems());
-      if (best == null || cut.worth(kind) > best.worth(kind)) {
-        best = cut;
+    Workbook.Grid best = new Workbook.Grid("", List.of());
+    Cut cut = new Cut(Separator.SHEET, List.of(), new Header(-1, List.of(), List.of()), List.of());
+    for (Workbook.Grid sheet : workbook.sheets()) {
+      Cut other = of(kind, file, sheet, map);
+      if (cut.rows().isEmpty() || other.worth(kind) > cut.worth(kind)) {
+        best = sheet;
+        cut = other;
       }
     }
-    return best == null
-        ? new Cut(
-            Separator.SHEET, List.of(), new Header(-1, List.of(), List.of()), workbook.problems())
-        : best;
+    var problems = new ArrayList<>(workbook.problems());
+    for (Workbook.Grid sheet : workbook.sheets()) {
+      if (sheet != best && kind.isExported() && isAnother(kind, file, sheet, map)) {
+        problems.add(notRead(kind, file, best, sheet));
+      }
+    }
+    return new Cut(Separator.SHEET, cut.rows(), cut.header(), problems);
+  }
+
+  private static Cut of(TableKind kind, String file, Workbook.Grid sheet, ColumnMap map) {
+    return new Cut(Separator.SHEET, sheet.rows(), header(kind, file, sheet.rows(), map), List.of());
+  }
+
+  /** A sheet with coordinates may have values, too, and is no BOM for that. */
+  private static boolean isAnother(
+      TableKind kind, String file, Workbook.Grid sheet, ColumnMap map) {
+    return of(kind, file, sheet, map).header().isHeaded(kind)
+        && (kind == TableKind.PLACEMENTS
+            || !of(TableKind.PLACEMENTS, file, sheet, map).header().isHeaded(TableKind.PLACEMENTS));
+  }
+
+  private static Problem notRead(
+      TableKind kind, String file, Workbook.Grid read, Workbook.Grid other) {
+    return new Problem(
+        Kind.COLUMN_AMBIGUOUS,
+        Place.ofFile(file),
+        "the sheet \""
+            + other.name()
+            + "\" holds "
+            + kind.key()
+            + " rows as well as the sheet \""
+            + read.name()
+            + "\", which alone was read",
+        "put all rows into one sheet, or save each sheet that counts as a file of its own");
   }
 
   private static String sample(String text) {

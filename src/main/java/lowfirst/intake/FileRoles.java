@@ -43,6 +43,11 @@ final class FileRoles {
         kind(path).ifPresent(kind -> (kind == TableKind.BOM ? boms : placements).add(path));
       }
     }
+    if (boms.isEmpty()) {
+      placements.stream().filter(this::isBomToo).forEach(boms::add);
+    } else if (placements.isEmpty()) {
+      boms.stream().filter(this::isHeadedAsPlacements).forEach(placements::add);
+    }
     List<String> designs =
         files.contents().keySet().stream()
             .filter(path -> isDirectlyIn(folder, path) && isDesign(path))
@@ -81,17 +86,27 @@ final class FileRoles {
       return Optional.of(TableKind.PLACEMENTS);
     }
     Header placed = header(TableKind.PLACEMENTS, path);
-    if (isHeaded(TableKind.PLACEMENTS, placed) || PLACEMENT_NAME.matcher(name).find()) {
+    if (placed.isHeaded(TableKind.PLACEMENTS) || PLACEMENT_NAME.matcher(name).find()) {
       return Optional.of(TableKind.PLACEMENTS);
     }
     Header listed = header(TableKind.BOM, path);
-    if (isHeaded(TableKind.BOM, listed) || BOM_NAME.matcher(name).find()) {
+    if (listed.isHeaded(TableKind.BOM) || BOM_NAME.matcher(name).find()) {
       return Optional.of(TableKind.BOM);
     }
     // Any two columns of numbers may look like x and y.
     return isFound(TableKind.PLACEMENTS, placed)
         ? Optional.of(TableKind.PLACEMENTS)
         : isFound(TableKind.BOM, listed) ? Optional.of(TableKind.BOM) : Optional.empty();
+  }
+
+  /** One table, or two sheets of a file, may tell both: then the quantity stands there, too. */
+  private boolean isBomToo(String path) {
+    Header listed = header(TableKind.BOM, path);
+    return listed.isHeaded(TableKind.BOM) && listed.cellOf(Column.QUANTITY) >= 0;
+  }
+
+  private boolean isHeadedAsPlacements(String path) {
+    return header(TableKind.PLACEMENTS, path).isHeaded(TableKind.PLACEMENTS);
   }
 
   private Header header(TableKind kind, String path) {
@@ -101,12 +116,6 @@ final class FileRoles {
 
   private static boolean isFound(TableKind kind, Header header) {
     return header.isComplete(kind) && header.index() >= 0;
-  }
-
-  /** Whether words, and not only what the cells look like, name the columns. */
-  private static boolean isHeaded(TableKind kind, Header header) {
-    long byCells = header.uses().stream().filter(use -> use.basis() == Header.Basis.CELLS).count();
-    return isFound(kind, header) && byCells * 2 < header.uses().size();
   }
 
   /** A file with just the expected name stands for itself beside others that only resemble it. */

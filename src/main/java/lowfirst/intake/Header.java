@@ -1,11 +1,15 @@
 package lowfirst.intake;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** How the columns of a table were understood. */
 final class Header {
+  private static final Set<Basis> WEAK = EnumSet.of(Basis.LIKELY_HEADER, Basis.CELLS);
+
   private final int index;
   private final List<String> names;
   private final List<Use> uses;
@@ -107,11 +111,17 @@ final class Header {
     return kind.required().stream().allMatch(column -> cellOf(column) >= 0);
   }
 
+  /** Whether words, and not only what the cells look like, name the columns of such a table. */
+  boolean isHeaded(TableKind kind) {
+    long byCells = uses.stream().filter(use -> use.basis() == Basis.CELLS).count();
+    return isComplete(kind) && index >= 0 && byCells * 2 < uses.size();
+  }
+
   /** How much of the table it explains; 0 when a required column is missing. */
   int score(TableKind kind) {
     if (!isComplete(kind) || (kind.isExported() && uses.size() < 2)) {
       return 0;
     }
-    return uses.stream().mapToInt(use -> use.basis() == Basis.LIKELY_HEADER ? 1 : 3).sum();
+    return uses.stream().mapToInt(use -> WEAK.contains(use.basis()) ? 1 : 3).sum();
   }
 }

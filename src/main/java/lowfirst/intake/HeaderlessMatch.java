@@ -11,6 +11,9 @@ import java.util.stream.IntStream;
 final class HeaderlessMatch {
   private static final Set<Column> LENGTHS = EnumSet.of(Column.X, Column.Y, Column.POSITION);
 
+  private static final Set<Column> PLACED =
+      EnumSet.of(Column.X, Column.Y, Column.ROTATION, Column.SIDE);
+
   private final List<Row> rows;
   private final List<String> names;
   private final int width;
@@ -83,6 +86,9 @@ final class HeaderlessMatch {
   }
 
   private void tellBom() {
+    for (int cell = 0; cell < width; cell++) {
+      taken[cell] |= isPlaced(cell);
+    }
     int designators = designators();
     tell(Column.DESIGNATORS, designators);
     int counting = first(cell -> CellShapes.countingShare(rows, cell, designators) > COUNTING);
@@ -136,6 +142,13 @@ final class HeaderlessMatch {
     return cell < names.size()
         && HeaderWords.matches(TableKind.PLACEMENTS, names.get(cell)).stream()
             .anyMatch(match -> !match.isWeak() && !LENGTHS.contains(match.column()));
+  }
+
+  /** Whether a header names what only a placement list has. */
+  private boolean isPlaced(int cell) {
+    return cell < names.size()
+        && HeaderWords.matches(TableKind.PLACEMENTS, names.get(cell)).stream()
+            .anyMatch(match -> !match.isWeak() && PLACED.contains(match.column()));
   }
 
   /** X and y in one cell; whether there is such a column. */

@@ -64,7 +64,7 @@ final class TableReader {
 
   private static Table read(TableKind kind, String file, Workbook workbook, ColumnMap map) {
     var reader = new TableReader(kind, file, Cut.of(kind, file, workbook, map));
-    reader.problems.addAll(workbook.problems());
+    reader.problems.addAll(reader.cut.problems());
     if (workbook.problems().isEmpty()) {
       reader.readRows(map);
     }
@@ -206,14 +206,18 @@ final class TableReader {
             && row.cells().subList(width, row.size()).stream().anyMatch(t -> !t.isEmpty());
     Optional<Row> joined = tooLong ? joined(header, row, width) : Optional.empty();
     if (joined.isPresent()) {
+      int names = header.cellOf(Column.DESIGNATORS);
+      Column parted =
+          joined.get().cell(names).equals(row.cell(names)) ? Column.VALUE : Column.DESIGNATORS;
       rows.add(below(header, joined.get()));
       problems.add(
           new Problem(
               Kind.COLUMN_GUESSED,
               Place.ofLine(file, row.line()),
               "the row has more cells than the header; \""
-                  + joined.get().cell(header.cellOf(Column.DESIGNATORS))
-                  + "\" was read as one cell of designators",
+                  + joined.get().cell(header.cellOf(parted))
+                  + "\" was read as one cell of "
+                  + parted.words(),
               "put quotes around a cell that holds a separator"));
       return;
     }
@@ -277,7 +281,7 @@ final class TableReader {
         && DesignatorList.parse(above.cell(names)).designators().size() < counted;
   }
 
-  /** Designators that a separator parts without quotes, put together again. */
+  /** Designators, or a value with a decimal comma, that nobody quoted, put together again. */
   private Optional<Row> joined(Header header, Row row, int width) {
     int first = header.cellOf(Column.DESIGNATORS);
     int more = row.size() - width;
@@ -286,13 +290,26 @@ final class TableReader {
       return Optional.empty();
     }
     List<String> names = row.cells().subList(first, first + more + 1);
-    if (!names.stream().allMatch(CellShapes::isDesignators)) {
-      return Optional.empty();
+    if (names.stream().allMatch(CellShapes::isDesignators)) {
+      return Optional.of(joined(row, first, more, ", "));
     }
+    int value = header.cellOf(Column.VALUE);
+    return more == 1 && isPartedValue(row, value)
+        ? Optional.of(joined(row, value, more, ","))
+        : Optional.empty();
+  }
+
+  private static Row joined(Row row, int first, int more, String sign) {
     var cells = new ArrayList<>(row.cells().subList(0, first));
-    cells.add(String.join(", ", names));
+    cells.add(String.join(sign, row.cells().subList(first, first + more + 1)));
     cells.addAll(row.cells().subList(first + more + 1, row.size()));
-    return Optional.of(new Row(row.line(), cells));
+    return new Row(row.line(), cells);
+  }
+
+  /** A whole number in the value's cell, and digits with a letter or unit in the one behind. */
+  private static boolean isPartedValue(Row row, int value) {
+    return row.cell(value).matches("\\d{1,3}")
+        && row.cell(value + 1).matches("\\d{1,3}\\s?[kKMmuµnpRrΩ]\\p{L}{0,3}");
   }
 
   private int usualWidth() {

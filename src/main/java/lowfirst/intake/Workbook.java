@@ -20,14 +20,18 @@ import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
 
 /**
  * A spreadsheet file (ECMA-376, Office Open XML) as rows of text.
  *
- * @param sheets the rows of each sheet, blank ones left out
+ * @param sheets each sheet that is shown, without blank rows; hidden ones where none is
  * @param problems why the file could not be read; then there are no sheets
  */
-record Workbook(List<List<Row>> sheets, List<Problem> problems) {
+record Workbook(List<Grid> sheets, List<Problem> problems) {
+
+  /** The rows of a sheet. */
+  record Grid(String name, List<Row> rows) {}
 
   /** So many bytes a spreadsheet may grow to when unpacked; a table of parts is far smaller. */
   private static final long MOST_UNPACKED = 64L << 20;
@@ -93,17 +97,25 @@ record Workbook(List<List<Row>> sheets, List<Problem> problems) {
     return true;
   }
 
-  private static List<List<Row>> sheets(byte[] bytes) throws IOException {
-    var sheets = new ArrayList<List<Row>>();
+  private static List<Grid> sheets(byte[] bytes) throws IOException {
+    var sheets = new ArrayList<Grid>();
+    var hidden = new ArrayList<Grid>();
     try (var workbook = opened(bytes)) {
       for (Sheet sheet : workbook.getSheets().toList()) {
         try (Stream<org.dhatim.fastexcel.reader.Row> rows = sheet.openStream()) {
-          sheets.add(
-              rows.limit(MOST_ROWS).map(Workbook::row).filter(row -> !row.isBlank()).toList());
+          boolean shown = sheet.getVisibility() == SheetVisibility.VISIBLE;
+          (shown ? sheets : hidden)
+              .add(
+                  new Grid(
+                      sheet.getName(),
+                      rows.limit(MOST_ROWS)
+                          .map(Workbook::row)
+                          .filter(row -> !row.isBlank())
+                          .toList()));
         }
       }
     }
-    return sheets;
+    return sheets.isEmpty() ? hidden : sheets;
   }
 
   /** Without formats where the file has none. */

@@ -117,7 +117,7 @@ public record WrittenValue(
       return readPlain(ratings, expected.get());
     }
     ValueForms forms = ValueForms.in(ratings.rest(), expected);
-    List<ValueForms.Found> found = forms.found();
+    List<ValueForms.Found> found = ofKind(forms.found(), expected);
     List<Quantity> values = found.stream().map(ValueForms.Found::value).distinct().toList();
     if (values.size() > 1) {
       return Reading.fault(
@@ -135,6 +135,16 @@ public record WrittenValue(
     return Reading.of(
         with(ratings, found.get(0).value(), found.get(0).tolerance(), forms.rest()),
         found.get(0).rule());
+  }
+
+  /** Beside an inductance, ohms are those of its wire: what the kind of part has counts. */
+  private static List<ValueForms.Found> ofKind(
+      List<ValueForms.Found> found, Optional<Dimension> expected) {
+    List<ValueForms.Found> own =
+        found.stream()
+            .filter(value -> expected.filter(value.value().dimension()::equals).isPresent())
+            .toList();
+    return own.isEmpty() ? found : own;
   }
 
   /** Whether letter codes are used for it: 4k7, 100n, 4R7. */
@@ -183,7 +193,7 @@ public record WrittenValue(
       Reading<Quantity> amount = amount(number.group().replace(',', '.'), expected);
       boolean withUnit = !BARE.matcher(number.group().strip()).matches();
       boolean whole = number.group().strip().equals(ratings.rest().strip());
-      if (amount.isRead() && (withUnit || whole)) {
+      if (amount.isRead() && (withUnit || (whole && !isUnitMissing(amount, expected)))) {
         String rest =
             ratings.rest().substring(0, number.start())
                 + "\u0000"
@@ -192,6 +202,11 @@ public record WrittenValue(
       }
     }
     return Reading.fault("no value is written here", "write it as " + example(expected));
+  }
+
+  /** A crystal of 32.768 or 16 is one of kilohertz or megahertz, and nobody says of which. */
+  private static boolean isUnitMissing(Reading<Quantity> amount, Dimension expected) {
+    return expected == Dimension.FREQUENCY && amount.orThrow().asDouble() < 1000;
   }
 
   /** Nothing on a board swings in millihertz: 16mhz is 16 MHz in small letters. */

@@ -70,6 +70,28 @@ class BomRowsTest {
     assertEquals(List.of(3), lines(bom, Kind.VALUE_NOT_UNDERSTOOD));
   }
 
+  /** 4,7k without quotes falls into two cells; it must not become 4 ohm. */
+  @Test
+  void a_value_that_its_decimal_comma_parts_is_put_together_again() {
+    String bom = "ref,qty,value,case\nR1,1,4,7k,0207\nR2,1,1k,0207\nC1,1,2,2 µF,disc\n";
+    assertEquals(
+        List.of("4.7 kΩ", "1 kΩ", "2.2 µF"),
+        items(bom).stream().map(item -> item.partType().value().orElseThrow().toString()).toList());
+    assertEquals("0207", items(bom).get(0).partType().packageName());
+    assertEquals(List.of(2, 4), lines(bom, Kind.COLUMN_GUESSED));
+    assertEquals(List.of(2), lines("ref,value\nR1,4,7\nR2,1k\n", Kind.ROW_LENGTH));
+  }
+
+  @Test
+  void one_table_may_hold_parts_and_positions() {
+    String table = "ref,qty,value,x (mm),y (mm)\nR1,1,1k,10,20\nC1,1,1n,30,20\n";
+    var board = KitTables.read("parts.csv", table).kit().boards().get(0);
+    assertEquals(2, board.items().size());
+    assertEquals(2, board.placements().size());
+    var placed = KitTables.read("parts.csv", table.replace("qty", "note")).kit().boards().get(0);
+    assertEquals(0, placed.items().size(), "a list of positions often has values, too");
+  }
+
   // --- fitted or not
 
   @ParameterizedTest(name = "{0}: {1}")

@@ -48,6 +48,32 @@ class EquallyGoodTest {
   }
 
   @Test
+  void sides_and_coordinates_that_differ_are_asked_about() {
+    String placed =
+        "ref,x (mm),x coordinate (mil),y (mm),side,layer\n"
+            + "R1,2.54,140,10,top,BottomLayer\nR2,25.4,1000,20,bottom,BottomLayer\n";
+    assertEquals(
+        List.of(
+            "columns 2 and 3 (\"x coordinate (mil)\") may both mean X and differ: from line 2 on"
+                + " they have \"2.54\", and \"140\"; column 2 was used | say which you mean with"
+                + " --column placements.x=2 or --column placements.x=3",
+            "columns 5 and 6 (\"layer\") may both mean side and differ: from line 2 on they have"
+                + " \"top\", and \"BottomLayer\"; column 5 was used | say which you mean with"
+                + " --column placements.side=5 or --column placements.side=6"),
+        asked(KitTables.read("placements.csv", placed)));
+  }
+
+  /** 2,0 is no other quantity than 2, and a cell that names no side contradicts none. */
+  @Test
+  void the_same_number_written_otherwise_is_no_other() {
+    String bom = "ref,value,qty,qty\n\"R1, R2\",1k,2,2.0\nC1,1n,1,1.00\n";
+    assertEquals(List.of(), asked(KitTables.read("bom.csv", bom)));
+    assertEquals(1, asked(KitTables.read("bom.csv", bom.replace("1.00", "3"))).size());
+    String placed = "ref,x (mm),y (mm),side,layer\nR1,1,10,top,signal\nR2,30,20,top,signal\n";
+    assertEquals(List.of(), asked(KitTables.read("placements.csv", placed)));
+  }
+
+  @Test
   void of_two_quantities_the_one_that_counts_the_designators_is_taken_and_said() {
     String bom = "ref,quantity,value,qty\n\"R1, R2\",20,1k,2\nC1,10,100n,1\n";
     KitReading reading = KitTables.read("bom.csv", bom);

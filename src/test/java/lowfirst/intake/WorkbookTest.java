@@ -74,7 +74,9 @@ class WorkbookTest {
     Workbook workbook = Workbook.of("bom.xlsx", workbook(sheet));
     assertEquals(
         List.of("1 [Reference, Qty, Value]", "2 [R1, 1, 4700]", "4 [R2, 1, 1E+40]", "5 [R3, 1, 0]"),
-        workbook.sheets().get(0).stream().map(row -> row.line() + " " + row.cells()).toList());
+        workbook.sheets().get(0).rows().stream()
+            .map(row -> row.line() + " " + row.cells())
+            .toList());
   }
 
   /** ECMA-376 part 1, 18.8.30: 9 and 14 are built-in formats of shares and dates. */
@@ -100,7 +102,7 @@ class WorkbookTest {
             "[R1, 2026-02-01, 5 %]",
             "[R2, 2026-02-01, 0.5 %]",
             "[R3, 46054, 2.5]"),
-        workbook.sheets().get(0).stream().map(row -> row.cells().toString()).toList());
+        workbook.sheets().get(0).rows().stream().map(row -> row.cells().toString()).toList());
     KitReading reading = read(Map.of("bom.xlsx", workbook(sheet, styles)));
     assertEquals(
         List.of(2, 3),
@@ -148,12 +150,81 @@ class WorkbookTest {
     return KitReader.read(new KitFiles("kit", files, List.of()));
   }
 
+  private static final String OTHER_SHEET =
+      sheet(
+          row(1, text("A1", "Reference"), text("B1", "Qty"), text("C1", "Value")),
+          row(2, text("A2", "R7"), number("B2", "1"), text("C2", "1k")),
+          row(3, text("A3", "R8"), number("B3", "1"), text("C3", "2k")));
+
+  private static List<String> parts(KitReading reading) {
+    return reading.kit().boards().get(0).items().stream()
+        .map(item -> item.designators().toString())
+        .toList();
+  }
+
+  private static List<String> asked(KitReading reading) {
+    return reading.problems().stream()
+        .filter(problem -> problem.kind() == Kind.COLUMN_AMBIGUOUS)
+        .map(Problem::message)
+        .toList();
+  }
+
+  @Test
+  void of_two_sheets_of_parts_one_is_read_and_the_other_is_asked_about() throws IOException {
+    KitReading reading =
+        read(Map.of("bom.xlsx", workbook("", List.of(BOM_SHEET, OTHER_SHEET), List.of())));
+    assertEquals(List.of("[R1, R2]", "[C1]"), parts(reading));
+    assertEquals(
+        List.of(
+            "the sheet \"Sheet 2\" holds bom rows as well as the sheet \"Sheet 1\", which alone was"
+                + " read"),
+        asked(reading));
+  }
+
+  @Test
+  void a_hidden_sheet_is_not_read_beside_one_that_is_shown() throws IOException {
+    KitReading reading =
+        read(Map.of("bom.xlsx", workbook("", List.of(OTHER_SHEET, BOM_SHEET), List.of(1))));
+    assertEquals(List.of("[R1, R2]", "[C1]"), parts(reading));
+    assertEquals(List.of(), asked(reading));
+    KitReading hidden = read(Map.of("bom.xlsx", workbook("", List.of(OTHER_SHEET), List.of(1))));
+    assertEquals(List.of("[R7]", "[R8]"), parts(hidden));
+  }
+
+  @Test
+  void one_file_may_hold_the_parts_in_one_sheet_and_the_positions_in_another() throws IOException {
+    for (String name : List.of("bom.xlsx", "board.xlsx")) {
+      KitReading reading =
+          read(Map.of(name, workbook("", List.of(BOM_SHEET, PLACED_SHEET), List.of())));
+      assertEquals(List.of("[R1, R2]", "[C1]"), parts(reading), name);
+      assertEquals(3, reading.kit().boards().get(0).placements().size(), name);
+      assertEquals(List.of(), asked(reading), name);
+    }
+  }
+
   static byte[] workbook(String sheet) throws IOException {
     return workbook(sheet, "");
   }
 
   private static byte[] workbook(String sheet, String styles) throws IOException {
+    return workbook(styles, List.of(sheet), List.of());
+  }
+
+  /** Sheets are named by their number; those of {@code hidden} are not shown. */
+  private static byte[] workbook(String styles, List<String> sheets, List<Integer> hidden)
+      throws IOException {
     var bytes = new ByteArrayOutputStream();
+    var named = new StringBuilder();
+    var related = new StringBuilder();
+    for (int number = 1; number <= sheets.size(); number++) {
+      String state = hidden.contains(number) ? " state=\"hidden\"" : "";
+      named.append(
+          "<sheet name=\"Sheet %1$d\" sheetId=\"%1$d\"%2$s r:id=\"r%1$d\"/>"
+              .formatted(number, state));
+      related.append(
+          "<Relationship Id=\"r%1$d\" Type=\"%2$s/worksheet\" Target=\"worksheets/sheet%1$d.xml\"/>"
+              .formatted(number, RELATIONS));
+    }
     try (var zip = new ZipOutputStream(bytes)) {
       entry(
           zip,
@@ -178,19 +249,19 @@ class WorkbookTest {
               + MAIN
               + "\" xmlns:r=\""
               + RELATIONS
-              + "\"><sheets><sheet name=\"Parts\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>");
+              + "\"><sheets>"
+              + named
+              + "</sheets></workbook>");
       entry(
           zip,
           "xl/_rels/workbook.xml.rels",
-          "<Relationships xmlns=\""
-              + PACKAGE
-              + "relationships\"><Relationship Id=\"r1\" Type=\""
-              + RELATIONS
-              + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+          "<Relationships xmlns=\"" + PACKAGE + "relationships\">" + related + "</Relationships>");
       if (!styles.isEmpty()) {
         entry(zip, "xl/styles.xml", styles);
       }
-      entry(zip, "xl/worksheets/sheet1.xml", sheet);
+      for (int number = 1; number <= sheets.size(); number++) {
+        entry(zip, "xl/worksheets/sheet" + number + ".xml", sheets.get(number - 1));
+      }
     }
     return bytes.toByteArray();
   }

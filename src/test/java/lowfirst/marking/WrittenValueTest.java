@@ -73,6 +73,8 @@ class WrittenValueTest {
         "10 Kohm | RESISTANCE | 10 kΩ | - | - | - | -",
         "100E | RESISTANCE | 100 Ω | - | - | - | -",
         "4E7 | RESISTANCE | 4.7 Ω | - | - | - | -",
+        "100uH 200 mΩ | INDUCTANCE | 100 µH | - | - | - | -",
+        "16000000 | FREQUENCY | 16 MHz | - | - | - | -",
         "2.20E+03 | RESISTANCE | 2.2 kΩ | - | - | - | -",
         "4.70E-01 1% | RESISTANCE | 470 mΩ | ±1 % | - | - | -",
         "1.00E-07 | CAPACITANCE | 100 nF | - | - | - | -",
