@@ -108,7 +108,9 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     }
     var problems = new ArrayList<>(workbook.problems());
     for (Workbook.Grid sheet : workbook.sheets()) {
-      if (sheet != best && kind.isExported() && isAnother(kind, file, sheet, map)) {
+      if (!sheet.name().equals(best.name())
+          && kind.isExported()
+          && isAnother(kind, file, sheet, map)) {
         problems.add(notRead(kind, file, best, sheet));
       }
     }
