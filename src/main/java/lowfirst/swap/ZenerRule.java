@@ -4,6 +4,7 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atMostWhereComparable;
 
+import java.util.List;
 import java.util.Optional;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -56,6 +57,14 @@ enum ZenerRule implements SwapRule {
     Evidence given = nominal(gives);
     if (needs.min().isEmpty() || gives.min().isEmpty()) {
       boolean near = Math.abs(volts(given) / volts(wanted) - 1) <= 0.02;
+      if (near && needs.min().isPresent()) {
+        return Optional.of(
+            Answer.missing(
+                Optional.of(wanted),
+                Optional.of(given),
+                List.of(swap.offered().missing("least and greatest VZ")),
+                ""));
+      }
       return Optional.of(
           Answer.of(near ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, ""));
     }

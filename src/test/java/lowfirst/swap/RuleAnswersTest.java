@@ -85,6 +85,16 @@ class RuleAnswersTest {
     "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@AC ~250 V; VN@DC ~125 V, fits",
     "FUSE, VOLTAGE, '', VN@AC ~250 V, VN@DC ~250 V, fits",
     "FUSE, BREAKING_CAPACITY, '', breaking@125 V DC <50 A, breaking@250 V AC <1500 A, undecided",
+    // a Zener is as good as its band: the nominal voltage alone promises none
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.2 V, fits",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.5 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~11.4 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~13 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, '', undecided",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <21e-3 A, fits",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <5e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <5e-3 A, IZT <20e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', '', IZT <20e-3 A, silent",
     // a gain is a guaranteed minimum at one current
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA >300 x, fits",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA <900 x, undecided",
