@@ -26,39 +26,29 @@ record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
 
   /** Running current. */
   Datum operating() {
-    Optional<Sourced> best = load.current();
+    Optional<Datum> best =
+        load.current().map(stated -> of(Term.LOAD_CURRENT, stated.asDouble(), stated.source()));
     if (load.power().isPresent() && rail.isPresent()) {
       double amps = load.power().get().asDouble() / rail.get().asDouble();
-      best = larger(best, amps, "P/Vnom", load.power().get());
+      Source source = derived("P/Vnom", load.power().get().source());
+      best = larger(best, of(Term.LOAD_CURRENT, amps, source));
     }
     boolean coldOnly = load.kind() == LoadKind.LAMP || load.kind() == LoadKind.MOTOR;
     if (load.resistance().isPresent() && rail.isPresent() && !(coldOnly && best.isPresent())) {
-      best = larger(best, coldAmps(), "Vnom/R", load.resistance().get());
+      best = larger(best, throughResistance(Term.LOAD_CURRENT, "Vnom/R"));
     }
-    if (best.isEmpty()) {
-      return Datum.missing(
-          Term.LOAD_CURRENT,
-          "current, resistance or power of load "
-              + load.name()
-              + ": write it in loads.csv"
-              + (rail.isEmpty() ? ", and its rail's voltage in rails.csv" : ""));
-    }
-    return spread(Term.LOAD_CURRENT, best.get().asDouble(), best.get().source());
+    return best.orElseGet(
+        () ->
+            Datum.missing(
+                Term.LOAD_CURRENT,
+                "current, resistance or power of load "
+                    + load.name()
+                    + ": write it in loads.csv"
+                    + (rail.isEmpty() ? ", and its rail's voltage in rails.csv" : "")));
   }
 
-  private double coldAmps() {
-    return rail.orElseThrow().asDouble() / load.resistance().orElseThrow().asDouble();
-  }
-
-  private static Optional<Sourced> larger(
-      Optional<Sourced> best, double amps, String formula, Sourced from) {
-    if (best.isPresent() && best.get().asDouble() >= amps) {
-      return best;
-    }
-    Source source = derived(formula, from.source());
-    return Optional.of(
-        Sourced.of(
-            lowfirst.quantity.Quantity.of(amps, lowfirst.quantity.Dimension.CURRENT), source));
+  private static Optional<Datum> larger(Optional<Datum> best, Datum other) {
+    return best.filter(known -> known.high() >= other.high()).or(() -> Optional.of(other));
   }
 
   private static Source derived(String formula, Source from) {
@@ -67,18 +57,30 @@ record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
         : new Source(Source.Origin.MEMORY, formula + ", " + from);
   }
 
-  private Datum spread(Term term, double amps, Source source) {
-    double percent = load.tolerance().map(Sourced::asDouble).orElse(assumedPercent);
+  /** A current that is spread as the load's tolerance says. */
+  private Datum of(Term term, double amps, Source source) {
+    double share = tolerancePercent() / 100;
+    return Datum.of(term, amps * (1 - share), amps, amps * (1 + share), spread(source));
+  }
+
+  /** A resistance that is 10 % low draws 11 % more. */
+  private Datum throughResistance(Term term, String formula) {
+    double amps = rail.orElseThrow().asDouble() / load.resistance().orElseThrow().asDouble();
+    double share = tolerancePercent() / 100;
+    Source source = derived(formula, load.resistance().get().source());
+    return Datum.of(term, amps / (1 + share), amps, amps / (1 - share), spread(source));
+  }
+
+  private double tolerancePercent() {
+    return load.tolerance().map(Sourced::asDouble).orElse(assumedPercent);
+  }
+
+  private Source spread(Source source) {
     String words =
         load.tolerance().isPresent()
             ? ", ±" + load.tolerance().get().quantity()
             : ", ±10 % assumed, change it in loads.csv tolerance";
-    return Datum.of(
-        term,
-        amps * (1 - percent / 100),
-        amps,
-        amps * (1 + percent / 100),
-        new Source(source.origin(), source + words));
+    return new Source(source.origin(), source + words);
   }
 
   /** Peak at switching on: stated, else V/Rcold, else the highest published multiple. */
@@ -97,8 +99,7 @@ record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
       return Datum.missing(Term.INRUSH, "inrush of load " + load.name() + ": loads.csv");
     }
     if (load.resistance().isPresent() && rail.isPresent()) {
-      return spread(
-          Term.INRUSH, coldAmps(), derived("Vnom/Rcold", load.resistance().get().source()));
+      return throughResistance(Term.INRUSH, "Vnom/Rcold");
     }
     Datum running = operating();
     if (!running.isKnown()) {

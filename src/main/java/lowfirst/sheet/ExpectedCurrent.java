@@ -31,22 +31,20 @@ final class ExpectedCurrent {
       return "not known: write the current of \"" + load.name() + "\" in loads.csv";
     }
     double amount = amperes.get();
-    double percent =
-        load.tolerance().map(Sourced::asDouble).orElse(0.0)
-            + (load.current().isPresent()
-                ? 0
-                : rail.flatMap(Rail::tolerance).map(Sourced::asDouble).orElse(0.0));
-    String range =
-        percent > 0
-            ? " ("
-                + shown(amount * (1 - percent / 100))
-                + " to "
-                + shown(amount * (1 + percent / 100))
-                + ")"
-            : "";
+    double own = share(load.tolerance());
+    double volts = load.current().isPresent() ? 0 : share(rail.flatMap(Rail::tolerance));
+    // A resistance that is low draws more; a current or a power is itself low or high.
+    boolean inverse = load.current().isEmpty() && load.resistance().isPresent();
+    double least = amount * (1 - volts) * (inverse ? 1 / (1 + own) : 1 - own);
+    double most = amount * (1 + volts) * (inverse ? 1 / (1 - own) : 1 + own);
+    String range = own + volts > 0 ? " (" + shown(least) + " to " + shown(most) + ")" : "";
     String inrush =
         load.inrush().map(peak -> "; at switching on up to " + peak.quantity()).orElse("");
     return shown(amount) + range + inrush;
+  }
+
+  private static double share(Optional<Sourced> tolerance) {
+    return tolerance.map(Sourced::asDouble).orElse(0.0) / 100;
   }
 
   private static String shown(double amperes) {

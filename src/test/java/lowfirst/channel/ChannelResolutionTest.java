@@ -144,7 +144,7 @@ class ChannelResolutionTest {
             .setting("ambient", "")
             .inputs();
     spread(21.6, 24, 26.4, in, Term.SUPPLY);
-    spread(0.9, 1, 1.1, in, Term.LOAD_CURRENT);
+    spread(1 / 1.1, 1, 1 / 0.9, in, Term.LOAD_CURRENT);
     spread(0, 50, 100, in, Term.DRIVE_RESISTANCE);
     spread(50, 50, 50, in, Term.AMBIENT);
     spread(100, 100, 100, in, Term.TRACE_LENGTH);
@@ -169,7 +169,7 @@ class ChannelResolutionTest {
             .with("channels", "wires together=4; ambient=55 C; heatsink=8 K/W")
             .inputs();
     spread(22.8, 24, 25.2, in, Term.SUPPLY);
-    spread(0.95, 1, 1.05, in, Term.LOAD_CURRENT);
+    spread(1 / 1.05, 1, 1 / 0.95, in, Term.LOAD_CURRENT);
     spread(45, 45, 45, in, Term.TEMPERATURE_RISE);
     spread(900, 900, 900, in, Term.SWITCH_ONS);
     spread(12, 12, 12, in, Term.PULL_IN);

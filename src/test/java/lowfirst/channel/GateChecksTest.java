@@ -55,15 +55,15 @@ class GateChecksTest {
   void a_line_that_is_missing_is_asked_for_with_gate_voltage_and_current() {
     ChannelKit none = TYPICAL.withoutDatasheet("T-FET", "RDSon");
     Check check = none.check(CheckKind.GATE_LEVEL);
-    // 4.7 V divided is 4.583 V, less 24 mV of lift; 1.1025 A
+    // 4.7 V divided is 4.583 V, less 24 mV of lift; 1.1053 A
     assertEquals(
         List.of(
-            "RDSon of T-FET at VGS ≤ 4.56 V and ID ≥ 1.1 A: write it in datasheets.csv,"
+            "RDSon of T-FET at VGS ≤ 4.56 V and ID ≥ 1.11 A: write it in datasheets.csv,"
                 + " with its maker named in the BOM"),
         check.missing());
     Check unknownGate = none.with("drivers", "high level min=").check(CheckKind.GATE_LEVEL);
     assertTrue(
-        unknownGate.missing().toString().contains("RDSon of T-FET at ID ≥ 1.1 A: write"),
+        unknownGate.missing().toString().contains("RDSon of T-FET at ID ≥ 1.11 A: write"),
         unknownGate.missing().toString());
   }
 

@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of channels and rails. */
 class LoadsDocumentTest {
-  /** 24 V over 24 Ω is 1 A, a twentieth more for the load and again for the rail: 1.1025 A. */
+  /** 24 V over 24 Ω is 1 A; 5 % more volts on 5 % fewer ohms are 1.1053 A. */
   private static final ChannelInputs TYPICAL = ChannelKit.typical().inputs();
 
   private static final ChannelInputs FLOATING =
@@ -75,14 +75,14 @@ class LoadsDocumentTest {
   @Test
   void a_channel_that_carries_says_what_and_up_to_what() {
     Check good = check(CheckKind.FUSE_CURRENT, 1, 2);
-    assertEquals("carries 1.1 A", line(TYPICAL, Optional.empty(), good));
+    assertEquals("carries 1.11 A", line(TYPICAL, Optional.empty(), good));
     // A limit is never rounded up: two figures, the rest cut off.
     assertEquals(
-        "carries 1.1 A, up to 3.7 A; limited by the fuse",
+        "carries 1.11 A, up to 3.7 A; limited by the fuse",
         line(
             TYPICAL, Optional.of(new CarryLimit(3.79, Optional.of(CheckKind.FUSE_CURRENT))), good));
     assertEquals(
-        "carries 1.1 A, up to 1.1 kA",
+        "carries 1.11 A, up to 1.1 kA",
         line(TYPICAL, Optional.of(new CarryLimit(1199, Optional.empty())), good));
   }
 
@@ -103,14 +103,14 @@ class LoadsDocumentTest {
   void an_overloaded_channel_names_the_part_and_both_numbers(
       CheckKind kind, double actual, double allowed, String words) {
     assertEquals(
-        "overloaded at 1.1 A: " + words,
+        "overloaded at 1.11 A: " + words,
         line(TYPICAL, Optional.empty(), check(kind, actual, allowed)));
   }
 
   @Test
   void an_overloaded_channel_says_what_it_would_carry() {
     assertEquals(
-        "overloaded at 1.1 A: the fuse, 3 A of at most 2 A; would carry 990 mA",
+        "overloaded at 1.11 A: the fuse, 3 A of at most 2 A; would carry 990 mA",
         line(
             TYPICAL,
             Optional.of(new CarryLimit(0.999, Optional.empty())),
@@ -124,7 +124,7 @@ class LoadsDocumentTest {
   void a_gate_that_nothing_pulls_down_is_told_so() {
     Check off = check(CheckKind.GATE_OFF, 2.5, 1);
     assertEquals(
-        "overloaded at 1.1 A: the gate's off-voltage, nothing pulls it down",
+        "overloaded at 1.11 A: the gate's off-voltage, nothing pulls it down",
         line(FLOATING, Optional.empty(), off));
     for (String reset : List.of("low", "high")) {
       ChannelInputs driven =
@@ -301,7 +301,7 @@ class LoadsDocumentTest {
         lines.get(2).startsWith("1 channel: 1 carry, 0 overloaded, 0 undecided. 1 rail: 1 carry"),
         lines.get(2));
     String row = Said.rows(one, "Channels").get(0);
-    assertTrue(row.startsWith("out 1 | striker | carries 1.1 A, up to "), row);
+    assertTrue(row.startsWith("out 1 | striker | carries 1.11 A, up to "), row);
     assertSays(
         one,
         "! Parts run hot: above about 60 °C they burn skin. Let them cool before you touch.",
@@ -311,17 +311,17 @@ class LoadsDocumentTest {
         "# Rail power",
         "Counted as on together: out 1.",
         "Where the numbers come from: number | value | source");
-    assertTrue(lines.stream().anyMatch(line -> line.startsWith("Carries 1.1 A, up to ")));
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("Carries 1.11 A, up to ")));
     assertTrue(Said.rows(one, "Rails and returns").size() >= 4);
     for (String rail : Said.rows(one, "Rails and returns")) {
       assertTrue(
           rail.matches("power \\| [a-z ]+ \\| [\\d.]+ m?[AV] \\| [\\d.]+ m?[AV] \\| carries"),
           rail);
     }
-    // 1.1025 A against a supply of 5 A.
+    // 1.1053 A against a supply of 5 A.
     assertTrue(
         Said.rows(one, "Rails and returns")
-            .contains("power | supply delivers the sum | 1.1 A | 5 A | carries"));
+            .contains("power | supply delivers the sum | 1.11 A | 5 A | carries"));
   }
 
   @Test
@@ -475,7 +475,7 @@ class LoadsDocumentTest {
             .orElseThrow();
     assertTrue(measure.startsWith("measure: gate to source at least 4.5"), measure);
     assertTrue(
-        measure.contains("; about 993 mA in the load, cold, never more than 1.1 A"), measure);
+        measure.contains("; about 993 mA in the load, cold, never more than 1.11 A"), measure);
     assertTrue(
         Said.lines(report(kit(1))).stream()
             .anyMatch(line -> line.startsWith("<Junction temperature against load current: ")));
@@ -600,7 +600,7 @@ class LoadsDocumentTest {
             .anyMatch(
                 line ->
                     line.startsWith("Both go in series with the diode, never in its place: ")
-                        && line.contains("clamps at no more than 53.7 V at 1.1 A")
+                        && line.contains("clamps at no more than 53.7 V at 1.11 A")
                         && line.endsWith("The coil itself lets go before all current is gone.")));
     List<String[]> cells = ReleaseWords.cells(study);
     assertEquals("drain up to 26.3 V", cells.get(0)[2]);

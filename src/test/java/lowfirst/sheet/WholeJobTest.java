@@ -127,7 +127,7 @@ class WholeJobTest {
         ChannelStudy.of(KitInputs.of(ChannelKit.typical().with("loads", "resistance=2 Ohm").kit()));
     assertTrue(DemoDocument.loads(bad).startsWith("0 of 1 channel carry"));
     assertEquals("striker", DemoDocument.notCarried(bad).get(0).name());
-    assertTrue(DemoDocument.notCarried(bad).get(0).text().startsWith("overloaded at 13.2 A: "));
+    assertTrue(DemoDocument.notCarried(bad).get(0).text().startsWith("overloaded at 13.3 A: "));
   }
 
   @Test
