@@ -55,9 +55,9 @@ enum ZenerRule implements SwapRule {
     var gives = offered.get(0);
     Evidence wanted = nominal(needs);
     Evidence given = nominal(gives);
-    if (needs.min().isEmpty() || gives.min().isEmpty()) {
+    if (!hasBand(needs) || !hasBand(gives)) {
       boolean near = Math.abs(volts(given) / volts(wanted) - 1) <= 0.02;
-      if (near && needs.min().isPresent()) {
+      if (near && (needs.min().isPresent() || needs.max().isPresent())) {
         return Optional.of(
             Answer.missing(
                 Optional.of(wanted),
@@ -77,11 +77,12 @@ enum ZenerRule implements SwapRule {
 
   private static Evidence nominal(lowfirst.part.DatasheetLine line) {
     Quantity volts = line.typ().or(line::max).or(line::min).orElseThrow();
-    String band =
-        line.min().isPresent() && line.max().isPresent()
-            ? line.min().get() + " to " + line.max().get()
-            : line.condition();
+    String band = hasBand(line) ? line.min().get() + " to " + line.max().get() : line.condition();
     return Evidence.of(volts, band, line.source());
+  }
+
+  private static boolean hasBand(lowfirst.part.DatasheetLine line) {
+    return line.min().isPresent() && line.max().isPresent();
   }
 
   private static double limit(lowfirst.part.DatasheetLine line) {

@@ -89,6 +89,7 @@ class RuleAnswersTest {
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.2 V, fits",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.5 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~11.4 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ >11.5 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~13 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, '', undecided",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <21e-3 A, fits",
