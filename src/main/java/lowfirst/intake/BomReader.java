@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -39,6 +41,7 @@ final class BomReader {
 
   private final PartTypeReader partTypes;
   private final FittingWords words = new FittingWords();
+  private final Map<String, Boolean> leftOut = new HashMap<>();
   private final Table table;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
@@ -269,10 +272,10 @@ final class BomReader {
         || (quantity.isPresent() && quantity.getAsInt() == 0)) {
       return Item.Fitting.NOT_FITTED;
     }
-    if (FittedSigns.leaveOut(type.text())
-        || FittedSigns.leaveOut(row.text(Column.DESCRIPTION))
-        || FittedSigns.leaveOut(row.text(Column.PART_TYPE))
-        || FittedSigns.leaveOut(row.text(Column.PACKAGE))) {
+    if (saysLeftOut(type.text())
+        || saysLeftOut(row.text(Column.DESCRIPTION))
+        || saysLeftOut(row.text(Column.PART_TYPE))
+        || saysLeftOut(row.text(Column.PACKAGE))) {
       return Item.Fitting.NOT_FITTED;
     }
     boolean optional = words.areOptional(row);
@@ -280,6 +283,11 @@ final class BomReader {
       return Item.Fitting.NOT_FITTED;
     }
     return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
+  }
+
+  /** Lines say the same again and again. */
+  private boolean saysLeftOut(String text) {
+    return !text.isEmpty() && leftOut.computeIfAbsent(text, FittedSigns::leaveOut);
   }
 
   /** Whether a column for it says that the line is not fitted. */

@@ -180,7 +180,7 @@ final class HeaderMatch {
   }
 
   private boolean leavesOut(int cell) {
-    return below.stream().anyMatch(row -> FittedSigns.mayLeaveOut(row.cell(cell)));
+    return below.stream().map(row -> row.cell(cell)).distinct().anyMatch(FittedSigns::mayLeaveOut);
   }
 
   private long sure() {
