@@ -2,7 +2,6 @@ package lowfirst.marking;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,15 +46,6 @@ public record WrittenValue(
   private static final Pattern THOUSANDS =
       Pattern.compile("(?<![\\p{L}\\d.,])[1-9]\\d{0,2}(?:,\\d{3})+(?!\\d)");
 
-  private static final String AFTER_DIGIT = "(?<=\\d ?)";
-
-  private static final Map<String, String> CYRILLIC =
-      Map.of(
-          "кОм", "kΩ", "МОм", "MΩ", "Ом", "Ω", "мкФ", "uF", "нФ", "nF", "пФ", "pF", "мкГн", "uH",
-          "мГн", "mH", "В", "V", "Вт", "W");
-
-  private static final Pattern CYRILLIC_UNIT = Pattern.compile(AFTER_DIGIT + "\\p{IsCyrillic}");
-
   private static final Pattern BARE = Pattern.compile("\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9}");
   private static final Pattern MILLIHERTZ = Pattern.compile("m(?=([hH][zZ])?$)");
   private static final Pattern SCIENTIFIC =
@@ -91,24 +81,12 @@ public record WrittenValue(
   }
 
   private static String normalised(String text) {
-    return latin(text)
+    return (CyrillicUnits.mayStandIn(text) ? CyrillicUnits.latin(text) : text)
         .replace('\u00b5', 'u')
         .replace('\u03bc', 'u')
         .replace('\u2126', 'Ω')
         .replaceAll("[\\p{Zs}\\p{Cntrl}\\x{FEFF}\\x{200B}]+", " ")
         .strip();
-  }
-
-  /** With the units of GOST 8.417 in Cyrillic letters as the SI writes them: 10 кОм, 0,1 мкФ. */
-  private static String latin(String text) {
-    if (!CYRILLIC_UNIT.matcher(text).find()) {
-      return text;
-    }
-    String latin = text;
-    for (Map.Entry<String, String> unit : CYRILLIC.entrySet()) {
-      latin = latin.replaceAll(AFTER_DIGIT + unit.getKey() + "(?!\\p{L})", unit.getValue());
-    }
-    return latin;
   }
 
   private static Reading<WrittenValue> read(String text, Optional<Dimension> expected) {

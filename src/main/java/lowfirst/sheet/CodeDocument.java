@@ -1,6 +1,7 @@
 package lowfirst.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.marking.BandDecoding;
@@ -122,13 +123,14 @@ public final class CodeDocument {
     blocks.add(
         new Block.Heading(2, "How " + MarkingWords.value(codes.value()) + " is written on parts"));
     var rows = new ArrayList<Row>();
+    var told = new HashSet<String>();
     for (ValueCodes.Banded banded : codes.bands()) {
-      String tolerance = codes.value().isZero() ? "" : " at " + banded.tolerance();
-      rows.add(
-          Texts.row(
-              "bands" + tolerance,
-              banded.bands() + " " + banded.bands().words(),
-              banded.layout().words()));
+      String form = "bands" + (codes.value().isZero() ? "" : " at " + banded.tolerance());
+      String marking = banded.bands() + " " + banded.bands().words();
+      // A jumper has the same band at every tolerance.
+      if (told.add(form + marking)) {
+        rows.add(Texts.row(form, marking, banded.layout().words()));
+      }
     }
     for (String refusal : codes.refusals()) {
       rows.add(Texts.row("bands", "none", refusal));
@@ -144,6 +146,6 @@ public final class CodeDocument {
             new Column("form", Align.START, 2),
             new Column("marking", Align.START, 4),
             new Column("read as", Align.START, 5));
-    blocks.add(new Table("codes", columns, rows.stream().distinct().toList()));
+    blocks.add(new Table("codes", columns, rows));
   }
 }

@@ -17,7 +17,10 @@ public final class TextWriter implements Block.Writer<List<String>> {
   private static final int MOST_KEPT = 500;
 
   private final int width;
-  private final Map<Block.Facts.Fact, List<String>> said = new HashMap<>();
+
+  /** Of each fact's name the lines of its texts. */
+  private final Map<String, Map<String, List<String>>> said = new HashMap<>();
+
   private int saidNames;
 
   private TextWriter(int width) {
@@ -88,18 +91,24 @@ public final class TextWriter implements Block.Writer<List<String>> {
   public List<String> facts(Block.Facts facts) {
     int names = facts.facts().stream().mapToInt(f -> Wrapping.width(f.name())).max().orElse(0);
     boolean aligned = names + 2 <= width / 2;
-    if (names != saidNames || said.size() > MOST_KEPT) {
+    if (names != saidNames) {
       said.clear();
       saidNames = names;
     }
     var lines = new ArrayList<String>();
     for (Block.Facts.Fact fact : facts.facts()) {
-      lines.addAll(
-          aligned
-              ? said.computeIfAbsent(fact, none -> aligned(fact, names + 2))
-              : wrapped("", fact.name() + ": " + fact.text()));
+      lines.addAll(aligned ? kept(fact, names + 2) : wrapped("", fact.name() + ": " + fact.text()));
     }
     return lines;
+  }
+
+  /** Facts say the same again and again. */
+  private List<String> kept(Block.Facts.Fact fact, int indent) {
+    Map<String, List<String>> texts = said.computeIfAbsent(fact.name(), none -> new HashMap<>());
+    if (texts.size() > MOST_KEPT) {
+      texts.clear();
+    }
+    return texts.computeIfAbsent(fact.text(), none -> aligned(fact, indent));
   }
 
   /** A fact with its text beside its name, {@code indent} columns from the left. */
