@@ -1,5 +1,6 @@
 package lowfirst.sheet;
 
+import static lowfirst.board.SampleBoards.type;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -29,18 +30,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * capital is 0.72 of its height wide, and its middle 0.36 above the baseline).
  */
 class PartBodiesTest {
-
-  private static PartType type(PartKind kind, String text, String packageName) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        "",
-        packageName);
-  }
 
   private static Optional<BodyOutline> outline(
       double length, double width, double height, int pins) {

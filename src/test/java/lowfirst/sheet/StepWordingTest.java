@@ -1,5 +1,6 @@
 package lowfirst.sheet;
 
+import static lowfirst.board.SampleBoards.type;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -154,18 +155,6 @@ class StepWordingTest {
   void runs_of_designators_are_joined(String given, String told) {
     assertEquals(
         told, DesignatorWords.list(Stream.of(given.split(" ")).map(Designator::of).toList()));
-  }
-
-  private static PartType type(PartKind kind, String text, String packageName) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        "",
-        packageName);
   }
 
   private static PartType resistor(String ohms, String percent) {
