@@ -2,34 +2,24 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /** Reads the bytes of one file as a table of one kind; its cells are read by others. */
 final class TableReader {
-  private static final Pattern PREAMBLE_UNIT =
-      Pattern.compile(
-          "(?i)\\b(?:units?|measure(?:ment)?s?|metric|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
-              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:=,(-]?\\s*"
-              + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
-  private static final Pattern PREAMBLE_SIDE =
-      Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
-
   /** More headings than this are no headings. */
   private static final int MOST_HEADINGS = 200;
 
   private final TableKind kind;
   private final String file;
   private final Cut cut;
+  private final int width;
   private final List<Problem> problems = new ArrayList<>();
   private final List<TableRow> rows = new ArrayList<>();
   private final NavigableMap<Integer, String> headings = new TreeMap<>();
@@ -41,6 +31,7 @@ final class TableReader {
     this.kind = kind;
     this.file = file;
     this.cut = cut;
+    this.width = width(cut);
   }
 
   /** The table that {@code bytes} hold; never throws. */
@@ -119,17 +110,16 @@ final class TableReader {
     value = ends ? Optional.empty() : heading.or(() -> value);
     heading.map(ValueHeading::said).ifPresent(problems::add);
     if (ends) {
-      problems.add(ignored(row));
+      problems.add(
+          ignored(
+              row, "this row is one word between the rows of values, it was not read as a row"));
     }
     return heading.isPresent() || ends;
   }
 
-  private Problem ignored(Row row) {
+  private Problem ignored(Row row, String why) {
     return new Problem(
-        Kind.ROW_IGNORED,
-        Place.ofLine(file, row.line()),
-        "this row is one word between the rows of values, it was not read as a row",
-        "nothing, unless it is a row");
+        Kind.ROW_IGNORED, Place.ofLine(file, row.line()), why, "nothing, unless it is a row");
   }
 
   private TableRow below(Header header, Row row) {
@@ -146,79 +136,38 @@ final class TableReader {
     if (row.filled() == 1 && headings.size() < MOST_HEADINGS) {
       headings.put(
           row.line(), row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse(""));
-      unitBelow = unitBelow.or(() -> found(PREAMBLE_UNIT, List.of(row)).map(HeaderUnit::canonical));
+      unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
     }
   }
 
-  /** Below the header a row may name the units of the columns. */
+  /** The rows right below the header may carry it on, or name the units of the columns. */
   private Optional<Problem> unitRow(Header header, Row row) {
     if (!rows.isEmpty() || header.index() < 0) {
       return Optional.empty();
     }
     if (kind == TableKind.BOM) {
-      return secondHeader(header, row);
+      return HeaderRow.carriesOn(header, row)
+          ? Optional.of(ignored(row, "this row carries on the header, it was not read as a part"))
+          : Optional.empty();
     }
-    if (kind != TableKind.PLACEMENTS) {
-      return Optional.empty();
-    }
-    String unit = bare(row.cell(header.cellOf(Column.X)));
-    boolean names =
-        row.cell(header.cellOf(Column.DESIGNATOR)).isEmpty()
-            && !unit.isEmpty()
-            && Lengths.isUnit(HeaderUnit.canonical(unit))
-            && unit.equals(bare(row.cell(header.cellOf(Column.Y))));
-    if (!names) {
-      return Optional.empty();
-    }
-    unitBelow = Optional.of(HeaderUnit.canonical(unit));
-    return Optional.of(
-        new Problem(
-            Kind.ROW_IGNORED,
-            Place.ofLine(file, row.line()),
-            "this row names the units (" + unit + "), it was not read as a part",
-            "nothing, unless it is a row"));
-  }
-
-  /** A word where the quantity belongs, and no number or designator anywhere: pieces, each. */
-  private Optional<Problem> secondHeader(Header header, Row row) {
-    boolean carriesOn =
-        row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
-            && !row.cell(header.cellOf(Column.QUANTITY)).isEmpty()
-            && row.cells().stream().noneMatch(TableReader::hasDigit);
-    return carriesOn
-        ? Optional.of(
-            new Problem(
-                Kind.ROW_IGNORED,
-                Place.ofLine(file, row.line()),
-                "this row carries on the header, it was not read as a part",
-                "nothing, unless it is a row"))
-        : Optional.empty();
-  }
-
-  private static String bare(String unit) {
-    return unit.replaceAll("[()\\[\\]]", "").strip();
+    Optional<String> unit =
+        kind == TableKind.PLACEMENTS ? HeaderRow.unit(header, row) : Optional.empty();
+    unitBelow = unit.map(HeaderUnit::canonical).or(() -> unitBelow);
+    return unit.map(
+        named ->
+            ignored(row, "this row names the units (" + named + "), it was not read as a part"));
   }
 
   private void addRow(Header header, Row row) {
-    int width = header.index() < 0 ? usualWidth() : header.names().size();
+    int width = header.index() < 0 ? this.width : header.names().size();
     boolean tooLong =
         row.size() > width
             && row.cells().subList(width, row.size()).stream().anyMatch(t -> !t.isEmpty());
-    Optional<Row> joined = tooLong ? joined(header, row, width) : Optional.empty();
+    Optional<JoinedCells> joined =
+        tooLong ? JoinedCells.in(kind, header, row, width) : Optional.empty();
     if (joined.isPresent()) {
-      int names = header.cellOf(Column.DESIGNATORS);
-      Column parted =
-          joined.get().cell(names).equals(row.cell(names)) ? Column.VALUE : Column.DESIGNATORS;
-      rows.add(below(header, joined.get()));
-      problems.add(
-          new Problem(
-              Kind.COLUMN_GUESSED,
-              Place.ofLine(file, row.line()),
-              "the row has more cells than the header; \""
-                  + joined.get().cell(header.cellOf(parted))
-                  + "\" was read as one cell of "
-                  + parted.words(),
-              "put quotes around a cell that holds a separator"));
+      rows.add(below(header, joined.get().row()));
+      problems.add(joined.get().said(file));
       return;
     }
     if (continues(header, row)) {
@@ -242,83 +191,24 @@ final class TableReader {
     }
     Row above = rows.get(rows.size() - 1).row();
     boolean isMerged = merged.contains(row.line());
-    if (!isMerged && !isMissing(header, above, row)) {
+    if (!isMerged && !RunOnRow.isMissing(header, above, row)) {
       return false;
     }
-    int names = header.cellOf(Column.DESIGNATORS);
-    int quantity = header.cellOf(Column.QUANTITY);
-    String more = row.cell(names);
-    var cells = new ArrayList<>(above.cells());
-    cells.set(names, above.cell(names) + ", " + more);
-    if (!row.cell(quantity).isEmpty()) {
-      int both =
-          WholeNumber.in(above.cell(quantity)).orElse(0)
-              + WholeNumber.in(row.cell(quantity)).orElse(0);
-      cells.set(quantity, both + "");
-    }
-    rows.set(rows.size() - 1, below(header, new Row(above.line(), cells)));
-    problems.add(
-        new Problem(
-            Kind.COLUMN_GUESSED,
-            Place.ofCell(file, row.line(), names + 1, header.name(names), more),
-            isMerged
-                ? "the row has no value, as below a merged cell; "
-                    + more
-                    + " was added to the line above"
-                : "the row holds nothing but designators; they were added to the line above",
-            isMerged
-                ? "if it is another part, write its value into the row"
-                : "if they are a line of their own, write its quantity and value"));
+    rows.set(rows.size() - 1, below(header, RunOnRow.joined(header, above, row)));
+    problems.add(RunOnRow.said(file, header, row, isMerged));
     return true;
   }
 
-  /** Nothing but designators, where the line above has fewer than it counts: they belong to it. */
-  private static boolean isMissing(Header header, Row above, Row row) {
-    int names = header.cellOf(Column.DESIGNATORS);
-    int counted = WholeNumber.in(above.cell(header.cellOf(Column.QUANTITY))).orElse(0);
-    return row.filled() == 1
-        && CellShapes.isDesignators(row.cell(names))
-        && DesignatorList.parse(above.cell(names)).designators().size() < counted;
-  }
-
-  /** Designators, or a value with a decimal comma, that nobody quoted, put together again. */
-  private Optional<Row> joined(Header header, Row row, int width) {
-    int first = header.cellOf(Column.DESIGNATORS);
-    int more = row.size() - width;
-    boolean fits = first >= 0 && first < width && first + more < row.size();
-    if (kind != TableKind.BOM || header.index() < 0 || !fits) {
-      return Optional.empty();
-    }
-    List<String> names = row.cells().subList(first, first + more + 1);
-    if (names.stream().allMatch(CellShapes::isDesignators)) {
-      return Optional.of(joined(row, first, more, ", "));
-    }
-    int value = header.cellOf(Column.VALUE);
-    return more == 1 && isPartedValue(row, value)
-        ? Optional.of(joined(row, value, more, ","))
-        : Optional.empty();
-  }
-
-  private static Row joined(Row row, int first, int more, String sign) {
-    var cells = new ArrayList<>(row.cells().subList(0, first));
-    cells.add(String.join(sign, row.cells().subList(first, first + more + 1)));
-    cells.addAll(row.cells().subList(first + more + 1, row.size()));
-    return new Row(row.line(), cells);
-  }
-
-  /** A whole number in the value's cell, and digits with a letter or unit in the one behind. */
-  private static boolean isPartedValue(Row row, int value) {
-    return row.cell(value).matches("\\d{1,3}")
-        && row.cell(value + 1).matches("\\d{1,3}\\s?[kKMmuµnpRrΩ]\\p{L}{0,3}");
-  }
-
-  private int usualWidth() {
-    return cut.rows().stream()
-        .map(row -> row.size())
-        .sorted()
-        .skip(cut.rows().size() / 2)
-        .findFirst()
-        .orElse(0);
+  /** How many cells a row has: as many as the header, else as the middle one of all. */
+  private static int width(Cut cut) {
+    return cut.header().index() >= 0
+        ? cut.header().names().size()
+        : cut.rows().stream()
+            .map(Row::size)
+            .sorted()
+            .skip(cut.rows().size() / 2)
+            .findFirst()
+            .orElse(0);
   }
 
   /** A comment, or a rule drawn with dashes; a lone # may also be a number column's header. */
@@ -347,54 +237,12 @@ final class TableReader {
   /** A header that stands again among the data, as where exports were joined. */
   private Optional<Header> headerAgain(Header header, ColumnMap map, List<Row> all, int index) {
     Row row = all.get(index);
-    boolean other = header.index() >= 0 && isOtherHeader(row);
-    if (header.index() < 0
-        || !other
-            && !row.cell(header.cellOf(kind.required().get(0)))
-                .equals(header.name(header.cellOf(kind.required().get(0))))) {
+    if (!HeaderRow.isAgain(kind, header, row)) {
       return Optional.empty();
     }
     boolean same = row.cells().equals(all.get(header.index()).cells());
-    problems.add(
-        new Problem(
-            Kind.ROW_IGNORED,
-            Place.ofLine(file, row.line()),
-            "the header stands here again, it was not read as a row",
-            "nothing, unless it is a row"));
+    problems.add(ignored(row, "the header stands here again, it was not read as a row"));
     return Optional.of(same ? header : HeaderMatch.at(kind, file, map, all, index));
-  }
-
-  /** A header with its columns in another order, as where another table follows: only words. */
-  private boolean isOtherHeader(Row row) {
-    if (!kind.isExported()) {
-      return false;
-    }
-    int filled = 0;
-    boolean names = false;
-    for (String cell : row.cells()) {
-      if (cell.isEmpty()) {
-        continue;
-      }
-      filled++;
-      if (cell.length() > 40 || hasDigit(cell)) {
-        return false;
-      }
-      List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
-      if (matches.stream().allMatch(HeaderWords.Match::isWeak)) {
-        return false;
-      }
-      names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
-    }
-    return names && filled > 1;
-  }
-
-  private static boolean hasDigit(String cell) {
-    for (int at = 0; at < cell.length(); at++) {
-      if (Character.isDigit(cell.charAt(at))) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private Problem headerNotFound() {
@@ -417,53 +265,10 @@ final class TableReader {
         kind,
         rows,
         cut.header(),
-        found(PREAMBLE_UNIT, before).map(HeaderUnit::canonical).or(() -> unitBelow),
-        found(PREAMBLE_SIDE, before),
+        Preamble.unit(before).or(() -> unitBelow),
+        Preamble.side(before),
         headings,
-        understanding(encoding),
+        Understanding.of(kind, cut, width, encoding, file, rows),
         problems);
-  }
-
-  private static Optional<String> found(Pattern pattern, List<Row> before) {
-    for (Row row : before) {
-      Matcher matcher = pattern.matcher(String.join(" ", row.cells()));
-      if (matcher.find()) {
-        return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private Understanding understanding(String encoding) {
-    Header header = cut.header();
-    var columns = new ArrayList<Understanding.UnderstoodColumn>();
-    int width = header.index() < 0 ? usualWidth() : header.names().size();
-    for (int cell = 0; cell < width; cell++) {
-      columns.add(column(header, cell));
-    }
-    return new Understanding(
-        file,
-        kind.key(),
-        encoding,
-        cut.separator().words(),
-        header.index() < 0 ? 0 : cut.rows().get(header.index()).line(),
-        columns,
-        List.of(),
-        rows.size(),
-        rows.stream().limit(3).map(row -> row.row().cells()).toList());
-  }
-
-  private Understanding.UnderstoodColumn column(Header header, int cell) {
-    for (Header.Use use : header.uses()) {
-      if (use.cell() == cell) {
-        return new Understanding.UnderstoodColumn(
-            cell + 1,
-            header.name(cell),
-            use.column().words(),
-            kind.key() + "." + use.column().key(),
-            use.basis().words());
-      }
-    }
-    return new Understanding.UnderstoodColumn(cell + 1, header.name(cell), "", "", "");
   }
 }

@@ -1,5 +1,6 @@
 package lowfirst.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -44,9 +45,43 @@ public record Understanding(
   public record UnderstoodColumn(
       int number, String header, String meaning, String key, String basis) {}
 
+  /** How a text or sheet was cut, and which of its cells were taken for what. */
+  static Understanding of(
+      TableKind kind, Cut cut, int width, String encoding, String file, List<TableRow> rows) {
+    Header header = cut.header();
+    var columns = new ArrayList<UnderstoodColumn>();
+    for (int cell = 0; cell < width; cell++) {
+      columns.add(column(kind, header, cell));
+    }
+    return new Understanding(
+        file,
+        kind.key(),
+        encoding,
+        cut.separator().words(),
+        header.index() < 0 ? 0 : cut.rows().get(header.index()).line(),
+        columns,
+        List.of(),
+        rows.size(),
+        rows.stream().limit(3).map(row -> row.row().cells()).toList());
+  }
+
+  private static UnderstoodColumn column(TableKind kind, Header header, int cell) {
+    for (Header.Use use : header.uses()) {
+      if (use.cell() == cell) {
+        return new UnderstoodColumn(
+            cell + 1,
+            header.name(cell),
+            use.column().words(),
+            kind.key() + "." + use.column().key(),
+            use.basis().words());
+      }
+    }
+    return new UnderstoodColumn(cell + 1, header.name(cell), "", "", "");
+  }
+
   /** The same with one more note. */
   Understanding noting(String note) {
-    var more = new java.util.ArrayList<>(notes);
+    var more = new ArrayList<>(notes);
     more.add(note);
     return new Understanding(
         file, table, encoding, separator, headerLine, columns, more, rows, firstRows);

@@ -1,0 +1,77 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Rows below the header that are about the columns themselves: more of it, or it again. */
+final class HeaderRow {
+  /** A longer cell is no header. */
+  private static final int LONGEST = 40;
+
+  private HeaderRow() {}
+
+  /** Whether the header stands again in this row, as where exports were joined. */
+  static boolean isAgain(TableKind kind, Header header, Row row) {
+    if (header.index() < 0) {
+      return false;
+    }
+    int first = header.cellOf(kind.required().get(0));
+    String name = header.name(first);
+    return (!name.isEmpty() && row.cell(first).equals(name)) || isOther(kind, row);
+  }
+
+  /** A header with its columns in another order, as where another table follows: only words. */
+  private static boolean isOther(TableKind kind, Row row) {
+    if (!kind.isExported()) {
+      return false;
+    }
+    int filled = 0;
+    boolean names = false;
+    for (String cell : row.cells()) {
+      if (cell.isEmpty()) {
+        continue;
+      }
+      filled++;
+      if (cell.length() > LONGEST || hasDigit(cell)) {
+        return false;
+      }
+      List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
+      if (matches.stream().allMatch(HeaderWords.Match::isWeak)) {
+        return false;
+      }
+      names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
+    }
+    return names && filled > 1;
+  }
+
+  /** A word where a BOM's quantity belongs, and no number or designator anywhere: pieces, each. */
+  static boolean carriesOn(Header header, Row row) {
+    return row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
+        && !row.cell(header.cellOf(Column.QUANTITY)).isEmpty()
+        && row.cells().stream().noneMatch(HeaderRow::hasDigit);
+  }
+
+  /** The unit of x and y, as it stands in this row of a placement list; empty without one. */
+  static Optional<String> unit(Header header, Row row) {
+    String unit = bare(row.cell(header.cellOf(Column.X)));
+    boolean names =
+        row.cell(header.cellOf(Column.DESIGNATOR)).isEmpty()
+            && !unit.isEmpty()
+            && Lengths.isUnit(HeaderUnit.canonical(unit))
+            && unit.equals(bare(row.cell(header.cellOf(Column.Y))));
+    return names ? Optional.of(unit) : Optional.empty();
+  }
+
+  private static String bare(String unit) {
+    return unit.replaceAll("[()\\[\\]]", "").strip();
+  }
+
+  private static boolean hasDigit(String cell) {
+    for (int at = 0; at < cell.length(); at++) {
+      if (Character.isDigit(cell.charAt(at))) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,41 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What lines of prose around a table state for all its rows: the unit, the side of the board. */
+final class Preamble {
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?i)\\b(?:units?|measure(?:ment)?s?|metric|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
+              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:=,(-]?\\s*"
+              + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
+
+  private static final Pattern SIDE =
+      Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");
+
+  private Preamble() {}
+
+  /** The unit that some line states for bare numbers. */
+  static Optional<String> unit(List<Row> lines) {
+    return found(UNIT, lines).map(HeaderUnit::canonical);
+  }
+
+  /** The word for the side that some line states for every row. */
+  static Optional<String> side(List<Row> lines) {
+    return found(SIDE, lines);
+  }
+
+  private static Optional<String> found(Pattern pattern, List<Row> lines) {
+    for (Row line : lines) {
+      Matcher matcher = pattern.matcher(String.join(" ", line.cells()));
+      if (matcher.find()) {
+        return Optional.of(matcher.group(1).toLowerCase(Locale.ROOT));
+      }
+    }
+    return Optional.empty();
+  }
+}

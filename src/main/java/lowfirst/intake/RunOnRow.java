@@ -1,0 +1,51 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** A row of a BOM that only carries on the line above it: more designators of the same part. */
+final class RunOnRow {
+  private RunOnRow() {}
+
+  /** Nothing but designators, where the line above has fewer than it counts: they belong to it. */
+  static boolean isMissing(Header header, Row above, Row row) {
+    int names = header.cellOf(Column.DESIGNATORS);
+    int counted = WholeNumber.in(above.cell(header.cellOf(Column.QUANTITY))).orElse(0);
+    return row.filled() == 1
+        && CellShapes.isDesignators(row.cell(names))
+        && DesignatorList.parse(above.cell(names)).designators().size() < counted;
+  }
+
+  /** The line above with the row's designators, and its quantity where it has one. */
+  static Row joined(Header header, Row above, Row row) {
+    int names = header.cellOf(Column.DESIGNATORS);
+    int quantity = header.cellOf(Column.QUANTITY);
+    var cells = new ArrayList<>(above.cells());
+    cells.set(names, above.cell(names) + ", " + row.cell(names));
+    if (!row.cell(quantity).isEmpty()) {
+      int both =
+          WholeNumber.in(above.cell(quantity)).orElse(0)
+              + WholeNumber.in(row.cell(quantity)).orElse(0);
+      cells.set(quantity, both + "");
+    }
+    return new Row(above.line(), cells);
+  }
+
+  static Problem said(String file, Header header, Row row, boolean isMerged) {
+    int names = header.cellOf(Column.DESIGNATORS);
+    String more = row.cell(names);
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        Place.ofCell(file, row.line(), names + 1, header.name(names), more),
+        isMerged
+            ? "the row has no value, as below a merged cell; "
+                + more
+                + " was added to the line above"
+            : "the row holds nothing but designators; they were added to the line above",
+        isMerged
+            ? "if it is another part, write its value into the row"
+            : "if they are a line of their own, write its quantity and value");
+  }
+}
