@@ -223,8 +223,8 @@ final class BomReader {
   /** How many the line asks for; empty when it does not say so in whole numbers. */
   private OptionalInt quantity(TableRow row, DesignatorList list) {
     String text = row.text(Column.QUANTITY);
-    if (text.isEmpty() || DesignatorList.isNone(text)) {
-      return OptionalInt.empty();
+    if (DesignatorList.isNone(text)) {
+      return list.counted() > 0 ? OptionalInt.of(list.counted()) : OptionalInt.empty();
     }
     Matcher count = COUNT.matcher(text);
     if (count.matches()) {

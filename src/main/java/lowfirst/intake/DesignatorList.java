@@ -15,13 +15,15 @@ import lowfirst.board.Designator;
  * @param remarks what was taken for granted while reading
  * @param faults what could not be read
  * @param empties how many places between separators were empty, one at the end not counted
+ * @param counted how many the cell itself says there are, as in {@code 2x C1, C2}; 0 without
  */
 public record DesignatorList(
     List<Designator> designators,
     String otherText,
     List<String> remarks,
     List<String> faults,
-    int empties) {
+    int empties,
+    int counted) {
 
   /** A longer word is no designator. */
   private static final int LONGEST = 40;
@@ -56,6 +58,15 @@ public record DesignatorList(
 
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
+  /** How many there are, before or behind them: 2x C1, C2; (2) C1, C2; C1, C2 (2x); C1, C2, 2x. */
+  private static final Pattern COUNT_BEFORE =
+      Pattern.compile(
+          "(?iu)(?:\\((\\d{1,4})\\s?[x×]?\\)\\s*|(\\d{1,4})\\s?(?:[x×*:]\\s*|pcs?\\.?\\s+|st(?:k|ück)?\\.?\\s+))(?=\\p{L}{1,4}\\d)");
+
+  private static final Pattern COUNT_BEHIND =
+      Pattern.compile(
+          "(?:[\\s,;]*\\((?:(\\d{1,4})\\s?[xX×]|[x×]\\s?(\\d{1,4}))\\)|[\\s,;]+(\\d{1,4})\\s?[x×])$");
+
   private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
   private static final String SEPARATORS = ",;\n\r|，、；";
   private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
@@ -67,8 +78,9 @@ public record DesignatorList(
   }
 
   /** Reads a cell; never throws. */
-  public static DesignatorList parse(String cell) {
+  public static DesignatorList parse(String written) {
     var reader = new Reader();
+    String cell = reader.withoutCount(written);
     int from = 0;
     for (int at = 0; at < cell.length(); at++) {
       if (SEPARATORS.indexOf(cell.charAt(at)) >= 0) {
@@ -82,7 +94,7 @@ public record DesignatorList(
 
   /** The same with other designators, such as parts for their units. */
   DesignatorList naming(List<Designator> others) {
-    return new DesignatorList(others, otherText, remarks, faults, empties);
+    return new DesignatorList(others, otherText, remarks, faults, empties, counted);
   }
 
   /** With plain blanks for those of typographers. */
@@ -143,8 +155,28 @@ public record DesignatorList(
     private final List<String> others = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
+    private int counted;
     private int empties;
     private boolean endsEmpty;
+
+    /** The cell without the count before or behind its designators. */
+    private String withoutCount(String cell) {
+      char first = cell.isEmpty() ? ' ' : cell.charAt(0);
+      char last = cell.isEmpty() ? ' ' : cell.charAt(cell.length() - 1);
+      boolean before = first == '(' || (first >= '0' && first <= '9');
+      boolean behind = last == ')' || last == 'x' || last == '×';
+      if (!before && !behind) {
+        return cell;
+      }
+      Matcher count = (before ? COUNT_BEFORE : COUNT_BEHIND).matcher(cell);
+      if (!(before ? count.lookingAt() : count.find())) {
+        return cell;
+      }
+      for (int group = 1; group <= count.groupCount(); group++) {
+        counted = count.group(group) == null ? counted : Integer.parseInt(count.group(group));
+      }
+      return before ? cell.substring(count.end()) : cell.substring(0, count.start());
+    }
 
     private void part(String text) {
       endsEmpty = text.isEmpty();
@@ -291,7 +323,8 @@ public record DesignatorList(
           String.join(", ", others),
           remarks,
           faults,
-          endsEmpty ? empties - 1 : empties);
+          endsEmpty ? empties - 1 : empties,
+          counted);
     }
   }
 }

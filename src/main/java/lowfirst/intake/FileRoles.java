@@ -13,6 +13,7 @@ final class FileRoles {
       Set.of("boards", "datasheets", "rails", "channels", "drivers", "loads", "bag", "swaps");
   private static final Set<String> TABLES =
       Set.of("csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "asc", "bom", "lst", "dat");
+  private static final Set<String> NOTES = Set.of("md", "markdown", "org");
   private static final Pattern BOM_NAME =
       Pattern.compile("bom|bill|material|parts|stueckliste|stückliste|nomenclat|components|lista");
   private static final Pattern PLACEMENT_NAME =
@@ -66,14 +67,23 @@ final class FileRoles {
     return path.startsWith(folder) && path.indexOf('/', folder.length()) < 0;
   }
 
-  private static boolean isTableIn(String folder, String path) {
+  private boolean isTableIn(String folder, String path) {
     if (!isDirectlyIn(folder, path)) {
       return false;
     }
     String name = path.substring(folder.length()).toLowerCase(Locale.ROOT);
     int dot = name.lastIndexOf('.');
-    boolean table = dot > 0 && TABLES.contains(name.substring(dot + 1));
+    String ending = name.substring(dot + 1);
+    boolean table =
+        dot > 0 && (TABLES.contains(ending) || (NOTES.contains(ending) && holdsTable(name, path)));
     return table && !(folder.isEmpty() && KNOWN.contains(name.substring(0, dot)));
+  }
+
+  /** Notes are read only where their name says that they are such a table, and one stands there. */
+  private boolean holdsTable(String name, String path) {
+    boolean named = BOM_NAME.matcher(name).find() || PLACEMENT_NAME.matcher(name).find();
+    return named
+        && PipeTable.isIn(TextOfFile.of(path, files.file(path).orElse(new byte[0])).text());
   }
 
   /** A table with coordinates is a placement list whatever it is called. */

@@ -68,6 +68,8 @@ final class Header {
     LIKELY_HEADER("likely header"),
     /** What stands in the cells. */
     CELLS("what its cells look like"),
+    /** Its header carries on another one. */
+    CARRIED_ON("carries on the column before it"),
     /** Half of the cell of another column. */
     HALF("stands in one cell with the other"),
     /** An element or attribute of a standard has just this meaning. */

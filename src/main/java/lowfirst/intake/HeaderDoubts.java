@@ -184,9 +184,10 @@ final class HeaderDoubts {
                 + ", \""
                 + name
                 + "\" was taken: its cells look most like it"
-            : "\""
-                + name
-                + "\" is no known header; by its cells it was taken for "
+            : (name.isEmpty()
+                    ? "the column has no header"
+                    : "\"" + name + "\" is no usual header for " + use.column().words())
+                + "; by its cells it was taken for "
                 + use.column().words(),
         mend(kind, use.column()));
   }

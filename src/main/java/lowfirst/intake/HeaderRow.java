@@ -48,7 +48,12 @@ final class HeaderRow {
   static boolean carriesOn(Header header, Row row) {
     return row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
         && !row.cell(header.cellOf(Column.QUANTITY)).isEmpty()
-        && row.cells().stream().noneMatch(HeaderRow::hasDigit);
+        && isWords(row);
+  }
+
+  /** Whether no cell has a digit, as of a header. */
+  static boolean isWords(Row row) {
+    return row.cells().stream().noneMatch(HeaderRow::hasDigit);
   }
 
   /** The unit of x and y, as it stands in this row of a placement list; empty without one. */

@@ -56,7 +56,7 @@ record NationalCodePage(String words, String text, String known) {
     return Optional.empty();
   }
 
-  /** The first cell that is a header word with letters beyond ASCII. */
+  /** The first cell that is a sure header word with letters beyond ASCII. */
   private static Optional<String> known(String text) {
     return BETWEEN_CELLS
         .splitAsStream(text.substring(0, Math.min(text.length(), SAMPLE)))
@@ -64,7 +64,8 @@ record NationalCodePage(String words, String text, String known) {
         .filter(
             cell ->
                 Stream.of(TableKind.BOM, TableKind.PLACEMENTS)
-                    .anyMatch(kind -> !HeaderWords.matches(kind, cell).isEmpty()))
+                    .flatMap(kind -> HeaderWords.matches(kind, cell).stream())
+                    .anyMatch(match -> !match.isWeak()))
         .findFirst();
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
@@ -17,8 +16,6 @@ import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Quantity;
-import lowfirst.quantity.Tolerance;
 
 /** Tells from BOM rows what to buy: the kind, the value, the ratings, the type number. */
 final class PartTypeReader {
@@ -27,8 +24,8 @@ final class PartTypeReader {
       Pattern.compile(
           "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
 
-  private static final Pattern PLUS = Pattern.compile("\\+\\s?(\\d{1,3}(?:\\.\\d{1,3})?)");
-  private static final Pattern MINUS = Pattern.compile("[-−]\\s?(\\d{1,3}(?:\\.\\d{1,3})?)");
+  private static final Pattern MILLI_OR_MEGA =
+      Pattern.compile("(?=\\P{Ll}*$)(?=.*\\d\\s?MOHMS?(?!\\p{L})).*(?<!\\p{L})(?!MOHM)\\p{L}{3}.*");
   private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
   /** 01-Feb, Feb 24, 2026-02-01, 1/2/2026. */
@@ -145,7 +142,10 @@ final class PartTypeReader {
   /** The cell, or nothing where it only says that there is nothing. */
   private static String cell(TableRow row, Column column) {
     String text = row.text(column);
-    return DesignatorList.isNone(text) ? "" : text;
+    if (DesignatorList.isNone(text)) {
+      return "";
+    }
+    return column == Column.POWER ? RatingCells.power(text, row.headerOf(column)) : text;
   }
 
   private static Read read(List<String> cells) {
@@ -169,11 +169,11 @@ final class PartTypeReader {
             kind,
             symbolName && written.isPresent() ? description : text,
             written.map(WrittenValue::value),
-            tolerance(cells.get(TOLERANCE)).or(() -> written.flatMap(WrittenValue::tolerance)),
-            rating(cells.get(VOLTAGE), Dimension.VOLTAGE)
+            RatingCells.tolerance(cells.get(TOLERANCE))
+                .or(() -> written.flatMap(WrittenValue::tolerance)),
+            RatingCells.voltage(cells.get(VOLTAGE))
                 .or(() -> written.flatMap(WrittenValue::voltage)),
-            rating(cells.get(POWER), Dimension.POWER)
-                .or(() -> written.flatMap(WrittenValue::power)),
+            RatingCells.power(cells.get(POWER)).or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
             cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
@@ -208,9 +208,13 @@ final class PartTypeReader {
   private static Optional<WrittenValue> written(
       String value, String description, Dimension measured) {
     Optional<Dimension> expected = Optional.of(measured);
-    Reading<WrittenValue> own = WrittenValue.parse(value, expected);
+    Reading<WrittenValue> own =
+        WrittenValue.parse(isMilliOrMega(value, measured) ? "" : value, expected);
     if (description.isEmpty() || value.equals(description)) {
       return own.value();
+    }
+    if (!own.isRead() && isMilliOrMega(description, measured)) {
+      return Optional.empty();
     }
     if (!own.isRead()) {
       return inProse(description, measured)
@@ -231,6 +235,13 @@ final class PartTypeReader {
             .orElse(alone));
   }
 
+  /** Words all in capitals, which may have had a small m: 10 mΩ or 10 MΩ. */
+  private static boolean isMilliOrMega(String text, Dimension measured) {
+    return measured == Dimension.RESISTANCE
+        && text.contains("MOHM")
+        && MILLI_OR_MEGA.matcher(text).matches();
+  }
+
   private static Optional<WrittenValue> inProse(String text, Dimension measured) {
     return WrittenValue.parse(text, Optional.of(measured))
         .value()
@@ -242,10 +253,7 @@ final class PartTypeReader {
     if (measured == Dimension.FREQUENCY) {
       return HERTZ.matcher(description).find();
     }
-    return WrittenValue.parse(description, Optional.empty())
-        .value()
-        .filter(found -> found.value().dimension() == measured)
-        .isPresent();
+    return WrittenValue.showsUnit(description, measured);
   }
 
   private static PartKind kind(List<String> cells) {
@@ -282,25 +290,6 @@ final class PartTypeReader {
       case CRYSTAL, RESONATOR -> Optional.of(Dimension.FREQUENCY);
       default -> Optional.empty();
     };
-  }
-
-  private static Optional<Tolerance> tolerance(String text) {
-    String percent = text.replaceAll("[±%\\s]|\\+/?-", "").replace(',', '.');
-    return percent.matches("\\d{1,3}(\\.\\d{1,3})?")
-        ? Optional.of(Tolerance.percent(percent))
-        : unlike(text.replace(',', '.'));
-  }
-
-  /** Limits that differ: +80/-20 %, -20% +80%. */
-  private static Optional<Tolerance> unlike(String text) {
-    Matcher plus = PLUS.matcher(text);
-    Matcher minus = MINUS.matcher(text);
-    boolean both = text.length() < 40 && text.indexOf('%') > 0 && plus.find() && minus.find();
-    return both ? Optional.of(Tolerance.percent(minus.group(1), plus.group(1))) : Optional.empty();
-  }
-
-  private static Optional<Quantity> rating(String text, Dimension dimension) {
-    return text.isEmpty() ? Optional.empty() : Quantity.parse(text, dimension).value();
   }
 
   private static String notUnderstood(String text, boolean symbolName, Dimension dimension) {

@@ -115,8 +115,8 @@ final class PlacementReader {
     OptionalDouble x = length(row, Column.X, look.x()[index], scaleX);
     OptionalDouble y = length(row, Column.Y, look.y()[index], scaleY);
     Optional<Side> side = side(row);
-    OptionalDouble rotation = rotation(row);
-    if (x.isEmpty() || y.isEmpty() || side.isEmpty() || rotation.isEmpty()) {
+    double rotation = rotation(row);
+    if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
     }
     placements.add(
@@ -124,7 +124,7 @@ final class PlacementReader {
             Designator.of(DesignatorList.spelt(name)),
             x.getAsDouble(),
             y.getAsDouble(),
-            rotation.getAsDouble(),
+            rotation,
             side.get(),
             kept(row.text(Column.VALUE)),
             kept(row.text(Column.PACKAGE)),
@@ -189,10 +189,11 @@ final class PlacementReader {
     return OptionalDouble.empty();
   }
 
-  private OptionalDouble rotation(TableRow row) {
+  /** A part whose angle nobody can read is still placed: it stays unturned, and that is said. */
+  private double rotation(TableRow row) {
     String text = row.text(Column.ROTATION);
-    if (text.isEmpty()) {
-      return OptionalDouble.of(0);
+    if (DesignatorList.isNone(text)) {
+      return 0;
     }
     double bare = PlainNumber.orNan(text);
     if (Double.isNaN(bare)) {
@@ -203,13 +204,21 @@ final class PlacementReader {
       Reading<Quantity> reading =
           Quantity.parse(text.replaceAll("(?i)\\s*degrees?$", "°"), Dimension.ANGLE);
       if (reading.value().isEmpty()) {
-        problems.add(Cells.problem(row, Column.ROTATION, reading));
-        return OptionalDouble.empty();
+        problems.add(notTurned(row, text));
+        return 0;
       }
       bare = reading.value().get().asDouble();
     }
     double turned = bare % 360;
-    return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
+    return turned < 0 ? turned + 360 : turned + 0.0;
+  }
+
+  private static Problem notTurned(TableRow row, String text) {
+    return row.problem(
+        Kind.CELL_UNREADABLE,
+        Column.ROTATION,
+        "\"" + text + "\" is no angle; the part was kept, its body as if it were not turned",
+        "write degrees, anticlockwise, such as 90");
   }
 
   /** Some exports write a mirrored part's angle as MR90. */

@@ -26,12 +26,13 @@ final class TableReader {
   private Optional<String> unitBelow = Optional.empty();
   private Optional<Place> value = Optional.empty();
   private Set<Integer> merged = Set.of();
+  private boolean isInOtherTable;
 
-  private TableReader(TableKind kind, String file, Cut cut) {
+  private TableReader(TableKind kind, String file, Cut found) {
     this.kind = kind;
     this.file = file;
-    this.cut = cut;
-    this.width = width(cut);
+    this.cut = MoreDesignators.joined(kind, file, found);
+    this.width = width(found);
   }
 
   /** The table that {@code bytes} hold; never throws. */
@@ -39,14 +40,14 @@ final class TableReader {
     if (Workbook.isOne(bytes)) {
       return read(kind, file, Workbook.of(file, bytes), map);
     }
-    TextOfFile text = TextOfFile.of(file, bytes).with(OddQuotes::plain);
+    TextOfFile text = TextOfFile.of(file, bytes).with(OddQuotes::plain).with(PipeTable::plain);
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
             : Cut.of(kind, file, text.text(), map);
     var reader = new TableReader(kind, file, cut);
     reader.problems.addAll(text.problems());
-    reader.problems.addAll(cut.problems());
+    reader.problems.addAll(reader.cut.problems());
     if (!text.text().isEmpty()) {
       reader.readRows(map);
     }
@@ -80,6 +81,9 @@ final class TableReader {
       if (again.isPresent()) {
         header = again.get();
         value = Optional.empty();
+        isInOtherTable = false;
+      } else if (isInOtherTable || headsOtherTable(all, i)) {
+        isInOtherTable = true;
       } else if (!headsValues(header, row, all.subList(i + 1, all.size()))) {
         Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
         if (remark.isPresent()) {
@@ -243,6 +247,22 @@ final class TableReader {
     boolean same = row.cells().equals(all.get(header.index()).cells());
     problems.add(ignored(row, "the header stands here again, it was not read as a row"));
     return Optional.of(same ? header : HeaderMatch.at(kind, file, map, all, index));
+  }
+
+  /** In notes, after a blank line: words with a rule below them, about something else. */
+  private boolean headsOtherTable(List<Row> all, int index) {
+    Row row = all.get(index);
+    boolean heads =
+        cut.separator() == Separator.BAR
+            && index > 0
+            && index + 1 < all.size()
+            && isRule(all.get(index + 1))
+            && row.line() > all.get(index - 1).line() + 1
+            && HeaderRow.isWords(row);
+    if (heads) {
+      problems.add(ignored(row, "another table begins here that lists no parts, it was not read"));
+    }
+    return heads;
   }
 
   private Problem headerNotFound() {

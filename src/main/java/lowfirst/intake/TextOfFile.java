@@ -175,20 +175,16 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
               new Problem(
                   Kind.TEXT_DAMAGED,
                   Place.ofFile(file),
-                  "signs such as µ, Ω or ± were saved in a wrong encoding (they read as two or three"
-                      + " letters) and were put back",
+                  "signs such as µ, Ω or ± stood there as other letters (of a wrong encoding, or as for"
+                      + " the web) and were put back",
                   "compare a value with the original")));
     }
     return new TextOfFile(text, encoding, damage(file, text));
   }
 
-  /** UTF-8 that an earlier program took for Windows-1252 and saved again. */
-  private static String mended(String text) {
-    if (text.indexOf("&micro;") >= 0
-        || text.indexOf("&Omega;") >= 0
-        || text.indexOf("&plusmn;") >= 0) {
-      return mended(text.replace("&micro;", "µ").replace("&Omega;", "Ω").replace("&plusmn;", "±"));
-    }
+  /** Signs spelt as for the web, and UTF-8 that a program took for Windows-1252 and saved. */
+  private static String mended(String saved) {
+    String text = WebSigns.plain(saved);
     if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
       return text;
     }

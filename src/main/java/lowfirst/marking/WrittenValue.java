@@ -85,6 +85,9 @@ public record WrittenValue(
         .replace('\u00b5', 'u')
         .replace('\u03bc', 'u')
         .replace('\u2126', 'Ω')
+        .replace("\u00bc", " 1/4 ")
+        .replace("\u00bd", " 1/2 ")
+        .replace('\u2044', '/')
         .replaceAll("[\\p{Zs}\\p{Cntrl}\\x{FEFF}\\x{200B}]+", " ")
         .strip();
   }
@@ -113,6 +116,16 @@ public record WrittenValue(
     return Reading.of(
         with(ratings, found.get(0).value(), found.get(0).tolerance(), forms.rest()),
         found.get(0).rule());
+  }
+
+  /** Whether a text shows, by a unit or an unmistakable code, an amount of what is measured. */
+  public static boolean showsUnit(String text, Dimension measured) {
+    if (text.length() > LONGEST) {
+      return false;
+    }
+    WrittenRatings ratings = WrittenRatings.in(normalised(text), Optional.empty());
+    return ValueForms.in(ratings.rest(), Optional.empty()).found().stream()
+        .anyMatch(found -> found.value().dimension() == measured);
   }
 
   /** Beside an inductance, ohms are those of its wire: what the kind of part has counts. */

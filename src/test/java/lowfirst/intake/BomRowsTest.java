@@ -495,6 +495,11 @@ class BomRowsTest {
     "4.7k&Omega;, 4.7kΩ",
     "&plusmn;1 %, ±1 %",
     "10 &micro;F, 10 µF",
+    "4.7k&#937;, 4.7kΩ",
+    "4.7k&#x3A9;, 4.7kΩ",
+    "4.7k&amp;Omega;, 4.7kΩ",
+    "R&amp;D, R&D",
+    "&#59;&quot;&#10;, &#59;&quot;&#10;",
     "10 Âµ, 10 µ",
     "2 Ω, 2 Ω"
   })
@@ -502,6 +507,43 @@ class BomRowsTest {
     TextOfFile text = TextOfFile.of("bom.csv", saved.getBytes(StandardCharsets.UTF_8));
     assertEquals(read, text.text());
     assertEquals(saved.equals(read) ? 0 : 1, text.problems().size());
+  }
+
+  /** 20 W is the most that a bare number is believed: 250 would be milliwatts. */
+  @ParameterizedTest(name = "{1} below {0}")
+  @CsvSource({
+    "Power, 1/4, 250 mW",
+    "Power, 1/4W, 250 mW",
+    "Power, ¼ W, 250 mW",
+    "Power, 1½ W, 1.5 W",
+    "Power, '1/2 W, wirewound', 500 mW",
+    "Power, 0.25, 250 mW",
+    "Power, 20, 20 W",
+    "Power, 25 W, 25 W",
+    "Power, 250, ",
+    "Power, 1/0, ",
+    "Power (mW), 250, 250 mW",
+    "Power [mW], 1 W, 1 W",
+    "Power (W), 0.25, 250 mW"
+  })
+  void a_power_is_read_as_a_fraction_and_in_the_unit_of_its_header(
+      String header, String cell, String power) {
+    assertEquals(
+        java.util.Optional.ofNullable(power),
+        item("Ref;Qty;Value;" + header + "\nR1;1;1k;" + cell + "\n")
+            .partType()
+            .ratedPower()
+            .map(Object::toString));
+  }
+
+  @Test
+  void a_column_without_a_header_or_with_another_meaning_is_named_truly() {
+    String bom = "Ref,Qty,Value,Sizes,%s\nR1,1,1k,a,\nR2,1,2k,b,DNP\nR3,1,2k,b,\n";
+    assertTrue(problems(bom.formatted("")).contains("the column has no header; by its cells"), bom);
+    assertTrue(
+        problems(bom.formatted("Price"))
+            .contains("\"Price\" is no usual header for fitted; by its cells it was taken"),
+        bom);
   }
 
   private static Item item(String bom) {

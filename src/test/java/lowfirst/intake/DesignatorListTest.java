@@ -47,6 +47,14 @@ class DesignatorListTest {
           SW1_COUNTER,SW2_RESET       | SW1_COUNTER SW2_RESET
           J3,D1                       | J3 D1
           Q1A                         | Q1A
+          2x C1, C2                   | C1 C2
+          2 x C1 C2                   | C1 C2
+          (2) C1, C2                  | C1 C2
+          C1, C2 (2x)                 | C1 C2
+          C1, C2(x2)                  | C1 C2
+          C1, C2, 2x                  | C1 C2
+          C1 X2                       | C1 X2
+          2X1                         | 2X1
           """)
   void a_cell_lists_its_designators_however_they_are_written(String cell, String expected) {
     DesignatorList list = DesignatorList.parse(cell);

@@ -159,7 +159,7 @@ class TableProblemsTest {
             Kind.CELL_UNREADABLE,
             2,
             4,
-            "no number stands at the start of \"round\""),
+            "\"round\" is no angle; the part was kept, its body as if it were not turned"),
         placed(
             "R1,1,2,0,edge\n", Kind.CELL_UNREADABLE, 2, 5, "\"edge\" names no side of the board"),
         placed(",1,2,0,top\n", Kind.CELL_EMPTY, 2, 1, "the row names no part, so it was left out"),

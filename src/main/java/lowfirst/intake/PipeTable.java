@@ -1,0 +1,54 @@
+package lowfirst.intake;
+
+import java.util.regex.Pattern;
+
+/**
+ * A table as notes for the web have it (Markdown): bars between the cells, a rule of dashes under
+ * the header, and marks for how words look.
+ */
+final class PipeTable {
+  private static final Pattern LINK = Pattern.compile("!?\\[([^\\]|\\n\\r]*)]\\([^)|\\n\\r]*\\)");
+  private static final Pattern LINE_BREAK = Pattern.compile("(?i)<br ?/?>");
+  private static final Pattern MARK = Pattern.compile("\\*\\*|`");
+
+  private PipeTable() {}
+
+  /** Whether a line of the text is the rule of such a table. */
+  static boolean isIn(String text) {
+    for (int at = text.indexOf("--"); at >= 0; at = text.indexOf("--", at)) {
+      int start = at;
+      while (start > 0 && isOfRule(text.charAt(start - 1))) {
+        start--;
+      }
+      int end = at;
+      while (end < text.length() && isOfRule(text.charAt(end))) {
+        end++;
+      }
+      boolean whole =
+          (start == 0 || isLineEnd(text.charAt(start - 1)))
+              && (end == text.length() || isLineEnd(text.charAt(end)));
+      if (whole && text.substring(start, end).indexOf('|') >= 0) {
+        return true;
+      }
+      at = end;
+    }
+    return false;
+  }
+
+  private static boolean isOfRule(char c) {
+    return "-|:+= \t".indexOf(c) >= 0;
+  }
+
+  private static boolean isLineEnd(char c) {
+    return c == '\n' || c == '\r';
+  }
+
+  /** The text without marks that stand for the look of words; itself when it is no such table. */
+  static String plain(String text) {
+    if (text.indexOf('|') < 0 || !isIn(text)) {
+      return text;
+    }
+    String words = LINK.matcher(text.replace("\\|", "\u00a6")).replaceAll("$1");
+    return MARK.matcher(LINE_BREAK.matcher(words).replaceAll(", ")).replaceAll("");
+  }
+}
