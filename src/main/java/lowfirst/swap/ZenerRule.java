@@ -4,8 +4,11 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atMostWhereComparable;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lowfirst.part.DatasheetLine;
+import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
@@ -43,53 +46,75 @@ enum ZenerRule implements SwapRule {
     return card;
   }
 
+  /** Whatever comes under the candidate's number must do for something that the BOM accepts. */
   private static Optional<Answer> voltage(SwapCase swap) {
-    var asked = swap.asked().lines("VZ");
-    var offered = swap.offered().lines("VZ");
+    List<DatasheetLine> asked = amounts(swap.asked());
+    List<DatasheetLine> offered = amounts(swap.offered());
     if (asked.isEmpty() || offered.isEmpty()) {
       return Optional.of(
           Comparison.unknown(
               swap, "VZ", swap.asked().greatest("VZ"), swap.offered().greatest("VZ")));
     }
-    var needs = asked.get(0);
-    var gives = offered.get(0);
-    Evidence wanted = nominal(needs);
-    Evidence given = nominal(gives);
-    if (!hasBand(needs) || !hasBand(gives)) {
-      boolean near = Math.abs(volts(given) / volts(wanted) - 1) <= 0.02;
-      if (near && (needs.min().isPresent() || needs.max().isPresent())) {
-        return Optional.of(
-            Answer.missing(
-                Optional.of(wanted),
-                Optional.of(given),
-                List.of(swap.offered().missing("least and greatest VZ")),
-                ""));
-      }
-      return Optional.of(
-          Answer.of(near ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, ""));
+    return offered.stream()
+        .map(
+            gives ->
+                asked.stream()
+                    .map(needs -> voltage(swap, needs, gives))
+                    .min(Comparator.comparing(Answer::verdict))
+                    .orElseThrow())
+        .max(Comparator.comparing(Answer::verdict));
+  }
+
+  private static List<DatasheetLine> amounts(SwapPart part) {
+    return part.lines("VZ").stream().filter(line -> nominal(line).isPresent()).toList();
+  }
+
+  private static Answer voltage(SwapCase swap, DatasheetLine needs, DatasheetLine gives) {
+    Evidence wanted = evidence(needs);
+    Evidence given = evidence(gives);
+    if (hasBand(needs) && hasBand(gives)) {
+      boolean within = least(gives) >= least(needs) && most(gives) <= most(needs);
+      return Answer.of(within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, "");
     }
-    boolean within =
-        gives.min().get().asDouble() >= needs.min().get().asDouble()
-            && limit(gives) <= limit(needs);
-    return Optional.of(
-        Answer.of(within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, ""));
+    boolean near = Math.abs(amount(given) / amount(wanted) - 1) <= 0.02;
+    if (near && (needs.min().isPresent() || needs.max().isPresent())) {
+      return Answer.missing(
+          Optional.of(wanted),
+          Optional.of(given),
+          List.of(swap.offered().missing("least and greatest VZ")),
+          "");
+    }
+    return Answer.of(near ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, "");
   }
 
-  private static Evidence nominal(lowfirst.part.DatasheetLine line) {
-    Quantity volts = line.typ().or(line::max).or(line::min).orElseThrow();
+  private static Evidence evidence(DatasheetLine line) {
     String band = hasBand(line) ? line.min().get() + " to " + line.max().get() : line.condition();
-    return Evidence.of(volts, band, line.source());
+    return Evidence.of(nominal(line).orElseThrow(), band, line.source());
   }
 
-  private static boolean hasBand(lowfirst.part.DatasheetLine line) {
+  /** The voltage that it is sold by: where only a band is stated, the middle of it. */
+  private static Optional<Quantity> nominal(DatasheetLine line) {
+    if (line.typ().isPresent()) {
+      return line.typ();
+    }
+    return hasBand(line)
+        ? Optional.of(Quantity.of((least(line) + most(line)) / 2, Dimension.VOLTAGE))
+        : line.max().or(line::min);
+  }
+
+  private static boolean hasBand(DatasheetLine line) {
     return line.min().isPresent() && line.max().isPresent();
   }
 
-  private static double limit(lowfirst.part.DatasheetLine line) {
+  private static double least(DatasheetLine line) {
+    return line.min().orElseThrow().asDouble();
+  }
+
+  private static double most(DatasheetLine line) {
     return line.max().orElseThrow().asDouble();
   }
 
-  private static double volts(Evidence evidence) {
+  private static double amount(Evidence evidence) {
     return evidence.quantity().orElseThrow().asDouble();
   }
 
@@ -99,7 +124,7 @@ enum ZenerRule implements SwapRule {
     if (asked.isEmpty() || offered.isEmpty()) {
       return Optional.empty();
     }
-    double ratio = volts(offered.get()) / volts(asked.get());
+    double ratio = amount(offered.get()) / amount(asked.get());
     return Optional.of(
         Answer.of(
             ratio > 0.5 && ratio < 2 ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
