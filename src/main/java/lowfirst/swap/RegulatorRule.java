@@ -5,7 +5,7 @@ import static lowfirst.swap.Comparison.atLeast;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Source;
 
 /** What a voltage regulator must be to stand in for another. */
@@ -53,39 +53,46 @@ enum RegulatorRule implements SwapRule {
     return card;
   }
 
-  /** The nominal voltages must agree; where only limits are known they must be within. */
+  /** A fixed voltage must be the same; an adjustable one must reach as far both ways. */
   private static Optional<Answer> outputVoltage(SwapCase swap) {
-    var asked = swap.asked().lines("VO");
-    var offered = swap.offered().lines("VO");
-    if (asked.isEmpty() || offered.isEmpty()) {
-      return Optional.of(
-          Comparison.unknown(
-              swap, "VO", swap.asked().greatest("VO"), swap.offered().greatest("VO")));
-    }
-    Optional<Evidence> needs =
-        asked
-            .get(0)
-            .typ()
-            .map(v -> Evidence.of(v, asked.get(0).condition(), asked.get(0).source()));
-    Optional<Evidence> gives =
-        offered
-            .get(0)
-            .typ()
-            .map(v -> Evidence.of(v, offered.get(0).condition(), offered.get(0).source()));
+    Optional<DatasheetLine> asked = swap.asked().lines("VO").stream().findFirst();
+    Optional<DatasheetLine> offered = swap.offered().lines("VO").stream().findFirst();
+    Optional<Evidence> needs = asked.flatMap(RegulatorRule::output);
+    Optional<Evidence> gives = offered.flatMap(RegulatorRule::output);
     if (needs.isEmpty() || gives.isEmpty()) {
+      return Optional.of(Comparison.unknown(swap, "VO", needs, gives));
+    }
+    boolean isFixed = needs.get().quantity().isPresent();
+    if (isFixed != gives.get().quantity().isPresent()) {
       return Optional.of(
-          new Answer(
+          Answer.of(
               SwapVerdict.DOES_NOT_FIT,
-              needs,
-              gives,
-              OptionalDouble.empty(),
-              List.of(),
+              needs.get(),
+              gives.get(),
               "one is fixed and the other adjustable: they need different parts around them"));
     }
-    boolean same = needs.get().quantity().get().sameAs(gives.get().quantity().get());
+    boolean meets =
+        isFixed
+            ? needs.get().quantity().get().sameAs(gives.get().quantity().get())
+            : reaches(offered.get(), asked.get());
     return Optional.of(
         Answer.of(
-            same ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs.get(), gives.get(), ""));
+            meets ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs.get(), gives.get(), ""));
+  }
+
+  /** The nominal voltage of a fixed type; the range of an adjustable one, in words. */
+  private static Optional<Evidence> output(DatasheetLine line) {
+    if (line.typ().isPresent()) {
+      return line.typ().map(volts -> Evidence.of(volts, line.condition(), line.source()));
+    }
+    return line.min().isPresent() && line.max().isPresent()
+        ? Optional.of(Evidence.of(line.min().get() + " to " + line.max().get(), line.source()))
+        : Optional.empty();
+  }
+
+  private static boolean reaches(DatasheetLine offered, DatasheetLine asked) {
+    return offered.min().orElseThrow().compareTo(asked.min().orElseThrow()) <= 0
+        && offered.max().orElseThrow().compareTo(asked.max().orElseThrow()) >= 0;
   }
 
   private static Optional<Answer> outputCapacitor(SwapCase swap) {
