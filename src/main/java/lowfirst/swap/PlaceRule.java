@@ -121,8 +121,8 @@ enum PlaceRule implements SwapRule {
 
   private static Optional<Answer> packageOf(SwapCase swap) {
     PartKind kind = swap.asked().type().kind();
-    Optional<Evidence> asked = packageOf(swap.asked());
-    Optional<Evidence> offered = packageOf(swap.offered());
+    Optional<Evidence> asked = packageAsked(swap.asked());
+    Optional<Evidence> offered = packageOffered(swap.offered());
     if (asked.isEmpty() && offered.isEmpty() || !RIGID.contains(kind)) {
       return Optional.empty();
     }
@@ -137,13 +137,23 @@ enum PlaceRule implements SwapRule {
             same ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, asked.get(), offered.get(), ""));
   }
 
-  private static Optional<Evidence> packageOf(SwapPart part) {
+  /** What the BOM names counts for more than what a catalogue has from memory. */
+  private static Optional<Evidence> packageAsked(SwapPart part) {
     Optional<Evidence> stated = part.word("package");
-    Matcher named = PACKAGE_NAME.matcher(part.type().packageName());
     boolean known = stated.filter(evidence -> evidence.source().canPass()).isPresent();
-    return known || !named.find()
-        ? stated
-        : Optional.of(Evidence.of(named.group(), Source.kit("the BOM's package")));
+    return known ? stated : packageNamed(part).or(() -> stated);
+  }
+
+  /** A candidate's package is what its own lines state, even if that is only remembered. */
+  private static Optional<Evidence> packageOffered(SwapPart part) {
+    return part.word("package").or(() -> packageNamed(part));
+  }
+
+  private static Optional<Evidence> packageNamed(SwapPart part) {
+    Matcher named = PACKAGE_NAME.matcher(part.type().packageName());
+    return named.find()
+        ? Optional.of(Evidence.of(named.group(), Source.kit("the BOM's package")))
+        : Optional.empty();
   }
 
   /** The full-plastic and bent-lead forms of a package go into the same holes: TO-220FP. */
