@@ -3,7 +3,7 @@ package lowfirst.swap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lowfirst.board.BoardPart;
+import java.util.Set;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -32,24 +32,28 @@ enum SpaceRule implements SwapRule {
 
   /** Bodies are taken as upright rectangles about their positions; only new overlaps count. */
   private static Optional<Answer> neighbours(SwapCase swap) {
-    Optional<BodyOutline> body = swap.offered().outline().filter(o -> o.body().isPresent());
-    Optional<BodyOutline> asked = swap.asked().outline();
+    Optional<BodyOutline> body = swap.offered().outline().filter(SpaceRule::isDrawn);
+    Optional<BodyOutline> asked = swap.asked().outline().filter(SpaceRule::isDrawn);
     if (body.isEmpty() || body.equals(asked)) {
       return Optional.empty();
     }
     List<Placement> placed =
         swap.board().parts().stream().flatMap(part -> part.placement().stream()).toList();
+    Set<Designator> swapped = Set.copyOf(swap.designators());
     var touched = new ArrayList<String>();
-    for (Designator place : swap.designators()) {
-      Optional<Placement> here = swap.board().find(place).flatMap(BoardPart::placement);
-      if (here.isPresent()) {
-        placed.stream()
-            .filter(there -> there.side() == here.get().side())
-            .filter(there -> !there.designator().equals(place))
-            .filter(there -> touches(swap, here.get(), body.get(), there))
-            .filter(there -> asked.isEmpty() || !touches(swap, here.get(), asked.get(), there))
-            .map(there -> place + " and " + there.designator())
-            .forEach(touched::add);
+    for (Placement here : placed) {
+      if (swapped.contains(here.designator())) {
+        for (Placement there : placed) {
+          // of two places of the swap itself the first alone looks at the other
+          boolean both = swapped.contains(there.designator());
+          Optional<BodyOutline> known = swap.board().outlineOf(there.designator());
+          if (there.side() == here.side()
+              && (!both || here.designator().compareTo(there.designator()) < 0)
+              && touches(here, body, there, both ? body : known)
+              && !touches(here, asked, there, known)) {
+            touched.add(here.designator() + " and " + there.designator());
+          }
+        }
       }
     }
     Evidence needs = area(asked, "body now");
@@ -62,6 +66,10 @@ enum SpaceRule implements SwapRule {
                 Optional.of(gives),
                 List.of("room between " + String.join(", ", touched) + ": try it dry"),
                 "drawn as rectangles the bodies would overlap"));
+  }
+
+  private static boolean isDrawn(BodyOutline outline) {
+    return outline.body().isPresent();
   }
 
   private static Evidence area(Optional<BodyOutline> outline, String what) {
@@ -77,14 +85,13 @@ enum SpaceRule implements SwapRule {
         .orElse(Evidence.of("not known", Source.kit("package")));
   }
 
-  private static boolean touches(SwapCase swap, Placement here, BodyOutline body, Placement there) {
-    Optional<BodyOutline> known = swap.board().outlineOf(there.designator());
-    if (known.flatMap(BodyOutline::body).isEmpty() || body.body().isEmpty()) {
+  private static boolean touches(
+      Placement here, Optional<BodyOutline> body, Placement there, Optional<BodyOutline> other) {
+    if (body.isEmpty() || other.filter(SpaceRule::isDrawn).isEmpty()) {
       return false;
     }
-    BodyOutline other = known.get();
-    double across = (extentX(here, body) + extentX(there, other)) / 2;
-    double along = (extentY(here, body) + extentY(there, other)) / 2;
+    double across = (extentX(here, body.get()) + extentX(there, other.get())) / 2;
+    double along = (extentY(here, body.get()) + extentY(there, other.get())) / 2;
     return Math.abs(here.xMillimetres() - there.xMillimetres()) < across
         && Math.abs(here.yMillimetres() - there.yMillimetres()) < along;
   }
