@@ -219,7 +219,7 @@ enum CapacitorRule implements SwapRule {
             Answer.missing(
                 Optional.of(
                     Evidence.of(
-                        item.partType().text() + ": " + lines.get(0).condition(),
+                        item.partType().typeNumber() + ": " + lines.get(0).condition(),
                         lines.get(0).source())),
                 Optional.empty(),
                 List.of("ESR of " + swap.offered().name() + ": a row in datasheets.csv"),
