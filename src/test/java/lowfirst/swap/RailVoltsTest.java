@@ -2,13 +2,20 @@ package lowfirst.swap;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the rails of a kit ask of parts; a rail without a tolerance may be 10 % off. */
 class RailVoltsTest {
   private static SwapFinding finding(String item, String rails, String place, String candidate) {
+    return finding(item, rails, "", place, candidate);
+  }
+
+  private static SwapFinding finding(
+      String item, String rails, String drivers, String place, String candidate) {
     return SmallKit.finding(
         SmallKit.of(
             Map.of(
@@ -17,7 +24,9 @@ class RailVoltsTest {
                 "bom.csv",
                 "designators,quantity,value,part type,package,description\n" + item + "\n",
                 "rails.csv",
-                "rail,voltage,tolerance\n" + rails + "\n")),
+                "rail,voltage,tolerance\n" + rails + "\n",
+                "drivers.csv",
+                "driver,part type,supply\n" + drivers)),
         place,
         candidate);
   }
@@ -47,6 +56,45 @@ class RailVoltsTest {
         verdict,
         finding.reason(LogicRule.SUPPLY).map(r -> r.verdict().words()).orElse("silent"),
         finding::toString);
+  }
+
+  /** HC runs from 3.3 V and LS only from 5 V. */
+  @ParameterizedTest(name = "{0} from {1}: {2}")
+  @CsvSource({
+    "'out,74HC244,logic\n', fits",
+    "'out,74HC244,low\n',   does not fit",
+    "'out,74HC14,logic\n',  does not fit",
+    "'out,74HC244,blank\n', undecided",
+    "'',                    does not fit",
+  })
+  void a_driver_hangs_on_the_rail_that_its_row_names(String drivers, String verdict) {
+    SwapFinding finding =
+        finding(
+            "U1,1,,74HC244,DIP-20,logic circuit",
+            "low,3.3 V,5 %\nblank,,\nlogic,5 V,5 %",
+            drivers,
+            "U1",
+            "74LS244");
+    assertEquals(
+        verdict,
+        finding.reason(LogicRule.SUPPLY).orElseThrow().verdict().words(),
+        finding::toString);
+  }
+
+  @Test
+  void what_a_supply_lacks_is_named() {
+    assertEquals(List.of("tolerance of rail logic: rails.csv"), lacking("logic,5 V,"));
+    assertEquals(
+        List.of("its supply: supply of a driver in drivers.csv, or a rail in rails.csv"),
+        lacking("logic,,"));
+  }
+
+  private static List<String> lacking(String rails) {
+    return finding("U1,1,,74HC244,DIP-20,logic circuit", rails, "U1", "74LS244")
+        .reason(LogicRule.SUPPLY)
+        .orElseThrow()
+        .answer()
+        .missing();
   }
 
   /** A quarter above 24 V and 10 % is 33 V; the BOM says nothing. */

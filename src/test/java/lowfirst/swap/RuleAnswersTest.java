@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
 import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class RuleAnswersTest {
   private static Optional<Answer> answer(
       PartKind kind, String rule, String place, String asked, String offered) {
-    SwapCase swap = Sheets.swap(kind, place, asked, offered);
+    return answer(Sheets.swap(kind, place, asked, offered), kind, rule);
+  }
+
+  private static Optional<Answer> answer(SwapCase swap, PartKind kind, String rule) {
     return SwapRules.of(kind).stream()
         .filter(one -> one.toString().equals(rule))
         .findFirst()
@@ -92,10 +96,50 @@ class RuleAnswersTest {
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ >11.5 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~13 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, '', undecided",
+    "ZENER_DIODE, VOLTAGE, '', '', VZ ~12 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~11.8 V, fits",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~11.5 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', VZ <12.6 V, VZ ~12.6 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ ~12.2 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ ~12.5 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ >11.4<12.6 V, fits",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ >11.3<12.6 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ >11.4<12.7 V, does not fit",
+    // either maker's may be in the bag, and the BOM accepts either
+    "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, [A] VZ >11.8<12.2 V; [B] VZ >11.2<12.8 V, does not fit",
+    "ZENER_DIODE, VOLTAGE, '', [A] VZ >11.8<12.2 V; [B] VZ >11.2<12.8 V, VZ >11.4<12.6 V, fits",
+    "ZENER_DIODE, POWER, '', PD <1 W, PD <0.5 W, does not fit",
+    "ZENER_DIODE, IMPEDANCE, '', ZZ@IZ=5mA <25 Ohm, ZZ@IZ=5mA <30 Ohm, does not fit",
+    "ZENER_DIODE, IMPEDANCE, '', ZZ@IZ=5mA <25 Ohm, ZZ@IZ=20mA <30 Ohm, silent",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <21e-3 A, fits",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <5e-3 A, does not fit",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <5e-3 A, IZT <20e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <11e-3 A, fits",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <9e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <39e-3 A, fits",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <41e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, '', silent",
     "ZENER_DIODE, TEST_CURRENT, '', '', IZT <20e-3 A, silent",
+    // pins and rows must be the same; a terminal's poles may drift by a hole's play over all of
+    // them
+    "SOCKET, PIN_COUNT, '', pinCount <28 x, pinCount <28 x, fits",
+    "SOCKET, PIN_COUNT, '', pinCount <28 x, pinCount <24 x, does not fit",
+    "SOCKET, PIN_COUNT, '', pinCount <28 x, poles <28 x, undecided",
+    "SOCKET, ROW_PITCH, '', row <7.62 mm, row <15.24 mm, does not fit",
+    "SOCKET, ROW_PITCH, '', row <7.62 mm, '', undecided",
+    "SOCKET, CONTACT_PITCH, '', pitch <2.54 mm, pitch <2.5 mm, silent",
+    "CONNECTOR, PIN_COUNT, '', poles <3 x, poles <3 x, fits",
+    "CONNECTOR, ROW_PITCH, '', row <7.62 mm, row <15.24 mm, silent",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm; poles <4 x, pitch <2.5 mm, fits",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm; poles <5 x, pitch <2.5 mm, does not fit",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.5 mm; poles <4 x, pitch <2.54 mm, fits",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.5 mm; poles <5 x, pitch <2.54 mm, does not fit",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm, pitch <2.5 mm, does not fit",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm, pitch <2.54 mm, fits",
+    "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm; poles <4 x, '', undecided",
+    "CONNECTOR, CONTACT_PITCH, '', poles <4 x, pitch <2.54 mm, undecided",
+    "CONNECTOR, CURRENT, '', Irated <15 A, Irated <10 A, does not fit",
+    "CONNECTOR, CURRENT, '', '', Irated <10 A, silent",
     // a gain is a guaranteed minimum at one current
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA >300 x, fits",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA <900 x, undecided",
@@ -112,10 +156,178 @@ class RuleAnswersTest {
     "OPTOCOUPLER, OUTPUT, '', '', '', silent",
     "OPTOCOUPLER, OUTPUT, '', output = logic gate, '', does not fit",
     "OPTOCOUPLER, OUTPUT, '', output = logic gate, output = logic gate, fits",
+    // pins in another order are another part; one that nobody knows may be
+    "BIPOLAR_TRANSISTOR, PIN_ORDER, '', pins = E B C, 'pins = E, B, C', fits",
+    "BIPOLAR_TRANSISTOR, PIN_ORDER, '', pins = E B C, pins = E C B, does not fit",
+    "BIPOLAR_TRANSISTOR, PIN_ORDER, '', pins = E B C, '', undecided",
+    // rigid leads meet the holes of their own package, by whatever name
+    "MOSFET, PACKAGE, '', package = TO-220AB, package = TO-220FP, fits",
+    "MOSFET, PACKAGE, '', package = TO-220, package = TO-247, does not fit",
+    "MOSFET, PACKAGE, '', package = TO-220, '', undecided",
+    "MOSFET, PACKAGE, '', '', package = TO-220, undecided",
+    "MOSFET, PACKAGE, '', '', '', silent",
+    "MOSFET, PACKAGE, '', package = TO-220, (memory) package = TO-220, undecided",
+    "DRIVER_ARRAY, PACKAGE, '', package = PDIP18, package = DIL-18, fits",
+    "DRIVER_ARRAY, PACKAGE, '', package = DIP-18, package = DIP-16, does not fit",
+    "FUSE, PACKAGE, '', package = DIP-18, package = DIP-16, silent",
+    // a hole's play is nothing, a grid step is formed, more is too far
+    "LED, PITCH, '', pitch <2.54 mm, pitch <2.5 mm, fits",
+    "LED, PITCH, '', pitch <2.54 mm, pitch <5.08 mm, undecided",
+    "LED, PITCH, '', pitch <2.54 mm, pitch <5.2 mm, does not fit",
+    "LED, PITCH, '', pitch <2.54 mm, '', silent",
+    "REGULATOR, PITCH, '', pitch <2.54 mm, pitch <3.5 mm, does not fit",
+    "DIODE, PITCH, '', pitch <10.16 mm, pitch <15 mm, silent",
+    // 10.16 mm and 0.15 mm of play leave 7.51 mm beside two bends of 1.4 mm
+    "DIODE, BODY_LENGTH, '', pitch <10.16 mm, length <7.5 mm, fits",
+    "DIODE, BODY_LENGTH, '', pitch <10.16 mm, length <7.6 mm, does not fit",
+    "DIODE, BODY_LENGTH, '', pitch <10.16 mm, '', silent",
+    "DIODE, BODY_LENGTH, '', '', length <7.5 mm, silent",
+    "LED, BODY_LENGTH, '', pitch <2.54 mm, length <7.5 mm, silent",
+    // another fixed voltage is another regulator; an adjustable one must reach as far
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~5 V, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~3.3 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >1.2<37 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO ~5 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO >1.2<37 V, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO >1.2<32 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO >2<37 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO <5.2 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >4.8 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, '', undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', '', VO ~5 V, undecided",
+    // a type that names its output capacitor is new to a board that was drawn for one that doesn't
+    "REGULATOR, OUTPUT_CAPACITOR, '', VO ~5 V, Cout >22e-6 F, undecided",
+    "REGULATOR, OUTPUT_CAPACITOR, '', Cout >22e-6 F, Cout >22e-6 F, silent",
+    "REGULATOR, OUTPUT_CAPACITOR, '', VO ~5 V, VO ~5 V, silent",
   })
   void a_rule_says_what_a_practitioner_says(
       PartKind kind, String rule, String place, String asked, String offered, String verdict) {
     assertEquals(verdict, verdict(answer(kind, rule, place, asked, offered)));
+  }
+
+  @ParameterizedTest(name = "{1}: {2} -> {3}")
+  @CsvSource({
+    // a tolerance inside the other is enough for a reservoir; up to 2.2 times may be welcome
+    "ELECTROLYTIC_CAPACITOR, CAPACITANCE, 100uF 20%, 110uF 5%, fits",
+    "ELECTROLYTIC_CAPACITOR, CAPACITANCE, 100uF 10%, 100uF 20%, does not fit",
+    "ELECTROLYTIC_CAPACITOR, CAPACITANCE, 100uF 20%, 220uF 20%, undecided",
+    "ELECTROLYTIC_CAPACITOR, CAPACITANCE, 100uF 20%, 270uF 20%, does not fit",
+    "FILM_CAPACITOR, CAPACITANCE, 1uF 5%, 2.2uF 5%, does not fit",
+    // what says nothing of its dielectric cannot be held to one; C0G and film keep their value
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n 50V, 100n 50V, silent",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n 50V, 100n C0G 50V, fits",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n 50V, 100n X7R 50V, undecided",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n C0G 50V, 100n 50V, undecided",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n X7R 50V, 100n X5R 50V, fits",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 100n X7R 50V, 100n Y5V 50V, does not fit",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 1u X7R 50V, 1u film 50V, silent",
+    "FILM_CAPACITOR, DIELECTRIC, 10n 50V, 10n C0G 50V, fits",
+    "ELECTROLYTIC_CAPACITOR, DIELECTRIC, 10uF 25V, 10uF X7R 25V, silent",
+    // only class 2 and 3 lose capacitance under voltage, and only where the other kept it
+    "ELECTROLYTIC_CAPACITOR, DC_BIAS, 10uF 25V, 10uF X7R 25V, undecided",
+    "ELECTROLYTIC_CAPACITOR, DC_BIAS, 10uF 25V, 10uF C0G 25V, silent",
+    "ELECTROLYTIC_CAPACITOR, DC_BIAS, 10uF 25V, 10uF 25V, silent",
+    "CERAMIC_CAPACITOR, DC_BIAS, 10u X7R 25V, 10u X5R 25V, silent",
+    "CERAMIC_CAPACITOR, DC_BIAS, 10u 25V, 10u X5R 25V, silent",
+    // the square root of 0.25 W times 1 MΩ is 500 V; of 2 W times 10 kΩ 141 V, less than any bears
+    "RESISTOR, VOLTAGE, 1M 0.25W, 1M 600V, fits",
+    "RESISTOR, VOLTAGE, 1M 0.25W, 1M 450V, undecided",
+    "RESISTOR, VOLTAGE, 1M 350V, 1M 350V, fits",
+    "RESISTOR, VOLTAGE, 1M 350V, 1M 250V, does not fit",
+    "RESISTOR, VOLTAGE, 10k, 10k, silent",
+    "RESISTOR, VOLTAGE, 11k, 11k, undecided",
+    "RESISTOR, VOLTAGE, BLOB, 11k, undecided",
+    // a film for a film; a winding for nothing else, and nothing unknown for what bears pulses
+    "RESISTOR, TECHNOLOGY, 10k carbon film, 10k carbon film, silent",
+    "RESISTOR, TECHNOLOGY, 10k carbon film, 10k metal film, fits",
+    "RESISTOR, TECHNOLOGY, 10k, 10k metal film, fits",
+    "RESISTOR, TECHNOLOGY, 10k carbon film, 10k, silent",
+    "RESISTOR, TECHNOLOGY, 10k wirewound, 10k wirewound, silent",
+    "RESISTOR, TECHNOLOGY, 10k, 10k wirewound, does not fit",
+    "RESISTOR, TECHNOLOGY, 10k carbon composition, 10k metal film, undecided",
+    "RESISTOR, TECHNOLOGY, 10k wirewound, 10k, undecided",
+    // nothing but 74-series names tells a logic circuit
+    "INTEGRATED_CIRCUIT, FUNCTION, NE555, 74HC14, undecided",
+    "INTEGRATED_CIRCUIT, FUNCTION, 74HC14, NE555, undecided",
+    "INTEGRATED_CIRCUIT, INPUT_LEVEL, NE555, 74HC14, silent",
+  })
+  void a_part_is_judged_by_what_stands_in_its_text(
+      PartKind kind, String rule, String asked, String offered, String verdict) {
+    assertEquals(verdict, verdict(ofTexts(kind, rule, asked, offered)));
+  }
+
+  private static Optional<Answer> ofTexts(
+      PartKind kind, String rule, String asked, String offered) {
+    return answer(Sheets.swap(kind, "", asked, offered, Datasheets.of(List.of())), kind, rule);
+  }
+
+  /** What a person reads beside the verdict: what each part is, and what to do. */
+  @ParameterizedTest(name = "{1}: {2} -> {3}")
+  @CsvSource({
+    "INTEGRATED_CIRCUIT, INPUT_LEVEL, 74HCT244, 74HC244, VIH 2.0 V, VIH 70 % of VCC, safe only if",
+    "INTEGRATED_CIRCUIT, INPUT_LEVEL, 74HC244, 74HCT244, VIH 70 % of VCC, VIH 2.0 V, safe only if",
+    "INTEGRATED_CIRCUIT, OUTPUT_LEVEL, 74HC244, 74LS244, swings to the supply, TTL high, ''",
+    "INTEGRATED_CIRCUIT, OUTPUT_LEVEL, 74LS244, 74HC244, TTL high, swings to the supply, ''",
+    "INTEGRATED_CIRCUIT, FUNCTION, 74HC14, NE555, 14, , two circuits of unlike names",
+    "INTEGRATED_CIRCUIT, FUNCTION, NE555, 74HC14, , 14, two circuits of unlike names",
+    "CERAMIC_CAPACITOR, POLARITY, 1u 50V, 1uF 50V tantalum, not polarised, polarised, ''",
+    "TANTALUM_CAPACITOR, POLARITY, 1u 50V, 1uF 50V tantalum, polarised, polarised, ''",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 1n C0G 50V, 1n X7R 50V, C0G, X7R, its value wanders",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 1n X7R 50V, 1n C0G 50V, X7R, C0G, ''",
+    "CERAMIC_CAPACITOR, DIELECTRIC, 1n 50V, 1n C0G 50V, not stated, C0G, ''",
+    "ELECTROLYTIC_CAPACITOR, DC_BIAS, 10uF 25V, 10uF X7R 25V, , X7R, look at the maker's curve",
+  })
+  void the_words_beside_a_verdict_say_which_part_is_what(
+      PartKind kind,
+      String rule,
+      String asked,
+      String offered,
+      String needs,
+      String gives,
+      String remark) {
+    Answer answer = ofTexts(kind, rule, asked, offered).orElseThrow();
+    assertEquals(needs, answer.asked().map(Evidence::word).orElse(null));
+    assertEquals(gives, answer.offered().map(Evidence::word).orElse(null));
+    assertTrue(answer.remark().startsWith(remark), answer.remark());
+    assertEquals(remark.isEmpty(), answer.remark().isEmpty());
+  }
+
+  /** A reservoir is spoken of only where the candidate's value is too large for the tolerance. */
+  @Test
+  void a_value_near_the_one_asked_for_lacks_only_a_tolerance() {
+    assertEquals(
+        List.of("tolerance of 100uF: a row in datasheets.csv"),
+        ofTexts(PartKind.ELECTROLYTIC_CAPACITOR, "CAPACITANCE", "100uF", "104uF 20%")
+            .orElseThrow()
+            .missing());
+  }
+
+  @Test
+  void pins_the_other_way_round_are_told_from_pins_in_another_order() {
+    assertTrue(pins("E B C", "C B E").startsWith("the other way round"));
+    assertEquals("", pins("E B C", "E C B"));
+    assertEquals("", pins("E B C", "E B C"));
+  }
+
+  private static String pins(String asked, String offered) {
+    return answer(
+            PartKind.BIPOLAR_TRANSISTOR, "PIN_ORDER", "", "pins = " + asked, "pins = " + offered)
+        .orElseThrow()
+        .remark();
+  }
+
+  @Test
+  void a_body_too_long_for_its_holes_is_told_what_standing_it_would_mean() {
+    assertEquals("", length("7.5"));
+    assertEquals(
+        "too long to lie between its holes; standing it changes its height", length("7.6"));
+  }
+
+  private static String length(String millimetres) {
+    String body = "length <" + millimetres + " mm";
+    return answer(PartKind.DIODE, "BODY_LENGTH", "", "pitch <10.16 mm", body)
+        .orElseThrow()
+        .remark();
   }
 
   @ParameterizedTest
@@ -125,6 +337,13 @@ class RuleAnswersTest {
     Answer answer =
         answer(PartKind.DIODE, "RECOVERY", place, "technology = fast recovery", slow).orElseThrow();
     assertEquals(wanted, answer.asked().orElseThrow().word());
+  }
+
+  /** A row without an amount that could be read is no datum, and no reason to stop. */
+  @ParameterizedTest
+  @CsvSource({"VZ = 12 V or so, VZ ~12 V", "VZ ~12 V, VZ = 12 V or so"})
+  void a_zener_row_without_an_amount_says_nothing(String asked, String offered) {
+    assertEquals("undecided", verdict(answer(PartKind.ZENER_DIODE, "VOLTAGE", "", asked, offered)));
   }
 
   @Test

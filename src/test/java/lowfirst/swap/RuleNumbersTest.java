@@ -233,6 +233,10 @@ class RuleNumbersTest {
     "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 4V, does not fit, 31.5, 4, -0.873016",
     "'', ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20% 4V, undecided, , 4, ",
     "rail 24, ELECTROLYTIC_CAPACITOR, CapacitorRule.VOLTAGE, 470uF 20%, 470uF 20%, undecided, 31.5, , ",
+    // the square root of 0.25 W times 1 MΩ is 500 V, of 0.25 W times 100 Ω 5 V; the rail 25.2 V
+    "'', RESISTOR, ResistorRule.VOLTAGE, 1M 0.25W, 1M 600V, fits, 500, 600, 0.2",
+    "rail 24, RESISTOR, ResistorRule.VOLTAGE, 100R 0.25W, 100R 350V, fits, 5, 350, 69",
+    "rail 24, RESISTOR, ResistorRule.VOLTAGE, 1M 0.25W, 1M 350V, fits, 25.2, 350, 12.888889",
     // less tolerance, less what heat takes: 0.9 and 0.85 of 100 nF are 76.5 nF
     "'', CERAMIC_CAPACITOR, CapacitorRule.LEAST_CAPACITANCE, 100n X7R 10% 50V, 100n X7R 20% 50V, does not fit, 76.5e-9, 68e-9, -0.111111",
     "'', CERAMIC_CAPACITOR, CapacitorRule.LEAST_CAPACITANCE, 100n X7R 10% 50V, 100n C0G 10% 50V, fits, 76.5e-9, 89.73e-9, 0.172941",
@@ -294,5 +298,11 @@ class RuleNumbersTest {
     assertEquals(
         List.of("VDS of NEW: a row in datasheets.csv"),
         sheets(PartKind.MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, "", "VDS <60 V", "").missing());
+    assertEquals(
+        List.of("poles of OLD: in its text or a row in datasheets.csv"),
+        sheets(PartKind.CONNECTOR, ContactRule.PIN_COUNT, "", "", "poles <3 x").missing());
+    assertEquals(
+        List.of("poles of NEW: in its text or a row in datasheets.csv"),
+        sheets(PartKind.CONNECTOR, ContactRule.PIN_COUNT, "", "poles <3 x", "").missing());
   }
 }

@@ -18,7 +18,8 @@ import lowfirst.quantity.Source;
 
 /**
  * Datasheets of two parts, OLD and NEW, each in one line of text: {@code [Maker] RDSon@VGS=4V <0.05
- * Ohm; (memory) VDS >60 V; technology = Schottky}. An amount is at most, at least or typical.
+ * Ohm; (memory) VDS >60 V; technology = Schottky}. An amount is at most, at least or typical;
+ * {@code >11.4<12.6 V} is at least the one and at most the other.
  */
 final class Sheets {
   private static final Map<String, Dimension> UNITS =
@@ -33,11 +34,13 @@ final class Sheets {
           Map.entry("F", Dimension.CAPACITANCE),
           Map.entry("H", Dimension.INDUCTANCE),
           Map.entry("s", Dimension.TIME),
+          Map.entry("mm", Dimension.LENGTH),
           Map.entry("A2s", Dimension.JOULE_INTEGRAL),
           Map.entry("x", Dimension.RATIO));
   private static final Pattern LINE =
       Pattern.compile(
-          "(\\(memory\\) )?(?:\\[(\\w+)] )?(\\w+)(?:@([^<>~]*))? (?:= (.+)|([<>~])(\\S+) (\\S+))");
+          "(\\(memory\\) )?(?:\\[(\\w+)] )?(\\w+)(?:@([^<>~]*))?"
+              + " (?:= (.+)|([<>~])([^<\\s]+)(?:<(\\S+))? (\\S+))");
 
   private Sheets() {}
 
@@ -73,8 +76,7 @@ final class Sheets {
   private static DatasheetLine line(String part, String text) {
     Matcher read = LINE.matcher(text);
     assertTrue(read.matches(), text);
-    Optional<Quantity> amount =
-        Optional.ofNullable(read.group(7)).map(n -> Quantity.of(n, UNITS.get(read.group(8))));
+    Optional<Quantity> amount = amount(read, 7);
     return new DatasheetLine(
         part,
         orNothing(read.group(2)),
@@ -82,10 +84,15 @@ final class Sheets {
         read.group(5) == null ? orNothing(read.group(4)) : read.group(5),
         amount.filter(a -> read.group(6).equals(">")),
         amount.filter(a -> read.group(6).equals("~")),
-        amount.filter(a -> read.group(6).equals("<")),
+        amount(read, 8).or(() -> amount.filter(a -> read.group(6).equals("<"))),
         read.group(1) == null
             ? Source.datasheet("test sheet")
             : new Source(Source.Origin.MEMORY, "from memory"));
+  }
+
+  private static Optional<Quantity> amount(Matcher read, int group) {
+    return Optional.ofNullable(read.group(group))
+        .map(number -> Quantity.of(number, UNITS.get(read.group(9))));
   }
 
   private static String orNothing(String text) {
