@@ -28,6 +28,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lowfirst.board.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Actions and their undoing; what is recorded of steps, spots and units. */
 class RecordsTest {
@@ -123,6 +125,49 @@ class RecordsTest {
                 "s1", ONE, designators("R1", "R2"), "470R", "sold out", "Ada", minute(1)));
     assertEquals(List.of("470R"), progress.record(RESISTORS, ONE).substitutes());
     assertEquals(List.of(), progress.record(RESISTORS, TWO).substitutes());
+  }
+
+  /** A damaged part is gone, one that is only missing or doubted isn't; the one fitted is. */
+  @ParameterizedTest
+  @CsvSource({
+    "part damaged, 1",
+    "meter rejects it, 1",
+    "not in the bag, 0",
+    "hole or pad damaged, 0",
+    "not sure it is the right part, 0",
+    "dropped behind the bench, 0",
+    "'', 0"
+  })
+  void a_part_set_aside_as_unfit_is_gone_from_its_bag(String reason, int gone) {
+    var aside = setAside(1, reason);
+    assertEquals(gone, after(aside).record(spot(ONE, "R1")).takenFromBag());
+    assertEquals(
+        gone + 1, after(aside, tick(2, ONE, SEATED, "R1")).record(spot(ONE, "R1")).takenFromBag());
+    assertEquals(
+        2 * gone, after(aside, setAside(2, reason)).record(spot(ONE, "R1")).takenFromBag());
+    assertEquals(0, after(aside).record(spot(ONE, "R2")).takenFromBag());
+  }
+
+  @Test
+  void a_damaged_substitute_is_not_missed_in_the_bag_of_the_part_asked_for() {
+    var fitted =
+        new Event.Substitution("s1", ONE, designators("R1"), "470R", "none", "Ada", minute(1));
+    SpotRecord spoiled = after(fitted, setAside(2, "part damaged")).record(spot(ONE, "R1"));
+    assertEquals(0, spoiled.takenFromBag());
+    SpotRecord seated = after(fitted, tick(2, ONE, SEATED, "R1")).record(spot(ONE, "R1"));
+    assertEquals(0, seated.takenFromBag());
+  }
+
+  private static Event.Tick setAside(int minute, String reason) {
+    return new Event.Tick(
+        "t" + minute,
+        ONE,
+        designators("R1"),
+        SET_ASIDE,
+        "Ada",
+        minute(minute),
+        Optional.empty(),
+        Optional.of(reason).filter(written -> !written.isEmpty()));
   }
 
   @Test

@@ -21,6 +21,8 @@ class SelectionTest {
         List.of(spot(ONE, "R1"), spot(ONE, "R2"), spot(TWO, "R1"), spot(TWO, "R2")),
         spots(List.of("1"), List.of()));
     assertEquals(spots(List.of("1"), List.of()), spots(List.of("step 1"), List.of()));
+    assertEquals(
+        List.of(spot(ONE, "R1"), spot(ONE, "R2")), spots(List.of("1"), List.of("driver-1")));
   }
 
   @Test
@@ -39,6 +41,7 @@ class SelectionTest {
     assertEquals(
         List.of(spot(ONE, "R1"), spot(ONE, "R2")), spots(List.of("R1-R2"), List.of("driver-1")));
     assertEquals(spots(List.of("R1-R2"), List.of()), spots(List.of("R1-2"), List.of()));
+    assertEquals(spots(List.of("R1"), List.of()), spots(List.of("R1-R1"), List.of()));
   }
 
   @Test
@@ -51,6 +54,8 @@ class SelectionTest {
     "R9, , 'no part to fit has the designator \"R9\"', 'say one of R1, R2'",
     "R1-R3, , 'no part to fit has the designator \"R3\"', 'say one of R1, R2'",
     "R2-R1, , '\"R2-R1\" is no range', 'write the lower number first, such as R1-R4'",
+    "R1-R1000, , 'no part to fit has the designator \"R3\"', 'say one of R1, R2'",
+    "R1-R1001, , '\"R1-R1001\" is no range', 'write the lower number first, such as R1-R4'",
     "9, , there is no step 9, say a step from 1 to 3",
     "banana, , 'no part to fit has the designator \"banana\"', "
         + "'say a step number, a designator of the kit or a unit''s serial'",

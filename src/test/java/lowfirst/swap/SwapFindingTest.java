@@ -14,6 +14,8 @@ import lowfirst.channel.CheckKind;
 import lowfirst.channel.Verdict;
 import lowfirst.intake.ShippedTables;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SwapFindingTest {
   private static final Kit KIT =
@@ -202,5 +204,40 @@ class SwapFindingTest {
     assertEquals(1, finding.reasons().size());
     assertTrue(finding.channels().isEmpty() && finding.board().isEmpty());
     assertEquals(List.of(), finding.reasons(SwapVerdict.FITS));
+  }
+
+  /** A package from memory passes nothing, but what the BOM or a datasheet says of it counts. */
+  @ParameterizedTest(name = "{1} for {0}, {2}")
+  @CsvSource({
+    "TO-220, ONE-220, memory, fits",
+    "TO-247, ONE-220, memory, does not fit",
+    "'',     ONE-220, memory, undecided",
+    "'',     ONE-220, sure,   fits",
+    "TO-247, ONE-220, sure,   fits",
+    "TO-220, ZZ9 TO-220, memory, fits",
+    "TO-220, ZZ9 TO-247, memory, does not fit",
+  })
+  void a_package_is_what_the_surest_source_says(
+      String inBom, String candidate, String known, String verdict) {
+    String source = known.equals("sure") ? "test sheet" : "from memory";
+    Kit kit =
+        SmallKit.of(
+            Map.of(
+                "boards.csv",
+                "board,count,bom,placements\nmain,1,bom.csv,\n",
+                "bom.csv",
+                "designators,quantity,part type,package,description\nQ1,1,OLD,"
+                    + inBom
+                    + ",MOSFET\n",
+                "datasheets.csv",
+                "part type,symbol,condition,min,typ,max,unit,source\n"
+                    + ("OLD,package,TO-220,,,,," + source + "\n")
+                    + "ONE-220,kind,MOSFET,,,,,test sheet\n"
+                    + "ONE-220,package,TO-220,,,,,test sheet\n"));
+    SwapFinding finding = SmallKit.finding(kit, "Q1", candidate);
+    assertEquals(
+        verdict,
+        finding.reason(PlaceRule.PACKAGE).orElseThrow().answer().verdict().words(),
+        finding::toString);
   }
 }
