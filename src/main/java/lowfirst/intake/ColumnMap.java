@@ -115,6 +115,9 @@ public record ColumnMap(Map<String, String> entries) {
   }
 
   private Optional<String> said(TableKind kind, String file, String name) {
+    if (entries.isEmpty()) {
+      return Optional.empty();
+    }
     int slash = file.lastIndexOf('/');
     String own = slash < 0 ? "" : file.substring(0, slash + 1);
     String key = kind.key() + "." + name;

@@ -24,11 +24,18 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
   /** The best cut of {@code text} as a table of this kind. */
   static Cut of(TableKind kind, String file, String text, ColumnMap map) {
     Optional<Separator> told = map.separator(kind, file);
-    Separator separator = told.orElseGet(() -> likeliest(kind, file, sample(text), map));
-    Cut cut = by(separator, kind, file, text, map);
-    return told.isPresent() || !kind.isExported() || !separator.isOneCharacter()
+    if (told.isPresent()) {
+      return by(told.get(), kind, file, text, map);
+    }
+    String sample = sample(text);
+    Cut likeliest = likeliest(kind, file, sample, map);
+    Cut cut =
+        sample.length() == text.length()
+            ? likeliest
+            : by(likeliest.separator(), kind, file, text, map);
+    return !kind.isExported() || !cut.separator().isOneCharacter()
         ? cut
-        : cut.asking(rival(cut, kind, file, sample(text), map), kind, file);
+        : cut.asking(rival(cut, kind, file, sample, map), kind, file);
   }
 
   /** Another separator that explains as much, though it cuts otherwise; empty without one. */
@@ -152,8 +159,8 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     return text.substring(0, end > 0 ? end : SAMPLE);
   }
 
-  private static Separator likeliest(TableKind kind, String file, String text, ColumnMap map) {
-    Separator best = Separator.COMMA;
+  private static Cut likeliest(TableKind kind, String file, String text, ColumnMap map) {
+    Optional<Cut> best = Optional.empty();
     double most = 0;
     // Columns of blanks are tried only where no character parts the cells.
     boolean found = false;
@@ -169,13 +176,14 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       double worth = cut.worth(kind);
       found |= separator.isOneCharacter() && worth > 0 && cut.header().index() >= 0;
       // Where another sign parts as well, a comma is more likely a decimal one.
-      boolean decimal = best == Separator.COMMA && worth == most && isDecimal(text);
+      boolean comma = best.isEmpty() || best.get().separator() == Separator.COMMA;
+      boolean decimal = comma && worth == most && isDecimal(text);
       if (worth > most || (decimal && worth > 0)) {
-        best = separator;
+        best = Optional.of(cut);
         most = worth;
       }
     }
-    return most > 0 ? best : blanksOrFirst(kind, file, text, map);
+    return best.orElseGet(() -> blanksOrFirst(kind, file, text, map));
   }
 
   /** Whether every comma of the text stands between digits. */
@@ -193,8 +201,8 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     return true;
   }
 
-  private static Separator blanksOrFirst(TableKind kind, String file, String text, ColumnMap map) {
-    Separator best = Separator.COMMA;
+  private static Cut blanksOrFirst(TableKind kind, String file, String text, ColumnMap map) {
+    Optional<Cut> best = Optional.empty();
     double most = 0;
     for (Separator separator : Separator.values()) {
       if (separator == Separator.SHEET) {
@@ -203,11 +211,11 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       Cut cut = by(separator, kind, file, text, map);
       double worth = separator.isOneCharacter() ? cut.evenness() * 1.5 : cut.worth(kind);
       if (worth > most) {
-        best = separator;
+        best = Optional.of(cut);
         most = worth;
       }
     }
-    return best;
+    return best.orElseGet(() -> by(Separator.COMMA, kind, file, text, map));
   }
 
   private static Cut by(
@@ -229,7 +237,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       if (told.isPresent() && !told.get().equals(rows.get(index).line() + "")) {
         continue;
       }
-      if (!mayBeHeader(kind, rows.get(index), map) && told.isEmpty()) {
+      if (told.isEmpty() && HeaderMatch.highestScore(kind, map, rows.get(index)) <= most) {
         continue;
       }
       Header header = HeaderMatch.at(kind, file, map, rows, index);
@@ -242,19 +250,6 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     return best.index() >= 0 || !kind.isExported()
         ? best
         : HeaderlessMatch.of(kind, file, map, rows);
-  }
-
-  /** Spares most rows the full search. */
-  private static boolean mayBeHeader(TableKind kind, Row row, ColumnMap map) {
-    if (!kind.isExported() || !map.entries().isEmpty()) {
-      return true;
-    }
-    for (String cell : row.cells()) {
-      if (!HeaderWords.matches(kind, cell).isEmpty()) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** How much the header explains, times how many rows are as long as it. */

@@ -53,6 +53,24 @@ final class HeaderMatch {
     return new Header(index, match.names, match.uses, match.pair);
   }
 
+  /**
+   * What {@link #at} can score with this row at most, told by its words alone, which spares most
+   * rows a look at those below.
+   */
+  static int highestScore(TableKind kind, ColumnMap map, Row header) {
+    // Designators and fitted by their cells; of what is told, at most a position and its halves.
+    int highest = 2 + 9 * map.entries().size();
+    for (String name : header.cells()) {
+      int most = 0;
+      for (HeaderWords.Match match : HeaderWords.matches(kind, name)) {
+        int score = match.column() == Column.POSITION ? 7 : match.isWeak() ? 1 : 3;
+        most = Math.max(most, score);
+      }
+      highest += most;
+    }
+    return highest;
+  }
+
   private void useWhatIsTold() {
     if (map.entries().isEmpty()) {
       return;

@@ -1,16 +1,48 @@
 package lowfirst.intake;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The unit that a header carries: {@code X (mm)}, {@code Mid X [mil]}, {@code PosX_inch}. */
 final class HeaderUnit {
-  private static final Pattern UNIT =
+  private static final List<String> UNITS =
+      List.of(
+          "mm",
+          "millimeter",
+          "millimeters",
+          "millimetre",
+          "millimetres",
+          "mil",
+          "mils",
+          "thou",
+          "inch",
+          "inches",
+          "in",
+          "um",
+          "µm",
+          "μm",
+          "micron",
+          "microns",
+          "nm",
+          "cm",
+          "мм",
+          "\"",
+          "\u2033",
+          "deg",
+          "degree",
+          "degrees",
+          "°",
+          "%",
+          "V",
+          "A",
+          "W",
+          "Ω");
+
+  private static final Pattern HEADER =
       Pattern.compile(
-          "^(.*?)[\\s_,/-]*[(\\[{]?\\s*"
-              + "(mm|millimeters?|millimetres?|mils?|thou|inch|inches|in|um|µm|μm|microns?|nm|cm|мм|[\"\u2033]|deg|degrees?|°|%|V|A|W|Ω)"
-              + "\\s*[)\\]}]?$",
+          "^(.*?)[\\s_,/-]*[(\\[{]?\\s*(" + String.join("|", UNITS) + ")\\s*[)\\]}]?$",
           Pattern.CASE_INSENSITIVE);
 
   /** A longer text is no header. */
@@ -20,22 +52,35 @@ final class HeaderUnit {
 
   /** The header without its unit; the header itself when it carries none. */
   static String without(String header) {
-    if (header.length() > LONGEST) {
-      return header;
-    }
-    Matcher matcher = UNIT.matcher(header.strip());
-    return matcher.matches() && isSetApart(matcher) ? matcher.group(1).strip() : header.strip();
+    String text = header.strip();
+    return parted(text).map(matcher -> matcher.group(1).strip()).orElse(text);
   }
 
   /** The unit, spelt as {@code Quantity} knows it. */
   static Optional<String> of(String header) {
-    if (header.length() > LONGEST) {
+    return parted(header.strip()).map(matcher -> canonical(matcher.group(2)));
+  }
+
+  private static Optional<Matcher> parted(String text) {
+    if (text.length() > LONGEST || !mayEndInUnit(text)) {
       return Optional.empty();
     }
-    Matcher matcher = UNIT.matcher(header.strip());
-    return matcher.matches() && isSetApart(matcher)
-        ? Optional.of(canonical(matcher.group(2)))
-        : Optional.empty();
+    Matcher matcher = HEADER.matcher(text);
+    return matcher.matches() && isSetApart(matcher) ? Optional.of(matcher) : Optional.empty();
+  }
+
+  /** Spares most texts the pattern. */
+  private static boolean mayEndInUnit(String text) {
+    if (text.isEmpty() || ")]}".indexOf(text.charAt(text.length() - 1)) >= 0) {
+      return true;
+    }
+    for (String unit : UNITS) {
+      int from = text.length() - unit.length();
+      if (text.regionMatches(true, from, unit, 0, unit.length())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** One spelling for each unit. */

@@ -46,6 +46,9 @@ final class HeaderWords {
 
   /** The columns that {@code header} may name in a table of this kind, the surest first. */
   static List<Match> matches(TableKind kind, String header) {
+    if (isNumber(header)) {
+      return List.of();
+    }
     Map<String, List<Match>> words = BY_TABLE.get(kind);
     String text = HeaderUnit.without(header);
     List<Match> whole = words.getOrDefault(key(text), List.of());
@@ -53,6 +56,17 @@ final class HeaderWords {
       return whole;
     }
     return text.indexOf('/') < 0 ? inside(text, words) : halves(text, words);
+  }
+
+  /** Whether digits and points are all there is, as in most cells of a placement list. */
+  private static boolean isNumber(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c != '.' && c != '-' && (c < '0' || c > '9')) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The cell of a header row that names a column surest; -1 when none does. */

@@ -61,7 +61,7 @@ public final class KitReader {
         new Kit(
             SettingsReader.settings(files.name(), settings, problems),
             boards,
-            own.over(ShippedTables.catalogue()),
+            own.over(ShippedTables::catalogue),
             rows(TableKind.RAILS, SupplyTables::rails),
             channels(boards),
             rows(TableKind.DRIVERS, SupplyTables::drivers),

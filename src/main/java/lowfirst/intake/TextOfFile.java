@@ -184,6 +184,9 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   /** Signs spelt as for the web, and UTF-8 that a program took for Windows-1252 and saved. */
   private static String mended(String saved) {
+    if (!mayBeMended(saved)) {
+      return saved;
+    }
     String text = WebSigns.plain(saved);
     if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
       return text;
@@ -194,6 +197,17 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
         .replace("\u00e2\u201e\u00a6", "Ω")
         .replace("\u00c2\u00b1", "±")
         .replace("\u00c2\u00b0", "°");
+  }
+
+  /** One look at most texts, which are plain throughout. */
+  private static boolean mayBeMended(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (c == '&' || c > '~') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isStray(int character) {

@@ -5,64 +5,89 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** All datasheet lines that a kit knows: its own, and the shipped catalogue's where it has none. */
 public final class Datasheets {
 
-  private final List<DatasheetLine> lines;
-  private final Map<String, List<DatasheetLine>> byType = new LinkedHashMap<>();
+  private final Supplier<List<DatasheetLine>> source;
+  private Optional<Index> index = Optional.empty();
 
-  private Datasheets(List<DatasheetLine> lines) {
-    this.lines = List.copyOf(lines);
-    for (DatasheetLine line : this.lines) {
-      byType.computeIfAbsent(key(line.partType()), none -> new ArrayList<>()).add(line);
+  private record Index(List<DatasheetLine> lines, Map<String, List<DatasheetLine>> byType) {
+
+    private static Index of(List<DatasheetLine> lines) {
+      var byType = new LinkedHashMap<String, List<DatasheetLine>>();
+      for (DatasheetLine line : lines) {
+        byType.computeIfAbsent(key(line.partType()), none -> new ArrayList<>()).add(line);
+      }
+      return new Index(List.copyOf(lines), byType);
     }
+  }
+
+  private Datasheets(Supplier<List<DatasheetLine>> source) {
+    this.source = source;
   }
 
   /** No lines at all. */
   public static Datasheets none() {
-    return new Datasheets(List.of());
+    return of(List.of());
   }
 
   /** These lines, in the order given. */
   public static Datasheets of(List<DatasheetLine> lines) {
-    return new Datasheets(lines);
+    List<DatasheetLine> copied = List.copyOf(lines);
+    return new Datasheets(() -> copied);
+  }
+
+  /** Most commands on most kits ask for no line, so none is gathered before. */
+  private synchronized Index index() {
+    if (index.isEmpty()) {
+      index = Optional.of(Index.of(source.get()));
+    }
+    return index.get();
   }
 
   /** Every line, in the order given. */
   public List<DatasheetLine> lines() {
-    return lines;
+    return index().lines();
   }
 
   /** The lines about one part type, in the order given; empty when none is known. */
   public List<DatasheetLine> about(String partType) {
-    return List.copyOf(byType.getOrDefault(key(partType), List.of()));
+    return List.copyOf(index().byType().getOrDefault(key(partType), List.of()));
   }
 
   /** The lines about one part type with one symbol. */
   public List<DatasheetLine> about(String partType, String symbol) {
-    return byType.getOrDefault(key(partType), List.of()).stream()
+    return index().byType().getOrDefault(key(partType), List.of()).stream()
         .filter(line -> line.symbol().equals(symbol))
         .toList();
   }
 
   /** The lines of every part type, one list each, in the order of their first lines. */
   public List<List<DatasheetLine>> byPartType() {
-    return byType.values().stream().map(List::copyOf).toList();
+    return index().byType().values().stream().map(List::copyOf).toList();
   }
 
   /** Whether anything is known about a part type. */
   public boolean know(String partType) {
-    return byType.containsKey(key(partType));
+    return index().byType().containsKey(key(partType));
   }
 
-  /** These lines, and {@code shipped} ones for every part type and symbol that these lack. */
-  public Datasheets over(Datasheets shipped) {
-    var joined = new ArrayList<>(lines);
-    shipped.lines.stream()
-        .filter(line -> about(line.partType(), line.symbol()).isEmpty())
-        .forEach(joined::add);
-    return of(joined);
+  /**
+   * These lines, and {@code shipped} ones for every part type and symbol that these lack; nobody
+   * asks for those before anything is asked of the result.
+   */
+  public Datasheets over(Supplier<Datasheets> shipped) {
+    return new Datasheets(
+        () -> {
+          var joined = new ArrayList<>(lines());
+          shipped.get().lines().stream()
+              .filter(line -> about(line.partType(), line.symbol()).isEmpty())
+              .forEach(joined::add);
+          return joined;
+        });
   }
 
   /** The type number without blanks, hyphens, underlines and slashes, in capitals. */

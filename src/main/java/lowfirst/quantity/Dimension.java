@@ -3,6 +3,7 @@ package lowfirst.quantity;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What an amount measures, with its one unit inside the program and the further units people write.
@@ -74,6 +75,7 @@ public enum Dimension {
   private final String symbol;
   private final boolean prefixed;
   private final Map<String, BigDecimal> units;
+  private final Map<String, BigDecimal> unitsInAnyCase;
 
   Dimension(String symbol, boolean prefixed, String... unitsAndScales) {
     this.symbol = symbol;
@@ -83,6 +85,8 @@ public enum Dimension {
       table.put(unitsAndScales[i], new BigDecimal(unitsAndScales[i + 1]));
     }
     this.units = Map.copyOf(table);
+    this.unitsInAnyCase = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    this.unitsInAnyCase.putAll(table);
   }
 
   /** The unit in which amounts of this dimension are held and shown. */
@@ -95,8 +99,13 @@ public enum Dimension {
     return prefixed;
   }
 
-  /** Every unit text understood, with its size in {@link #symbol()}. */
-  Map<String, BigDecimal> units() {
-    return units;
+  /** The size in {@link #symbol()} of a unit spelt just so; null where it is not understood. */
+  BigDecimal unit(String text) {
+    return units.get(text);
+  }
+
+  /** The size of a unit in whatever case it is spelt; null where it is not understood. */
+  BigDecimal unitInAnyCase(String text) {
+    return unitsInAnyCase.get(text);
   }
 }

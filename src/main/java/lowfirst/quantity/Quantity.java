@@ -3,7 +3,6 @@ package lowfirst.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lowfirst.problem.Reading;
@@ -166,18 +165,10 @@ public record Quantity(BigDecimal amount, Dimension dimension) implements Compar
   }
 
   private static Optional<BigDecimal> unitScale(String unit, Dimension dimension) {
-    BigDecimal exact = dimension.units().get(unit);
-    if (exact != null) {
-      return Optional.of(exact);
-    }
-    if (unit.length() == 1 && dimension != Dimension.CAPACITANCE) {
-      return Optional.empty();
-    }
-    String folded = unit.toLowerCase(Locale.ROOT);
-    return dimension.units().entrySet().stream()
-        .filter(known -> known.getKey().toLowerCase(Locale.ROOT).equals(folded))
-        .map(Map.Entry::getValue)
-        .findFirst();
+    BigDecimal exact = dimension.unit(unit);
+    // A single letter in the other case is another unit, or a prefix.
+    boolean anyCase = unit.length() != 1 || dimension == Dimension.CAPACITANCE;
+    return Optional.ofNullable(exact == null && anyCase ? dimension.unitInAnyCase(unit) : exact);
   }
 
   /** The amount as a double, in the dimension's own unit. */

@@ -52,7 +52,7 @@ public final class SwappedKit {
     List<Board> boards = kit.boards().stream().map(this::applied).toList();
     List<Swap> swaps = kit.swaps().stream().map(this::withAsked).toList();
     List<Driver> drivers = kit.drivers().stream().map(this::driven).toList();
-    return with(kit, boards, drivers, Datasheets.of(named).over(kit.datasheets()), swaps);
+    return with(kit, boards, drivers, Datasheets.of(named).over(kit::datasheets), swaps);
   }
 
   /**

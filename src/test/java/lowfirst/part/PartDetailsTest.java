@@ -134,7 +134,7 @@ class PartDetailsTest {
                 line("A", "VDS", "shipped"),
                 line("a", "ID", "shipped"),
                 line("B", "VDS", "shipped")));
-    Datasheets both = own.over(shipped);
+    Datasheets both = own.over(() -> shipped);
     assertEquals(
         List.of("own", "shipped"),
         both.about("A").stream().map(line -> line.source().text()).toList());

@@ -156,7 +156,7 @@ class SwapFindingTest {
     return new Kit(
         kit.settings(),
         kit.boards(),
-        more.datasheets().over(kit.datasheets()),
+        more.datasheets().over(kit::datasheets),
         kit.rails(),
         kit.channels(),
         kit.drivers(),
