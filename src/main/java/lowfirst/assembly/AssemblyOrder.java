@@ -100,13 +100,22 @@ public final class AssemblyOrder {
 
   private static List<Group> groups(Collection<Seat> seats, Set<Seat> covering) {
     Map<Sort, List<Seat>> bySort = new LinkedHashMap<>();
-    seats.forEach(
-        seat ->
-            bySort.computeIfAbsent(Sort.of(seat, covering), none -> new ArrayList<>()).add(seat));
-    return bySort.values().stream()
-        .map(list -> list.stream().sorted(Comparator.comparing(Seat::designator)).toList())
-        .map(Group::new)
-        .toList();
+    Optional<Seat> before = Optional.empty();
+    List<Seat> alike = List.of();
+    for (Seat seat : seats) {
+      // Of a line of the BOM one seat is like the other.
+      if (before.isEmpty() || !seat.isOfTheSameLine(before.get())) {
+        alike = bySort.computeIfAbsent(Sort.of(seat, covering), none -> new ArrayList<>());
+      }
+      alike.add(seat);
+      before = Optional.of(seat);
+    }
+    var groups = new ArrayList<Group>();
+    for (List<Seat> list : bySort.values()) {
+      list.sort(Comparator.comparing(Seat::designator));
+      groups.add(new Group(list));
+    }
+    return groups;
   }
 
   /** The groups to solder on each side, the lower side first, the top first when that is open. */
@@ -154,8 +163,8 @@ public final class AssemblyOrder {
 
   private Step step(Board board, Ranked ranked) {
     Group group = ranked.group();
-    List<Placement> placements =
-        group.seats().stream().map(Seat::placement).flatMap(Optional::stream).toList();
+    var placements = new ArrayList<Placement>();
+    group.seats().forEach(seat -> seat.placement().ifPresent(placements::add));
     return new Step(
         ++steps,
         board.name(),

@@ -7,6 +7,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 
 /**
@@ -39,6 +40,16 @@ record Seat(
     OUTLINE,
     ASSUMPTION,
     NOBODY
+  }
+
+  /** Whether both hold one and the same part type, at one height and stage, and no link. */
+  @SuppressWarnings("ReferenceEquality") // quick to tell; equal ones may be told apart
+  boolean isOfTheSameLine(Seat other) {
+    return type == other.type
+        && type.kind() != PartKind.WIRE_LINK
+        && height.equals(other.height)
+        && stage == other.stage
+        && statedHeight == other.statedHeight;
   }
 
   Optional<BodyArea> area() {

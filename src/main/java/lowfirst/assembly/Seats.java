@@ -38,12 +38,18 @@ final class Seats {
   /** The seats of a board, in the order of the tables. */
   static Seats of(Board board) {
     var seats = new ArrayList<Seat>(board.parts().size());
+    Height height = null;
     for (BoardPart part : board.parts()) {
       Seat seat = part.item().isEmpty() ? onlyPlaced(part) : null;
       for (Item item : part.items()) {
         if (item.isFitted() && item.partType().kind().isOnTheBoard()) {
+          height =
+              height != null && height.isOf(item, part.outline())
+                  ? height
+                  : Height.of(item, part.outline());
+          Seat named = seat(part, height);
           // A socket that shares its circuit's designator is added by Sockets under its own.
-          seat = seat == null ? seat(part, item) : theCircuit(seat, seat(part, item));
+          seat = seat == null ? named : theCircuit(seat, named);
         }
       }
       if (seat != null) {
@@ -95,18 +101,32 @@ final class Seats {
         : first;
   }
 
-  private static Seat seat(BoardPart part, Item item) {
-    Optional<BodyOutline> outline = part.outline();
-    OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
-    boolean stated = item.heightMillimetres().isPresent();
+  /** How tall the parts of a BOM line with one body are: found once for all of them. */
+  private record Height(
+      Item item, Optional<BodyOutline> outline, OptionalDouble millimetres, StatedBy statedBy) {
+
+    static Height of(Item item, Optional<BodyOutline> outline) {
+      OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
+      return item.heightMillimetres().isPresent()
+          ? new Height(item, outline, item.heightMillimetres(), StatedBy.BOM)
+          : new Height(item, outline, known, Seats.statedBy(outline, known));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // quick to tell; an equal one may be made anew
+    boolean isOf(Item line, Optional<BodyOutline> body) {
+      return item == line && outline.equals(body);
+    }
+  }
+
+  private static Seat seat(BoardPart part, Height height) {
     return new Seat(
         part.designator(),
-        item.partType(),
+        height.item().partType(),
         part.placement(),
         part.side(),
-        outline,
-        stated ? item.heightMillimetres() : known,
-        stated ? StatedBy.BOM : statedBy(outline, known),
+        part.outline(),
+        height.millimetres(),
+        height.statedBy(),
         Step.Stage.SOLDER,
         "");
   }

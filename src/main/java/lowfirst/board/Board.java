@@ -56,13 +56,14 @@ public final class Board {
     int named = items.stream().mapToInt(item -> item.designators().size()).sum();
     this.parts = new PartIndex(named + placements.size());
     for (Item item : this.items) {
+      Optional<Item> line = Optional.of(item);
       Optional<BodyOutline> settled = bodies.ofAllIn(item);
       for (Designator designator : item.designators()) {
         BoardPart part = parts.of(designator);
         if (part.item().isEmpty()) {
-          settled.ifPresent(part::shapedAs);
+          part.shapedAs(settled);
         }
-        part.namedBy(item);
+        part.namedBy(line);
       }
     }
     for (Placement placement : this.placements) {
@@ -83,7 +84,7 @@ public final class Board {
 
   private static void findBody(BoardPart part, BodyFinder bodies) {
     if (part.outline().isEmpty()) {
-      bodies.of(part).ifPresent(part::shapedAs);
+      part.shapedAs(bodies.of(part));
     }
   }
 

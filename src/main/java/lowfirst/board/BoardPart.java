@@ -11,39 +11,40 @@ import lowfirst.part.BodyOutline;
  */
 public final class BoardPart {
   private final Designator designator;
-  private Item item;
+  private Optional<Item> item = Optional.empty();
   private List<Item> further = List.of();
-  private Placement placement;
+  private Optional<Placement> placement = Optional.empty();
 
   /** Kept beside the placement, since an assembly order asks no more of it. */
   private Side side = Side.TOP;
 
-  private BodyOutline outline;
+  private Optional<BodyOutline> outline = Optional.empty();
 
   BoardPart(Designator designator) {
     this.designator = designator;
   }
 
-  void namedBy(Item line) {
-    if (item == null) {
+  /** The line in the wrapper that all its parts share. */
+  void namedBy(Optional<Item> line) {
+    if (item.isEmpty()) {
       item = line;
-    } else if (!isLast(line)) {
+    } else if (!isLast(line.orElseThrow())) {
       further = new ArrayList<>(further);
-      further.add(line);
+      further.add(line.get());
     }
   }
 
   @SuppressWarnings("ReferenceEquality") // a line that names it twice, not one that says the same
   private boolean isLast(Item line) {
-    return line == (further.isEmpty() ? item : further.get(further.size() - 1));
+    return line == (further.isEmpty() ? item.get() : further.get(further.size() - 1));
   }
 
   void placedAt(Placement place) {
-    placement = place;
+    placement = Optional.of(place);
     side = place.side();
   }
 
-  void shapedAs(BodyOutline body) {
+  void shapedAs(Optional<BodyOutline> body) {
     outline = body;
   }
 
@@ -54,23 +55,23 @@ public final class BoardPart {
 
   /** The BOM line that it belongs to: the first that names it. */
   public Optional<Item> item() {
-    return Optional.ofNullable(item);
+    return item;
   }
 
   /** Every BOM line that names it, a socket's and its circuit's, for example; mostly one. */
   public List<Item> items() {
     if (further.isEmpty()) {
-      return item == null ? List.of() : List.of(item);
+      return item.map(List::of).orElse(List.of());
     }
     var all = new ArrayList<Item>();
-    all.add(item);
+    all.add(item.get());
     all.addAll(further);
     return all;
   }
 
   /** Where it sits: the first placement of it. */
   public Optional<Placement> placement() {
-    return Optional.ofNullable(placement);
+    return placement;
   }
 
   /** Which side its body is on; the top where that isn't known. */
@@ -80,6 +81,6 @@ public final class BoardPart {
 
   /** Its body, as far as it was found. */
   public Optional<BodyOutline> outline() {
-    return Optional.ofNullable(outline);
+    return outline;
   }
 }

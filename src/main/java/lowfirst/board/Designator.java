@@ -70,9 +70,19 @@ public final class Designator implements Comparable<Designator> {
     return number != 0;
   }
 
-  /** A number that no other usual designator has; 0 if this is none. */
-  long number() {
-    return number;
+  /** Whether both are usual, with the same letters, and the other has the next number. */
+  public boolean isJustBefore(Designator other) {
+    return number != 0 && number + 1 == other.number;
+  }
+
+  /** Of a usual designator a number for its letters, which no other letters have. */
+  int letters() {
+    return (int) (number >>> 32);
+  }
+
+  /** Of a usual designator its figures: 17 of R17; 1 to 999 999. */
+  int figures() {
+    return (int) number;
   }
 
   /** The letters it starts with, in capitals: {@code R} of R12; empty when it starts otherwise. */

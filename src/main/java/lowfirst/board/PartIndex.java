@@ -1,21 +1,31 @@
 package lowfirst.board;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Finds parts by their designators. Usual ones stand in plain arrays, since a large board looks
- * each of its placements up and a map follows four objects to one.
+ * Finds parts by their designators. Those with usual ones stand in rows, R1 to R99 behind one
+ * another, since a large board looks each of its placements up and a map follows four objects to
+ * one.
  */
 final class PartIndex {
-  /** A slot with the number of a usual designator has its part; 0 is a free one. */
-  private final long[] numbers;
-
-  private final BoardPart[] numbered;
+  private final Map<Integer, Row> rows = new HashMap<>();
   private final Map<Designator, BoardPart> others = new HashMap<>();
   private final List<BoardPart> all = new ArrayList<>();
+
+  /** How many more places rows may have: a few high numbers make no long rows. */
+  private int placesLeft;
+
+  /** The parts whose designators start with the same letters, each at the place of its number. */
+  private static final class Row {
+    private BoardPart[] parts = new BoardPart[0];
+
+    /** Whether some number was too high for it. */
+    private boolean hasOthers;
+  }
 
   /**
    * An empty index.
@@ -23,10 +33,7 @@ final class PartIndex {
    * @param most how many parts will be asked for at most
    */
   PartIndex(int most) {
-    // At most half full, so that a free slot is near.
-    int slots = 4 * Integer.highestOneBit(Math.max(1, most));
-    this.numbers = new long[slots];
-    this.numbered = new BoardPart[slots];
+    this.placesLeft = 64 + 8 * most;
   }
 
   /** Every part, in the order in which they were first asked for. */
@@ -36,20 +43,37 @@ final class PartIndex {
 
   /** The part of a designator, made where there is none yet. */
   BoardPart of(Designator designator) {
-    if (designator.number() == 0) {
+    if (!designator.isUsual()) {
       return others.computeIfAbsent(designator, this::made);
     }
-    int slot = slot(designator);
-    if (numbers[slot] == 0) {
-      numbers[slot] = designator.number();
-      numbered[slot] = made(designator);
+    Row row = rows.computeIfAbsent(designator.letters(), none -> new Row());
+    BoardPart known = find(row, designator);
+    if (known != null) {
+      return known;
     }
-    return numbered[slot];
+    BoardPart part = made(designator);
+    if (hasPlace(row, designator.figures())) {
+      row.parts[designator.figures()] = part;
+    } else {
+      row.hasOthers = true;
+      others.put(designator, part);
+    }
+    return part;
   }
 
   /** The part of a designator; null when there is none. */
   BoardPart find(Designator designator) {
-    return designator.number() == 0 ? others.get(designator) : numbered[slot(designator)];
+    if (!designator.isUsual()) {
+      return others.get(designator);
+    }
+    Row row = rows.get(designator.letters());
+    return row == null ? null : find(row, designator);
+  }
+
+  private BoardPart find(Row row, Designator designator) {
+    int place = designator.figures();
+    BoardPart part = place < row.parts.length ? row.parts[place] : null;
+    return part == null && row.hasOthers ? others.get(designator) : part;
   }
 
   private BoardPart made(Designator designator) {
@@ -58,12 +82,18 @@ final class PartIndex {
     return part;
   }
 
-  /** Where a usual designator stands, or the free slot where it belongs. */
-  private int slot(Designator designator) {
-    int slot = designator.hashCode() & numbers.length - 1;
-    while (numbers[slot] != 0 && numbers[slot] != designator.number()) {
-      slot = slot + 1 & numbers.length - 1;
+  /** Lengthens the row where it ends before this place, by half at least, if that may be. */
+  private boolean hasPlace(Row row, int place) {
+    int length = row.parts.length;
+    if (place < length) {
+      return true;
     }
-    return slot;
+    int longer = Math.max(place + 1, length + length / 2);
+    if (longer - length > placesLeft) {
+      return false;
+    }
+    placesLeft -= longer - length;
+    row.parts = Arrays.copyOf(row.parts, longer);
+    return true;
   }
 }

@@ -9,14 +9,14 @@ import lowfirst.part.BodyOutline;
  */
 public final class Placed {
   private final Placement placement;
-  private final Item item;
-  private final BodyOutline outline;
+  private final Optional<Item> item;
+  private final Optional<BodyOutline> outline;
   private final boolean again;
 
   Placed(Placement placement, BoardPart part, boolean again) {
     this.placement = placement;
-    this.item = part.item().orElse(null);
-    this.outline = part.outline().orElse(null);
+    this.item = part.item();
+    this.outline = part.outline();
     this.again = again;
   }
 
@@ -27,12 +27,12 @@ public final class Placed {
 
   /** The BOM line that its designator belongs to. */
   public Optional<Item> item() {
-    return Optional.ofNullable(item);
+    return item;
   }
 
   /** The body of its part, as far as it was found. */
   public Optional<BodyOutline> outline() {
-    return Optional.ofNullable(outline);
+    return outline;
   }
 
   /** Whether an earlier row places the same designator. */
@@ -42,6 +42,6 @@ public final class Placed {
 
   /** Whether it is to be fitted: what no BOM line names is, since it is placed. */
   public boolean isFitted() {
-    return item == null || item.isFitted();
+    return item.isEmpty() || item.get().isFitted();
   }
 }

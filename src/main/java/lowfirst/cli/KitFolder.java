@@ -1,7 +1,6 @@
 package lowfirst.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -157,15 +156,10 @@ final class KitFolder {
 
   private void addBytes(Path path, String name) throws IOException {
     long most = Math.min(LARGEST_FILE, LARGEST_KIT - total);
-    byte[] bytes = new byte[0];
-    boolean whole = Files.size(path) <= most;
-    if (whole) {
-      try (InputStream in = Files.newInputStream(path)) {
-        bytes = in.readNBytes((int) most);
-        // A file may grow while it is read.
-        whole = in.read() < 0;
-      }
-    }
+    boolean small = Files.size(path) <= most;
+    byte[] bytes = small ? Files.readAllBytes(path) : new byte[0];
+    // A file may grow while it is read.
+    boolean whole = small && bytes.length <= most;
     if (whole) {
       total += bytes.length;
       contents.put(name, bytes);

@@ -14,6 +14,9 @@ final class UnquotedText {
   /** Slots for cells met before; a cell that falls on another's slot takes it over. */
   private static final int SLOTS = 1 << 12;
 
+  /** Signs of a cell that is not compared one by one. */
+  private static final int LONG = 16;
+
   private final String text;
   private final char separator;
   private final String[] met = new String[SLOTS];
@@ -74,7 +77,7 @@ final class UnquotedText {
   private void add(int start, int end) {
     int slot = slot(start, end);
     String cell = met[slot];
-    if (cell == null || cell.length() != end - start || !text.startsWith(cell, start)) {
+    if (cell == null || cell.length() != end - start || !isThere(cell, start)) {
       cell = Rows.stripped(text.substring(start, end));
       met[slot] = cell;
     }
@@ -82,6 +85,13 @@ final class UnquotedText {
       cells = Arrays.copyOf(cells, 2 * filled);
     }
     cells[filled++] = cell;
+  }
+
+  /** A copy and its comparison are done many signs at a time, so a long cell is copied. */
+  private boolean isThere(String cell, int start) {
+    return cell.length() < LONG
+        ? text.startsWith(cell, start)
+        : cell.equals(text.substring(start, start + cell.length()));
   }
 
   /** By some of its signs: of a long cell more of them don't tell it better. */

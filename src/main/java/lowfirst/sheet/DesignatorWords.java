@@ -32,6 +32,9 @@ final class DesignatorWords {
 
   /** Whether the second has the same letters and the next number, without a zero before it. */
   private static boolean follows(Designator one, Designator next) {
+    if (one.isUsual() && next.isUsual()) {
+      return one.isJustBefore(next);
+    }
     int letters = letters(one.text());
     if (letters == 0
         || letters != letters(next.text())

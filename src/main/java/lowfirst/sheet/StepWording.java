@@ -1,5 +1,7 @@
 package lowfirst.sheet;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
@@ -196,10 +198,8 @@ public final class StepWording {
   }
 
   private static String heights(Batch batch) {
-    DoubleSummaryStatistics known =
-        batch.steps().stream()
-            .flatMapToDouble(step -> step.seatedHeightMillimetres().stream())
-            .summaryStatistics();
+    var known = new DoubleSummaryStatistics();
+    batch.steps().forEach(step -> step.seatedHeightMillimetres().ifPresent(known));
     if (known.getCount() == 0) {
       return "height not known";
     }
@@ -210,6 +210,6 @@ public final class StepWording {
 
   /** A height to a tenth of a millimetre. */
   static String millimetres(double height) {
-    return String.format(Locale.ROOT, "%.1f", height);
+    return BigDecimal.valueOf(height).setScale(1, RoundingMode.HALF_UP).toPlainString();
   }
 }

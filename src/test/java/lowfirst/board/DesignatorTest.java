@@ -117,6 +117,23 @@ class DesignatorTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "R1, R2, true",
+    "R9, R10, true",
+    "R2, R1, false",
+    "R1, R3, false",
+    "R1, R1, false",
+    "R1, C2, false",
+    "R1, r2, false",
+    "R09, R10, false",
+    "R999999, R1000000, false",
+    "A, B, false",
+  })
+  void the_next_number_behind_the_same_letters_follows(String one, String other, boolean follows) {
+    assertEquals(follows, Designator.of(one).isJustBefore(Designator.of(other)));
+  }
+
   /** What usual designators sort by first: their letters, as the alphabet has them. */
   private static String letters(Designator usual) {
     return usual.text().replaceAll("[0-9]", "");

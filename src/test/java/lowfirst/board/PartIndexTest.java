@@ -61,4 +61,21 @@ class PartIndexTest {
       }
     }
   }
+
+  /** High numbers among few parts have no row as long as that, and are found all the same. */
+  @Test
+  void a_few_high_numbers_are_found_before_and_after_their_row_has_grown() {
+    var index = new PartIndex(100);
+    BoardPart high = index.of(Designator.of("R999999"));
+    BoardPart middle = index.of(Designator.of("R900"));
+    for (int i = 1; i <= 95; i++) {
+      index.of(Designator.of("R" + i));
+    }
+    assertSame(high, index.of(Designator.of("R999999")));
+    assertSame(middle, index.of(Designator.of("R900")));
+    assertSame(middle, index.find(Designator.of("R900")));
+    assertNull(index.find(Designator.of("R901")));
+    assertNull(index.find(Designator.of("R999998")));
+    assertEquals(97, index.all().size());
+  }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lowfirst.board.SampleBoards;
@@ -141,6 +142,22 @@ class PartDetailsTest {
     assertEquals(1, both.about("B").size());
     assertEquals(2, both.byPartType().size());
     assertEquals(2, both.byPartType().get(0).size());
+  }
+
+  @Test
+  void what_is_shipped_is_gathered_once_and_not_before_a_line_is_asked_for() {
+    var asked = new AtomicInteger();
+    Datasheets both =
+        Datasheets.none()
+            .over(
+                () -> {
+                  asked.incrementAndGet();
+                  return Datasheets.of(List.of(line("A", "VDS", "shipped")));
+                });
+    assertEquals(0, asked.get());
+    assertTrue(both.know("A"));
+    assertEquals(1, both.lines().size());
+    assertEquals(1, asked.get());
   }
 
   // --- outlines

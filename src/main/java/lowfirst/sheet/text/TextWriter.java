@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import lowfirst.sheet.Block;
 import lowfirst.sheet.Document;
 
@@ -22,6 +23,8 @@ public final class TextWriter implements Block.Writer<List<String>> {
   private final Map<String, Map<String, List<String>>> said = new HashMap<>();
 
   private int saidNames;
+
+  private final Map<String, List<String>> paragraphs = new HashMap<>();
 
   private TextWriter(int width) {
     this.width = Math.max(NARROWEST, width);
@@ -79,7 +82,7 @@ public final class TextWriter implements Block.Writer<List<String>> {
 
   @Override
   public List<String> paragraph(Block.Paragraph paragraph) {
-    return wrapped("", paragraph.text());
+    return kept(paragraphs, paragraph.text(), () -> wrapped("", paragraph.text()));
   }
 
   @Override
@@ -102,13 +105,20 @@ public final class TextWriter implements Block.Writer<List<String>> {
     return lines;
   }
 
-  /** Facts say the same again and again. */
   private List<String> kept(Block.Facts.Fact fact, int indent) {
-    Map<String, List<String>> texts = said.computeIfAbsent(fact.name(), none -> new HashMap<>());
+    return kept(
+        said.computeIfAbsent(fact.name(), none -> new HashMap<>()),
+        fact.text(),
+        () -> aligned(fact, indent));
+  }
+
+  /** Facts and paragraphs say the same again and again. */
+  private static List<String> kept(
+      Map<String, List<String>> texts, String text, Supplier<List<String>> made) {
     if (texts.size() > MOST_KEPT) {
       texts.clear();
     }
-    return texts.computeIfAbsent(fact.text(), none -> aligned(fact, indent));
+    return texts.computeIfAbsent(text, none -> made.get());
   }
 
   /** A fact with its text beside its name, {@code indent} columns from the left. */
