@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +53,7 @@ record Design(
               Kind.DESIGN_UNREADABLE,
               Place.ofCell(file, refused.spot().line(), refused.spot().column(), "", ""),
               refused.getMessage() + ", so nothing of this file was used",
-              "export it again from the board's design");
+              refused.remedy());
       return new Design(
           List.of(), List.of(), Optional.empty(), Optional.empty(), List.of(fault), List.of());
     }
@@ -90,6 +91,7 @@ record Design(
     private final DesignData data;
     private final ColumnMap map;
     private final DesignData.Step step;
+    private final Optional<DesignData.Bom> bom;
     private final List<Problem> problems = new ArrayList<>();
     private final List<Understanding> understood = new ArrayList<>();
 
@@ -98,6 +100,8 @@ record Design(
       this.data = data;
       this.map = map;
       this.step = step();
+      this.bom = bom();
+      data.bomItems = bom.map(DesignData.Bom::items).orElse(List.of());
     }
 
     /** The step that holds the components: the board, not the panel that repeats it. */
@@ -110,12 +114,13 @@ record Design(
             .findFirst()
             .orElse(new DesignData.Step("", ""));
       }
+      // Of steps that fit as well the first.
       DesignData.Step chosen =
           filled.stream()
-              .filter(one -> one.type.equals("BOARD"))
-              .findFirst()
-              .or(() -> filled.stream().filter(one -> data.named.contains(one.name)).findFirst())
-              .orElse(filled.get(0));
+              .min(
+                  Comparator.comparing((DesignData.Step one) -> !one.type.equals("BOARD"))
+                      .thenComparing(one -> !data.named.contains(one.name)))
+              .orElseThrow();
       if (filled.size() > 1) {
         note(
             "several steps hold components, of which \"" + chosen.name + "\" was read",
@@ -124,6 +129,15 @@ record Design(
       // A package may stand in the step of the panel.
       data.steps.forEach(one -> one.packages.forEach(chosen.packages::putIfAbsent));
       return chosen;
+    }
+
+    /** The bill of materials that is for the step, else one that the content section names. */
+    private Optional<DesignData.Bom> bom() {
+      return data.boms.stream()
+          .filter(one -> !one.items().isEmpty())
+          .min(
+              Comparator.comparing((DesignData.Bom one) -> !one.steps().contains(step.name))
+                  .thenComparing(one -> !data.named.contains(one.name())));
     }
 
     Design read() {
@@ -178,9 +192,13 @@ record Design(
       understood.add(0, table.understanding());
       BomReader.Items read = BomReader.in(table, placements);
       read.problems().forEach(problem -> problems.add(from.placed(problem)));
-      if (data.bomNames.size() > 1) {
+      if (data.boms.size() > 1) {
         note(
-            "it holds " + data.bomNames.size() + " bills of materials, of which the first was read",
+            "it holds "
+                + data.boms.size()
+                + " bills of materials, of which \""
+                + bom.map(DesignData.Bom::name).orElse("")
+                + "\" was read",
             "export the one that you build");
       }
       return read.items().stream().map(from::placed).toList();
@@ -213,6 +231,14 @@ record Design(
       }
       if (data.units.isEmpty() && !step.components.isEmpty()) {
         missing.add("no units in its CadHeader");
+      }
+      if (!data.units.isEmpty() && DesignTables.unit(data.units).isEmpty()) {
+        problems.add(
+            new Problem(
+                Kind.UNIT_UNKNOWN,
+                Place.ofFile(file),
+                "the units \"" + data.units + "\" of its CadHeader are not known",
+                "say which they are with --column placements.unit=mm, mil, inch or µm"));
       }
       long low =
           step.components.stream()

@@ -21,7 +21,12 @@ final class DesignData {
   String units = "";
 
   String thickness = "";
-  final List<BomItem> bomItems = new ArrayList<>();
+
+  /** Every bill of materials; a file may hold one for each variant or board. */
+  final List<Bom> boms = new ArrayList<>();
+
+  /** Those of the bill that counts. */
+  List<BomItem> bomItems = List.of();
 
   /** Maker's part numbers by OEM design number, the first or chosen one of each. */
   final Map<String, String> makersNumbers = new HashMap<>();
@@ -30,9 +35,8 @@ final class DesignData {
   final Map<String, String> layerSides = new HashMap<>();
 
   final List<Step> steps = new ArrayList<>();
-  final List<String> bomNames = new ArrayList<>();
 
-  /** Steps that the content section names, the first first. */
+  /** Steps and bills of materials that the content section names. */
   final List<String> named = new ArrayList<>();
 
   /** What a padstack's hole is for. */
@@ -59,6 +63,13 @@ final class DesignData {
       this.type = type;
     }
   }
+
+  /**
+   * A bill of materials.
+   *
+   * @param steps those that its header says it is for
+   */
+  record Bom(String name, List<String> steps, List<BomItem> items) {}
 
   /** An item of the bill of materials. */
   record BomItem(

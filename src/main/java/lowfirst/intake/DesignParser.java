@@ -77,7 +77,7 @@ final class DesignParser {
   private void content() throws Refused {
     int depth = xml.depth();
     while (xml.next(depth)) {
-      if (xml.name().equals("StepRef")) {
+      if (xml.name().equals("StepRef") || xml.name().equals("BomRef")) {
         data.named.add(reference("name"));
       }
     }
@@ -85,16 +85,28 @@ final class DesignParser {
 
   private void bom() throws Refused {
     int depth = xml.depth();
-    data.bomNames.add(xml.attribute("name"));
-    boolean first = data.bomNames.size() == 1;
+    var bom =
+        new DesignData.Bom(reference("name"), new ArrayList<>(), new ArrayList<BomItem>());
+    data.boms.add(bom);
     while (xml.next(depth)) {
-      if (first && xml.name().equals("BomItem")) {
-        bomItem();
+      if (xml.name().equals("BomItem")) {
+        bomItem(bom);
+      } else if (xml.name().equals("BomHeader")) {
+        stepsOf(bom);
       }
     }
   }
 
-  private void bomItem() throws Refused {
+  private void stepsOf(DesignData.Bom bom) throws Refused {
+    int depth = xml.depth();
+    while (xml.next(depth)) {
+      if (xml.name().equals("StepRef")) {
+        bom.steps().add(reference("name"));
+      }
+    }
+  }
+
+  private void bomItem(DesignData.Bom bom) throws Refused {
     count();
     int depth = xml.depth();
     var item =
@@ -121,7 +133,7 @@ final class DesignParser {
         characteristics(item.characteristics());
       }
     }
-    data.bomItems.add(item);
+    bom.items().add(item);
   }
 
   private void characteristics(List<Characteristic> into) throws Refused {
@@ -162,7 +174,7 @@ final class DesignParser {
     String number = reference("OEMDesignNumber");
     while (xml.next(depth)) {
       if (xml.name().equals("AvlVmpn")) {
-        boolean chosen = xml.attribute("chosen").equals("true");
+        boolean chosen = isTrue("chosen");
         int inside = xml.depth();
         while (xml.next(inside)) {
           if (xml.name().equals("AvlMpn") && !xml.attribute("name").isEmpty()) {
@@ -252,7 +264,13 @@ final class DesignParser {
         xml.attribute("xOffset"),
         xml.attribute("yOffset"),
         xml.attribute("rotation"),
-        xml.attribute("mirror").equals("true"));
+        isTrue("mirror"));
+  }
+
+  /** XML Schema has two words for it. */
+  private boolean isTrue(String attribute) {
+    String text = xml.attribute(attribute);
+    return text.equals("true") || text.equals("1");
   }
 
   private At at() {
@@ -375,7 +393,7 @@ final class DesignParser {
             number("xOffset").orElse(0),
             number("yOffset").orElse(0),
             number("rotation").orElse(0),
-            xml.attribute("mirror").equals("true"),
+            isTrue("mirror"),
             number("scale").orElse(1));
       } else if (x.isPresent() && y.isPresent()) {
         if (polygon.size() >= MOST_CORNERS) {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import lowfirst.intake.DesignData.BomItem;
 import lowfirst.intake.DesignData.Component;
@@ -18,9 +19,6 @@ import lowfirst.problem.Problem;
 
 /** Lays out the bill of materials and the components of an IPC-2581 file as two tables. */
 final class DesignTables {
-  private static final Map<String, String> UNITS =
-      Map.of("MILLIMETER", "mm", "INCH", "inch", "MICRON", "µm");
-
   private final String file;
   private final DesignData data;
   private final DesignData.Step step;
@@ -37,12 +35,18 @@ final class DesignTables {
     this.step = step;
     this.characteristics = new Characteristics(file, data.bomItems, map);
     this.bom = new DesignTable(TableKind.BOM, file, bomColumns());
-    String unit = UNITS.getOrDefault(data.units, "");
-    this.placements = new DesignTable(TableKind.PLACEMENTS, file, placementColumns(unit));
+    this.placements =
+        new DesignTable(TableKind.PLACEMENTS, file, placementColumns(unit(data.units)));
     step.components.forEach(component -> components.putIfAbsent(component.name(), component));
     data.bomItems.forEach(this::add);
     step.components.forEach(this::add);
     characteristics.guessed().forEach(name -> problems.add(guessed(name)));
+  }
+
+  /** The standard has MILLIMETER, MICRON and INCH; other spellings are understood, too. */
+  static String unit(String units) {
+    String unit = HeaderUnit.canonical(units.toLowerCase(Locale.ROOT));
+    return !unit.isEmpty() && Lengths.isUnit(unit) ? unit : "";
   }
 
   DesignTable bom() {

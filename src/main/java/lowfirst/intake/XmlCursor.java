@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.io.ByteArrayInputStream;
+import java.io.CharConversionException;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -33,10 +34,20 @@ final class XmlCursor {
   static final class Refused extends Exception {
     private static final long serialVersionUID = 1;
     private final transient Spot spot;
+    private final String remedy;
 
     Refused(Spot spot, String message) {
+      this(spot, message, "export it again from the board's design");
+    }
+
+    Refused(Spot spot, String message, String remedy) {
       super(message);
       this.spot = spot;
+      this.remedy = remedy;
+    }
+
+    String remedy() {
+      return remedy;
     }
 
     Spot spot() {
@@ -55,6 +66,9 @@ final class XmlCursor {
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+    // Names are cut here, so that a prefix that nobody declared does no harm.
+    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+    factory.setXMLReporter((message, kind, about, where) -> {});
     try {
       return new XmlCursor(factory.createXMLStreamReader(new ByteArrayInputStream(bytes)));
     } catch (XMLStreamException notXml) {
@@ -101,7 +115,10 @@ final class XmlCursor {
         before = here(text ? 1 : 0);
         switch (event) {
           case XMLStreamConstants.DTD ->
-              throw new Refused(spot, "it has a document type, which could hide what is in it");
+              throw new Refused(
+                  before,
+                  "it has a document type, which could hide what is in it",
+                  "export it again without one, or delete it: from <!DOCTYPE to its >");
           case XMLStreamConstants.START_ELEMENT -> {
             depth++;
             if (depth > DEEPEST) {
@@ -124,7 +141,18 @@ final class XmlCursor {
       }
       return false;
     } catch (XMLStreamException | RuntimeException broken) {
-      throw new Refused(here(0), "the XML is broken here: it breaks off, or a tag does not fit");
+      boolean bytes =
+          broken instanceof XMLStreamException stream
+              && stream.getNestedException() instanceof CharConversionException;
+      throw bytes
+          ? new Refused(
+              here(0),
+              "there are letters here in another encoding than its first line states",
+              "export it again, or correct encoding=\"...\" in its first line")
+          : new Refused(
+              here(0),
+              "the XML is broken here: it breaks off, a tag does not fit, or a sign &...; is not"
+                  + " known");
     }
   }
 
@@ -136,7 +164,8 @@ final class XmlCursor {
 
   /** The name of the element at hand. */
   String name() {
-    return reader.getLocalName();
+    String name = reader.getLocalName();
+    return name.substring(name.indexOf(':') + 1);
   }
 
   /** Where the element at hand starts. */
@@ -147,7 +176,9 @@ final class XmlCursor {
   /** An attribute of the element at hand; empty when it has none of that name. */
   String attribute(String name) {
     for (int i = 0; i < reader.getAttributeCount(); i++) {
-      if (reader.getAttributeLocalName(i).equals(name)) {
+      String own = reader.getAttributeLocalName(i);
+      boolean prefixed = own.length() > name.length() && own.endsWith(name);
+      if (own.equals(name) || (prefixed && own.charAt(own.length() - name.length() - 1) == ':')) {
         return Rows.stripped(reader.getAttributeValue(i));
       }
     }
