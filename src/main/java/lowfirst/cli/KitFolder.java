@@ -42,8 +42,16 @@ final class KitFolder {
           "dat",
           "properties",
           "xlsx",
+          "xlsm",
+          "md",
+          "markdown",
+          "org",
           "xml",
           "cvg");
+
+  /** Forms that are not read: their names are enough to say so. */
+  private static final Set<String> OTHER_ENDINGS =
+      Set.of("xls", "xlsb", "ods", "numbers", "html", "htm", "pdf", "json", "zip", "gz");
 
   private final Path root;
   private final TreeMap<String, byte[]> contents = new TreeMap<>();
@@ -121,13 +129,23 @@ final class KitFolder {
       }
     }
     String first = relative.getName(0).toString();
-    String name = relative.getFileName().toString().toLowerCase(Locale.ROOT);
-    int dot = name.lastIndexOf('.');
-    return !first.equals("reports") && dot > 0 && ENDINGS.contains(name.substring(dot + 1));
+    String name = relative.getFileName().toString();
+    return !first.equals("reports")
+        && name.lastIndexOf('.') > 0
+        && (ENDINGS.contains(ending(name)) || OTHER_ENDINGS.contains(ending(name)));
   }
 
   private void add(Path path) {
-    add(path, slashed(root.relativize(path)));
+    String name = slashed(root.relativize(path));
+    if (OTHER_ENDINGS.contains(ending(name))) {
+      contents.put(name, new byte[0]);
+    } else {
+      add(path, name);
+    }
+  }
+
+  private static String ending(String name) {
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 
   private void add(Path path, String name) {

@@ -30,7 +30,7 @@ final class BomReader {
               + "|non mont(é|e)s?)(\\W+(parts?|components?|items|teile|bauteile))?\\W*");
 
   /** What looks like a designator among words. */
-  private static final Pattern LOST =
+  static final Pattern LOST =
       Pattern.compile(
           "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
 
@@ -38,6 +38,9 @@ final class BomReader {
       Pattern.compile(
           "(?iu)[x×]?\\s*([0-9]{1,7})(?:[.,]0+)?\\s*"
               + "(?:x|×|pcs?\\.?|pieces?|st(?:k|ück)?\\.?|off|each|ea\\.?|pz\\.?|szt\\.?|ks)?\\s*(?:\\(.*\\))?");
+
+  /** One or one thousand: nothing else tells where no designators are named. */
+  private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}[.,]000(?!\\d)");
 
   private final PartTypeReader partTypes;
   private final FittingWords words = new FittingWords();
@@ -48,7 +51,7 @@ final class BomReader {
 
   private BomReader(Table table, List<Placement> placements) {
     this.table = table;
-    this.partTypes = new PartTypeReader(placements);
+    this.partTypes = new PartTypeReader(table.rows(), placements);
   }
 
   /** Items and what is wrong with single cells. */
@@ -227,7 +230,8 @@ final class BomReader {
       return list.counted() > 0 ? OptionalInt.of(list.counted()) : OptionalInt.empty();
     }
     Matcher count = COUNT.matcher(text);
-    if (count.matches()) {
+    boolean thousands = list.designators().isEmpty() && THOUSANDS.matcher(text).lookingAt();
+    if (count.matches() && !thousands) {
       return OptionalInt.of(Integer.parseInt(count.group(1)));
     }
     problems.add(

@@ -237,7 +237,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
       if (told.isPresent() && !told.get().equals(rows.get(index).line() + "")) {
         continue;
       }
-      if (told.isEmpty() && HeaderMatch.highestScore(kind, map, rows.get(index)) <= most) {
+      if (told.isEmpty() && HeaderMatch.highestScore(kind, map, rows, index) <= most) {
         continue;
       }
       Header header = HeaderMatch.at(kind, file, map, rows, index);

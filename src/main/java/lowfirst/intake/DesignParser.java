@@ -85,8 +85,7 @@ final class DesignParser {
 
   private void bom() throws Refused {
     int depth = xml.depth();
-    var bom =
-        new DesignData.Bom(reference("name"), new ArrayList<>(), new ArrayList<BomItem>());
+    var bom = new DesignData.Bom(reference("name"), new ArrayList<>(), new ArrayList<BomItem>());
     data.boms.add(bom);
     while (xml.next(depth)) {
       if (xml.name().equals("BomItem")) {

@@ -33,7 +33,9 @@ public record DesignatorList(
 
   private static final Pattern RANGE =
       Pattern.compile(
-          "([\\p{L}_]+)(\\d{1,6})\\s*(?:-|–|—|−|\\.{2,3}|…|~|:|\\bto\\b|\\bbis\\b|\\bthru\\b)\\s*([\\p{L}_]*)(\\d{1,6})");
+          "(?iU)([\\p{L}_]+)(\\d{1,6})(?:\\s*(?:-|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]>|→|至|到|から)\\s*"
+              + "|\\s+(?:to|bis|thru|through|à|au|al|do|až|tot|t/m|t\\.?e\\.?m\\.?|по|до)\\s+)"
+              + "([\\p{L}_]*)(\\d{1,6})");
   private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
   private static final Pattern APART = Pattern.compile("(\\p{L}{1,4})\\s+(\\d{1,4})");
   private static final Pattern RUN_TOGETHER =
@@ -193,6 +195,11 @@ public record DesignatorList(
         return;
       }
       if (carriesOn(text)) {
+        return;
+      }
+      if (SpreadsheetDate.wasDesignator(text)) {
+        faults.add(
+            "\"" + text + "\" is a date, as a spreadsheet makes of a designator such as DEC1");
         return;
       }
       if (range(text) || joined(text)) {

@@ -12,7 +12,25 @@ final class FileRoles {
   private static final Set<String> KNOWN =
       Set.of("boards", "datasheets", "rails", "channels", "drivers", "loads", "bag", "swaps");
   private static final Set<String> TABLES =
-      Set.of("csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "asc", "bom", "lst", "dat");
+      Set.of(
+          "csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "xlsm", "asc", "bom", "lst",
+          "dat");
+  private static final Set<String> FORMS =
+      Set.of(
+          "xls",
+          "xlsb",
+          "ods",
+          "numbers",
+          "html",
+          "htm",
+          "pdf",
+          "json",
+          "zip",
+          "gz",
+          "xml",
+          "md",
+          "markdown",
+          "org");
   private static final Set<String> NOTES = Set.of("md", "markdown", "org");
   private static final Pattern BOM_NAME =
       Pattern.compile("bom|bill|material|parts|stueckliste|stückliste|nomenclat|components|lista");
@@ -63,6 +81,21 @@ final class FileRoles {
         && files.file(path).filter(Design::isOne).isPresent();
   }
 
+  /** Files that are named like tables of parts, in forms that are not read. */
+  List<String> unreadForms() {
+    return files.contents().keySet().stream()
+        .filter(path -> path.indexOf('/') == path.lastIndexOf('/'))
+        .filter(
+            path ->
+                FORMS.contains(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT)))
+        .filter(path -> isNamed(path.substring(path.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT)))
+        .toList();
+  }
+
+  private static boolean isNamed(String name) {
+    return BOM_NAME.matcher(name).find() || PLACEMENT_NAME.matcher(name).find();
+  }
+
   private static boolean isDirectlyIn(String folder, String path) {
     return path.startsWith(folder) && path.indexOf('/', folder.length()) < 0;
   }
@@ -81,8 +114,7 @@ final class FileRoles {
 
   /** Notes are read only where their name says that they are such a table, and one stands there. */
   private boolean holdsTable(String name, String path) {
-    boolean named = BOM_NAME.matcher(name).find() || PLACEMENT_NAME.matcher(name).find();
-    return named
+    return isNamed(name)
         && PipeTable.isIn(TextOfFile.of(path, files.file(path).orElse(new byte[0])).text());
   }
 

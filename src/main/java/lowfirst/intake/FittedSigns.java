@@ -68,7 +68,7 @@ final class FittedSigns {
               + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
               + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
               + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
-              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.*_])");
+              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.:*_])");
 
   private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");
 

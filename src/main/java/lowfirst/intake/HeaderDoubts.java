@@ -21,6 +21,9 @@ final class HeaderDoubts {
         header.pair().ifPresent(pair -> problems.addAll(paired(file, cut, use, pair)));
       } else if (use.basis() == Header.Basis.LIKELY_HEADER) {
         problems.add(likely(kind, file, cut, use));
+        if (use.column() == Column.QUANTITY) {
+          Rivals.of(kind, cut, use).ifPresent(rival -> problems.add(rival.problem(file)));
+        }
       } else if (use.basis() == Header.Basis.CELLS) {
         problems.add(
             header.index() < 0 ? fromCells(kind, file, cut, use) : byCells(kind, file, cut, use));
@@ -172,24 +175,33 @@ final class HeaderDoubts {
   }
 
   private static Problem byCells(TableKind kind, String file, Cut cut, Header.Use use) {
-    String name = cut.header().name(use.cell());
-    boolean known =
-        HeaderWords.matches(kind, name).stream().anyMatch(m -> m.column() == use.column());
+    Header header = cut.header();
+    String name = header.name(use.cell());
+    String column = use.column().words();
+    String message;
+    if (!names(kind, name, use.column())) {
+      message =
+          (name.isEmpty()
+                  ? "the column has no header"
+                  : "\"" + name + "\" is no usual header for " + column)
+              + "; by its cells it was taken for "
+              + column;
+    } else if (header.names().stream().filter(one -> names(kind, one, use.column())).count() > 1) {
+      message =
+          "of several headers that may mean "
+              + column
+              + ", \""
+              + name
+              + "\" was taken: its cells look most like it";
+    } else {
+      message = "\"" + name + "\" was taken for " + column + ", as its cells look";
+    }
     return new Problem(
-        Kind.COLUMN_GUESSED,
-        place(file, cut, use.cell()),
-        known
-            ? "of several headers that may mean "
-                + use.column().words()
-                + ", \""
-                + name
-                + "\" was taken: its cells look most like it"
-            : (name.isEmpty()
-                    ? "the column has no header"
-                    : "\"" + name + "\" is no usual header for " + use.column().words())
-                + "; by its cells it was taken for "
-                + use.column().words(),
-        mend(kind, use.column()));
+        Kind.COLUMN_GUESSED, place(file, cut, use.cell()), message, mend(kind, use.column()));
+  }
+
+  private static boolean names(TableKind kind, String header, Column column) {
+    return HeaderWords.matches(kind, header).stream().anyMatch(match -> match.column() == column);
   }
 
   private static Problem unknown(TableKind kind, String file, Column column, String told) {

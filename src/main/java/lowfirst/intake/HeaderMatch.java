@@ -30,12 +30,13 @@ final class HeaderMatch {
   private final boolean[] taken;
   private Optional<CoordinatePair> pair = Optional.empty();
 
-  private HeaderMatch(TableKind kind, String file, ColumnMap map, Row header, List<Row> below) {
+  private HeaderMatch(
+      TableKind kind, String file, ColumnMap map, List<String> names, List<Row> below) {
     this.kind = kind;
     this.file = file;
     this.map = map;
     this.below = below;
-    this.names = header.cells();
+    this.names = names;
     this.taken = new boolean[names.size()];
     names.forEach(name -> matches.add(HeaderWords.matches(kind, name)));
   }
@@ -43,7 +44,7 @@ final class HeaderMatch {
   /** How the header at {@code index} names the columns of the rows after it. */
   static Header at(TableKind kind, String file, ColumnMap map, List<Row> rows, int index) {
     List<Row> below = rows.subList(index + 1, Math.min(rows.size(), index + 200));
-    var match = new HeaderMatch(kind, file, map, rows.get(index), below);
+    var match = new HeaderMatch(kind, file, map, names(kind, rows, index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
     match.usePair();
@@ -54,13 +55,13 @@ final class HeaderMatch {
   }
 
   /**
-   * What {@link #at} can score with this row at most, told by its words alone, which spares most
+   * What {@link #at} can score with a row at most, told by its words alone, which spares most
    * rows a look at those below.
    */
-  static int highestScore(TableKind kind, ColumnMap map, Row header) {
+  static int highestScore(TableKind kind, ColumnMap map, List<Row> rows, int index) {
     // Designators and fitted by their cells; of what is told, at most a position and its halves.
     int highest = 2 + 9 * map.entries().size();
-    for (String name : header.cells()) {
+    for (String name : names(kind, rows, index)) {
       int most = 0;
       for (HeaderWords.Match match : HeaderWords.matches(kind, name)) {
         int score = match.column() == Column.POSITION ? 7 : match.isWeak() ? 1 : 3;
@@ -69,6 +70,38 @@ final class HeaderMatch {
       highest += most;
     }
     return highest;
+  }
+
+  /** The header's words, some of which may stand in the row above. */
+  private static List<String> names(TableKind kind, List<Row> rows, int index) {
+    Row header = rows.get(index);
+    return index > 0 && kind.isExported() && header.filled() < rows.get(index - 1).size()
+        ? filled(kind, header, rows.get(index - 1))
+        : header.cells();
+  }
+
+  /** In a header of two rows some words stand in the upper one alone. */
+  private static List<String> filled(TableKind kind, Row header, Row above) {
+    if (above.line() + 1 != header.line()) {
+      return header.cells();
+    }
+    var names = new ArrayList<String>();
+    int width = Math.max(header.size(), above.size());
+    Optional<String> unit = Optional.empty();
+    for (int cell = 0; cell < width; cell++) {
+      String own = header.cell(cell);
+      String upper = above.cell(cell);
+      if (!upper.isEmpty()) {
+        unit = HeaderUnit.of(upper).filter(Lengths::isUnit);
+      }
+      if (own.isEmpty()) {
+        names.add(HeaderWords.matches(kind, upper).isEmpty() ? own : upper);
+      } else {
+        // "Centre (mil)" over x and y.
+        names.add(own.matches("(?i)[xy]") ? own + unit.map(in -> " (" + in + ")").orElse("") : own);
+      }
+    }
+    return names;
   }
 
   private void useWhatIsTold() {
@@ -150,7 +183,13 @@ final class HeaderMatch {
           column == Column.DESIGNATORS || column == Column.DESIGNATOR
               ? likeliestDesignators(column)
               : best(column, HeaderWords.WEAK, Integer.MAX_VALUE);
-      if (cell >= 0 && (column != Column.QUANTITY || CellShapes.areQuantities(below, cell))) {
+      boolean fits =
+          switch (column) {
+            case QUANTITY -> cell >= 0 && CellShapes.areQuantities(below, cell);
+            case FITTED -> cell >= 0 && CellShapes.fittedShare(below, cell) > 0.9;
+            default -> cell >= 0;
+          };
+      if (fits) {
         use(column, cell, Header.Basis.LIKELY_HEADER);
       }
     }

@@ -14,6 +14,7 @@ final class HeaderlessMatch {
   private static final Set<Column> PLACED =
       EnumSet.of(Column.X, Column.Y, Column.ROTATION, Column.SIDE);
 
+  private final TableKind kind;
   private final List<Row> rows;
   private final List<String> names;
   private final int width;
@@ -25,7 +26,8 @@ final class HeaderlessMatch {
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
 
-  private HeaderlessMatch(List<Row> rows, List<String> names) {
+  private HeaderlessMatch(TableKind kind, List<Row> rows, List<String> names) {
+    this.kind = kind;
     this.rows = rows;
     this.names = names;
     this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
@@ -37,7 +39,7 @@ final class HeaderlessMatch {
     boolean strange = rows.size() > 2 && isStrangeHeader(rows);
     List<String> names = strange ? rows.get(0).cells() : List.of();
     List<Row> below = rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400));
-    var match = new HeaderlessMatch(below, names);
+    var match = new HeaderlessMatch(kind, below, names);
     for (Column column : Column.values()) {
       map.column(kind, file, column).ifPresent(told -> match.useTold(column, told, names));
     }
@@ -196,7 +198,11 @@ final class HeaderlessMatch {
   private void tell(Column column, int cell) {
     boolean known = uses.stream().anyMatch(use -> use.column() == column);
     if (cell >= 0 && !known && !told.contains(column)) {
-      use(column, cell, Header.Basis.CELLS);
+      boolean sure =
+          cell < names.size()
+              && HeaderWords.matches(kind, names.get(cell)).stream()
+                  .anyMatch(match -> match.column() == column && !match.isWeak());
+      use(column, cell, sure ? Header.Basis.HEADER : Header.Basis.CELLS);
     }
   }
 

@@ -72,7 +72,15 @@ final class KitLayout {
         add(folder.substring(0, folder.length() - 1), inside);
       }
     }
-    if (boards.isEmpty()) {
+    List<String> unread = boards.isEmpty() ? roles.unreadForms() : List.of();
+    if (!unread.isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.FILE_MISSING,
+              Place.ofFile(unread.get(0)),
+              "this is named like a table of parts, but holds none in a form that is read",
+              "open it with the program it is for, and save the table as .csv or .xlsx"));
+    } else if (boards.isEmpty()) {
       problems.add(
           new Problem(
               Kind.FILE_MISSING,

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 
 /**
  * Quotes that RFC 4180 does not know, made plain: formulas of a text ({@code ="R1"}), typographic
- * quotes around cells, and single quotes around every cell.
+ * quotes around cells, single quotes around every cell, and a lone one before it.
  */
 final class OddQuotes {
   private static final Pattern FORMULA = Pattern.compile("(^|[,;\\t|]|\\n|\\r)=\"");
@@ -12,6 +12,10 @@ final class OddQuotes {
   private static final Pattern CLOSING = Pattern.compile("[”“](?=$|[,;\\t|]|\\n|\\r)");
   private static final Pattern SINGLE =
       Pattern.compile("(^|[,;\\t|]|\\n|\\r)'([^'\\n\\r]*)'(?=$|[,;\\t|]|\\n|\\r)");
+
+  /** By which a spreadsheet keeps a text from becoming a number. */
+  private static final Pattern LONE =
+      Pattern.compile("(^|[,;\\t|]|\\n|\\r)'(?=[^',;\\t|\\n\\r\"]+(?:$|[,;\\t|\\n\\r]))");
 
   private OddQuotes() {}
 
@@ -27,6 +31,9 @@ final class OddQuotes {
     }
     if (plain.startsWith("'") && plain.indexOf('"') < 0) {
       plain = SINGLE.matcher(plain).replaceAll("$1\"$2\"");
+    }
+    if (plain.indexOf('\'') >= 0) {
+      plain = LONE.matcher(plain).replaceAll("$1");
     }
     return plain;
   }

@@ -26,13 +26,13 @@ final class PartTypeReader {
 
   private static final Pattern MILLI_OR_MEGA =
       Pattern.compile("(?=\\P{Ll}*$)(?=.*\\d\\s?MOHMS?(?!\\p{L})).*(?<!\\p{L})(?!MOHM)\\p{L}{3}.*");
-  private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d{1,2}(?!\\d)");
 
-  /** 01-Feb, Feb 24, 2026-02-01, 1/2/2026. */
-  private static final Pattern DATE =
-      Pattern.compile(
-          "(?i)(\\d{1,2}[-. /])?(jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])\\p{L}*\\.?([-. /]\\d{2,4})?"
-              + "|\\d{4}-\\d{2}-\\d{2}|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}");
+  /** 4.700 where decimals have a comma. */
+  private static final Pattern GROUPED =
+      Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}\\.\\d{3}(?![\\d.])");
+
+  private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
   private static final int VALUE = 0;
@@ -65,11 +65,16 @@ final class PartTypeReader {
 
   private final List<Placement> placements;
   private final Map<Designator, Placement> byDesignator = new HashMap<>();
+  private final boolean hasDecimalCommas;
   private boolean borrows;
 
   /** Values and packages that the BOM lacks are taken from {@code placements}. */
-  PartTypeReader(List<Placement> placements) {
+  PartTypeReader(List<TableRow> rows, List<Placement> placements) {
     this.placements = placements;
+    this.hasDecimalCommas =
+        rows.stream()
+            .map(row -> row.text(Column.VALUE))
+            .anyMatch(text -> text.indexOf(',') > 0 && DECIMAL_COMMA.matcher(text).find());
   }
 
   /** Whether a value or package had to be taken from the placement list. */
@@ -84,6 +89,19 @@ final class PartTypeReader {
     borrow(key, list);
     key.add(letters(row, list));
     key.add(list.otherText());
+    if (hasDecimalCommas
+        && key.get(VALUE).indexOf('.') > 0
+        && GROUPED.matcher(key.get(VALUE)).find()) {
+      problems.add(
+          row.problem(
+              Kind.VALUE_NOT_UNDERSTOOD,
+              Column.VALUE,
+              "\""
+                  + key.get(VALUE)
+                  + "\" may be a number in thousands, since others have decimal commas",
+              "write the value here, such as 4k7, 100n or 10 µH"));
+      return withoutValue(read(key).type());
+    }
     Read read = known.computeIfAbsent(key, PartTypeReader::read);
     if (!read.notUnderstood().isEmpty()) {
       problems.add(
@@ -96,6 +114,18 @@ final class PartTypeReader {
                   : "write the type number here"));
     }
     return read.type();
+  }
+
+  private static PartType withoutValue(PartType type) {
+    return new PartType(
+        type.kind(),
+        type.text(),
+        Optional.empty(),
+        type.tolerance(),
+        type.ratedVoltage(),
+        type.ratedPower(),
+        type.typeNumber(),
+        type.packageName());
   }
 
   /** The letters of the first designator, of one that could not be read, too. */
@@ -296,7 +326,7 @@ final class PartTypeReader {
     if (text.isEmpty()) {
       return "the value is missing";
     }
-    if (DATE.matcher(text).matches()) {
+    if (SpreadsheetDate.is(text)) {
       return "\"" + text + "\" is a date, as a spreadsheet makes of a value such as 1-2";
     }
     return symbolName

@@ -36,6 +36,8 @@ final class PlacementReader {
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
+  private TableRow firstWithoutSide;
+  private int withoutSide;
 
   private PlacementReader(Table table, LengthUnit unit, FirstLook look) {
     this.table = table;
@@ -64,12 +66,25 @@ final class PlacementReader {
     if (!reader.pair.isEmpty()) {
       reader.problems.add(reader.pairGuessed());
     }
+    if (reader.withoutSide > 0) {
+      reader.problems.add(reader.sideNotSaid());
+    }
     BottomX bottom = BottomX.of(table, map, reader.placements);
     reader.problems.addAll(bottom.problems());
     return new Placements(
         bottom.placements(),
         reader.problems,
         table.understanding().noting(unit.words()).noting(bottom.words()));
+  }
+
+  private Problem sideNotSaid() {
+    return firstWithoutSide.problem(
+        Kind.COLUMN_GUESSED,
+        Column.SIDE,
+        withoutSide == 1
+            ? "the row names no side, so the part was taken for one on the top"
+            : "from here on " + withoutSide + " rows name no side; they were taken for the top",
+        "if that is wrong, write bottom into the cell");
   }
 
   private Problem pairGuessed() {
@@ -107,6 +122,14 @@ final class PlacementReader {
               "the row names no part, so it was left out",
               "write the designator, or delete the row"));
       return;
+    }
+    if (SpreadsheetDate.wasDesignator(name)) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              Column.DESIGNATOR,
+              "\"" + name + "\" is a date, as a spreadsheet makes of a designator such as DEC1",
+              "write the designator"));
     }
     if (row.pair().isPresent() && row.text(Column.X).isEmpty()) {
       problems.add(noPair(row, row.pair().get()));
@@ -159,6 +182,9 @@ final class PlacementReader {
       return inRange(row, column, bare * scale);
     }
     String text = row.text(column);
+    if (text.startsWith("–")) {
+      text = text.replace('–', '-');
+    }
     if (isGrouped || text.indexOf(' ') > 0 || text.indexOf('\'') > 0) {
       text = GroupedNumber.without(text, look.pointGroups(), look.commaGroups());
     }
@@ -242,8 +268,11 @@ final class PlacementReader {
     Optional<Side> mirrored =
         SideWords.mirrored(row.text(Column.MIRROR)).or(() -> mirroredByAngle(row));
     if (text.isEmpty()) {
-      return Optional.of(
-          mirrored.or(() -> table.sideAt(row.line())).or(() -> sideOfAll).orElse(Side.TOP));
+      Optional<Side> said = mirrored.or(() -> table.sideAt(row.line())).or(() -> sideOfAll);
+      if (said.isEmpty() && row.has(Column.SIDE)) {
+        firstWithoutSide = withoutSide++ == 0 ? row : firstWithoutSide;
+      }
+      return said.or(() -> Optional.of(Side.TOP));
     }
     if (pair.containsKey(text)) {
       return Optional.of(pair.get(text));

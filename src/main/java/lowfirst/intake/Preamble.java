@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 final class Preamble {
   private static final Pattern UNIT =
       Pattern.compile(
-          "(?i)\\b(?:units?|measure(?:ment)?s?|metric|einheit(?:en)?|unit(?:é|e)s?|dimensions?|coordinates?|positions?)\\b"
-              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:=,(-]?\\s*"
-              + "(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
+          "(?iU)\\b(?:units?|measure(?:ment)?s?|metric|(?:maß)?einheit(?:en)?|maße|unit(?:é|e)s?|unidad(?:es)?|unità"
+              + "|jednostk[ai]|jednotk[ay]|единиц[аы](?: измерения)?|单位|単位|dimensions?|coordinates?|positions?)\\b"
+              + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:：=,(-]?\\s*"
+              + "(mm|мм|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
 
   private static final Pattern SIDE =
       Pattern.compile("(?i)\\b(?:side|layer)\\s*[:=]\\s*([\\p{L}.]+)");

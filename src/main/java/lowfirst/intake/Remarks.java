@@ -13,11 +13,15 @@ final class Remarks {
   private static final Pattern NUMBERS = Pattern.compile("[\\d.,\\s€$£%]*");
   private static final Pattern TOTAL =
       Pattern.compile(
-          "(?iU)^(grand\\s+|sub-?)?(total|totals|sum|summe|gesamt|gesamtsumme|somme|totale|suma|razem|celkem|totaal)\\b.*");
+          "(?iU)^(grand\\s+|sub-?)?(total|totals|sum|summe|gesamt|gesamtsumme|somme|totale|suma|razem|celkem|totaal"
+              + "|carried (over|forward)|brought forward|übertrag|zwischensumme|sous-total|à reporter|łącznie|součet|итого|всего|合计|小计|总计|合計|小計)\\b.*");
 
   /** The same words and nothing else, wherever they stand. */
   private static final Pattern JUST_TOTAL =
       Pattern.compile("(?iU)(grand\\s+|sub-?)?(total|totals|summe|gesamt|somme|totale|suma)\\s*:?");
+
+  private static final Pattern NUMBERING = Pattern.compile("\\(?\\d{1,2}[.):]|[*•]");
+  private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}\\s+\\S");
 
   /** Marks of bold text. */
   private static final Pattern STARS = Pattern.compile("^[*_]+|[*_]+$");
@@ -44,6 +48,10 @@ final class Remarks {
     if (isTotal(header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
+    if (isNumberedNote(kind, header, row)) {
+      return Optional.of(
+          ignored(place, "this looks like a note (\"" + shortened(words(row)) + "\")"));
+    }
     if (isLone(kind, header, row)) {
       return Optional.of(ignored(place, "this names no part (\"" + shortened(first) + "\")"));
     }
@@ -58,6 +66,35 @@ final class Remarks {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }
     return Optional.empty();
+  }
+
+  /** 1. and a sentence behind it. */
+  private static boolean isNumberedNote(TableKind kind, Header header, Row row) {
+    int name = header.cellOf(kind.required().get(0));
+    return row.filled() == 2
+        && NUMBERING.matcher(row.cell(name)).matches()
+        && row.cells().stream().anyMatch(cell -> SENTENCE.matcher(cell).find());
+  }
+
+  /** Of a remark that speaks of parts that are left out, though their rows may not say so. */
+  static Optional<Problem> leavingOut(TableKind kind, String file, Row row) {
+    String words = words(row);
+    boolean speaks =
+        kind == TableKind.BOM
+            && (FittedSigns.leaveOut(words) || FittingWords.leaveOut(words))
+            && BomReader.LOST.matcher(words).find();
+    return speaks
+        ? Optional.of(
+            new Problem(
+                Kind.OPTIONAL_PART,
+                Place.ofLine(file, row.line()),
+                "\"" + shortened(words) + "\" may leave parts out, and is not read",
+                "write no into a column \"fitted\" in the row of each part that is not fitted"))
+        : Optional.empty();
+  }
+
+  private static String words(Row row) {
+    return String.join(" ", row.cells().stream().filter(cell -> !cell.isEmpty()).toList());
   }
 
   /** A word for a designator, and nothing in any other column that is read: shipping, postage. */

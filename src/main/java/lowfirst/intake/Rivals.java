@@ -53,7 +53,19 @@ record Rivals(TableKind kind, Cut cut, Header.Use used, int other) {
     return isSameHeader()
         || (kind.isExported()
             && HeaderWords.matches(kind, cut.header().name(other)).stream()
-                .anyMatch(match -> match.column() == used.column() && !match.isWeak()));
+                .anyMatch(match -> match.column() == used.column() && !match.isWeak()))
+        || isLikelyQuantity();
+  }
+
+  /** Of quantities for several variants none is surer than another. */
+  private boolean isLikelyQuantity() {
+    Header header = cut.header();
+    return used.column() == Column.QUANTITY
+        && used.basis() == Header.Basis.LIKELY_HEADER
+        && HeaderWords.matches(kind, header.name(other)).stream()
+            .anyMatch(match -> match.column() == Column.QUANTITY)
+        && CellShapes.areQuantities(
+            cut.rows().subList(header.index() + 1, cut.rows().size()), other);
   }
 
   /** The first rows in which both hold something, and not the same. */

@@ -5,12 +5,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lowfirst.board.Side;
 
 /** The words and signs by which exports name the sides of a board; common practice. */
 final class SideWords {
   private static final Set<String> TOP =
-      Set.of(
+      keys(
           "top",
           "t",
           "toplayer",
@@ -22,6 +24,7 @@ final class SideWords {
           "frontside",
           "component",
           "components",
+          "composant",
           "composants",
           "componenti",
           "componentes",
@@ -46,8 +49,15 @@ final class SideWords {
           "superiore",
           "lato superiore",
           "boven",
+          "bovenkant",
+          "componentzijde",
           "gora",
+          "gorna",
           "horni",
+          "nahore",
+          "верхняя",
+          "верхний",
+          "компонентов",
           "1",
           "layer1",
           "l1",
@@ -72,7 +82,7 @@ final class SideWords {
           "↑",
           "⬆");
   private static final Set<String> BOTTOM =
-      Set.of(
+      keys(
           "bottom",
           "b",
           "bot",
@@ -83,9 +93,15 @@ final class SideWords {
           "bcu",
           "backside",
           "solder",
+          "soudure",
           "soudures",
+          "saldatura",
           "saldature",
+          "soldadura",
           "soldaduras",
+          "solda",
+          "soldeerzijde",
+          "пайки",
           "solderside",
           "secondary",
           "secondaryside",
@@ -104,9 +120,14 @@ final class SideWords {
           "inferiore",
           "lato inferiore",
           "onder",
+          "onderkant",
           "dol",
           "doł",
+          "dolna",
           "spodni",
+          "dole",
+          "нижняя",
+          "нижний",
           "2",
           "16",
           "layer2",
@@ -141,6 +162,13 @@ final class SideWords {
   private static final int LONGEST = 60;
 
   private SideWords() {}
+
+  /** Spelt as cells are compared; a sign alone stays what it is. */
+  private static Set<String> keys(String... words) {
+    return Stream.of(words)
+        .map(word -> word.length() == 1 ? word : HeaderWords.key(word))
+        .collect(Collectors.toUnmodifiableSet());
+  }
 
   /** The side that a cell names. */
   static Optional<Side> side(String text) {

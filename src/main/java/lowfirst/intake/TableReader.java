@@ -40,7 +40,11 @@ final class TableReader {
     if (Workbook.isOne(bytes)) {
       return read(kind, file, Workbook.of(file, bytes), map);
     }
-    TextOfFile text = TextOfFile.of(file, bytes).with(OddQuotes::plain).with(PipeTable::plain);
+    TextOfFile text =
+        TextOfFile.of(file, bytes)
+            .with(WideSigns::plain)
+            .with(OddQuotes::plain)
+            .with(PipeTable::plain);
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
@@ -71,10 +75,20 @@ final class TableReader {
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
     Header header = cut.header();
     List<Row> all = cut.rows();
+    PageHeads pages = PageHeads.in(all.subList(0, Math.max(0, header.index())));
+    above(header, all.subList(0, Math.max(0, header.index())));
     merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
     for (int i = header.index() + 1; i < all.size(); i++) {
       Row row = all.get(i);
       if (isComment(row)) {
+        continue;
+      }
+      if (row.cell(0).startsWith("//")) {
+        problems.add(ignored(row, "this was taken for a comment, it was not read as a row"));
+        continue;
+      }
+      if (pages.have(row)) {
+        problems.add(ignored(row, "this stands above the header, too, it was not read as a row"));
         continue;
       }
       Optional<Header> again = headerAgain(header, map, all, i);
@@ -88,12 +102,29 @@ final class TableReader {
         Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
         if (remark.isPresent()) {
           problems.add(remark.get());
+          Remarks.leavingOut(kind, file, row).ifPresent(problems::add);
           headSection(row);
           value = Optional.empty();
         } else {
           addRow(header, row);
         }
       }
+    }
+  }
+
+  /** Where somebody sorted all rows, the header stands among them: those above are read, too. */
+  private void above(Header header, List<Row> before) {
+    List<Row> parts = before.stream().filter(row -> RowAbove.isPart(kind, header, row)).toList();
+    parts.forEach(row -> addRow(header, row));
+    if (!parts.isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.COLUMN_GUESSED,
+              Place.ofLine(file, parts.get(0).line()),
+              "rows from here on stand above the header; those with a designator ("
+                  + parts.size()
+                  + ") were read, too",
+              "if they are no parts, delete them, else put the header above them"));
     }
   }
 
@@ -185,6 +216,17 @@ final class TableReader {
               Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
               "the row has " + row.size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
+    } else if (cut.separator() == Separator.BLANKS && row.size() < width) {
+      problems.add(
+          new Problem(
+              Kind.ROW_LENGTH,
+              Place.ofLine(file, row.line()),
+              "the row has "
+                  + row.size()
+                  + " cells where "
+                  + width
+                  + " are usual: one may be empty, and which can't be told",
+              "write a dash into an empty cell"));
     }
   }
 
@@ -266,6 +308,13 @@ final class TableReader {
   }
 
   private Problem headerNotFound() {
+    if (!cut.rows().isEmpty() && cut.rows().get(0).cell(0).startsWith("<")) {
+      return new Problem(
+          Kind.HEADER_NOT_FOUND,
+          Place.ofLine(file, cut.rows().get(0).line()),
+          "this is a page for the web or another text with tags, no table",
+          "open it in a spreadsheet program and save it as .xlsx or .csv");
+    }
     String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
     return new Problem(
         Kind.HEADER_NOT_FOUND,

@@ -7,6 +7,7 @@ import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -49,6 +50,10 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
 
   /** Text in quotes, colours and locales in brackets, and signs that stand for themselves. */
   private static final Pattern NO_FORMAT = Pattern.compile("\"[^\"]*\"|\\[[^\\]]*]|\\\\.");
+
+  /** Nothing but digits, with zeros before them and a text around: 0805 and R1 may be numbers. */
+  private static final Pattern PADDED =
+      Pattern.compile("(\"[^\"]{1,9}\")?(0{1,9})(\"[^\"]{1,9}\")?");
 
   private static final String DOCTYPE = "<!DOCTYPE";
 
@@ -141,6 +146,10 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
       return Rows.stripped(cell.asString());
     }
     String raw = cell.getRawValue() == null ? "" : cell.getRawValue();
+    if (raw.isEmpty() && cell.getType() == CellType.FORMULA) {
+      // Whoever saved it did not compute it: better seen than empty.
+      return "=" + cell.getFormula();
+    }
     try {
       return raw.length() > 40 ? raw : shown(new BigDecimal(raw), cell);
     } catch (NumberFormatException noNumber) {
@@ -150,15 +159,26 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
 
   /** What a person sees where the number alone means something else. */
   private static String shown(BigDecimal number, Cell cell) {
-    String format =
-        cell.getDataFormatString() == null
-            ? ""
-            : NO_FORMAT.matcher(cell.getDataFormatString()).replaceAll("");
+    String format = NO_FORMAT.matcher(raw(cell)).replaceAll("");
     if (format.indexOf('%') >= 0) {
       return plain(number.movePointRight(2)) + " %";
     }
+    Matcher padded = PADDED.matcher(raw(cell));
+    if (padded.matches() && number.signum() >= 0 && number.stripTrailingZeros().scale() <= 0) {
+      String digits = plain(number);
+      String zeros = "0".repeat(Math.max(0, padded.group(2).length() - digits.length()));
+      return literal(padded.group(1)) + zeros + digits + literal(padded.group(3));
+    }
     boolean isDate = format.matches("(?i).*[dy].*");
     return isDate ? cell.asDate().toLocalDate().toString() : plain(number);
+  }
+
+  private static String raw(Cell cell) {
+    return cell.getDataFormatString() == null ? "" : cell.getDataFormatString();
+  }
+
+  private static String literal(String quoted) {
+    return quoted == null ? "" : quoted.replace("\"", "");
   }
 
   private static String plain(BigDecimal number) {

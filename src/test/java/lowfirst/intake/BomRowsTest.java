@@ -536,6 +536,27 @@ class BomRowsTest {
             .map(Object::toString));
   }
 
+  /** Of screws 1,000 may be one, or a thousand; two designators tell which. */
+  @Test
+  void a_quantity_that_may_be_a_thousand_is_asked_about_where_nothing_else_tells() {
+    String bom = "Ref;Qty;Value\n;1,000;screw\nR1;1,000;1k\n;1,0;knob\n";
+    assertEquals(List.of(2), lines(bom, Kind.CELL_UNREADABLE));
+  }
+
+  @Test
+  void where_blanks_part_the_cells_a_row_of_fewer_cells_is_said() {
+    String bom = "Ref Value Package Sheet\nR1 1k 0207 1\nX1 PINHD 1\nR2 2k 0207 1\n";
+    assertEquals(List.of(3), lines(bom, Kind.ROW_LENGTH));
+  }
+
+  @Test
+  void a_page_for_the_web_is_named_as_one() {
+    assertTrue(
+        problem("<html><table><tr><td>Ref</td></tr></table></html>", Kind.HEADER_NOT_FOUND)
+            .message()
+            .contains("page for the web"));
+  }
+
   @Test
   void a_column_without_a_header_or_with_another_meaning_is_named_truly() {
     String bom = "Ref,Qty,Value,Sizes,%s\nR1,1,1k,a,\nR2,1,2k,b,DNP\nR3,1,2k,b,\n";

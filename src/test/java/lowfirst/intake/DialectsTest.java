@@ -41,7 +41,7 @@ class DialectsTest {
                   for (ColumnMap map : MAPS) {
                     for (int i = 0; i < rows.size(); i++) {
                       int score = HeaderMatch.at(kind, file, map, rows, i).score(kind);
-                      int highest = HeaderMatch.highestScore(kind, map, rows.get(i));
+                      int highest = HeaderMatch.highestScore(kind, map, rows, i);
                       assertTrue(score <= highest, file + ":" + rows.get(i).line() + " " + kind);
                     }
                   }

@@ -170,4 +170,14 @@ class KitLayoutTest {
   private static long count(KitReading reading, Kind... kinds) {
     return reading.problems().stream().filter(p -> Arrays.asList(kinds).contains(p.kind())).count();
   }
+
+  @Test
+  void a_bom_in_a_form_that_is_not_read_is_named() {
+    assertEquals(
+        List.of("my-bom.xls"),
+        KitTables.read("my-bom.xls", "", "photo.pdf", "").problems().stream()
+            .filter(problem -> problem.kind() == Kind.FILE_MISSING)
+            .map(problem -> problem.place().file())
+            .toList());
+  }
 }

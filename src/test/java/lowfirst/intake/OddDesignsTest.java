@@ -64,8 +64,7 @@ class OddDesignsTest {
             Map.entry(
                 "with a prefix that nobody declared",
                 text -> prefixed(text).replaceFirst(" xmlns:i=\"[^\"]*\"", "")),
-            Map.entry(
-                "without a namespace", text -> text.replaceFirst(" xmlns=\"[^\"]*\"", "")),
+            Map.entry("without a namespace", text -> text.replaceFirst(" xmlns=\"[^\"]*\"", "")),
             Map.entry(
                 "with comments and instructions",
                 text ->
@@ -81,23 +80,23 @@ class OddDesignsTest {
                 text -> text.replace("MILLIMETER", "MICRON").replaceAll("( [xy]=\"\\d+)", "$1000")),
             Map.entry(
                 "with units in a dictionary",
-                text ->
-                    text.replace(
-                        "<BomRef", "<DictionaryStandard units=\"INCH\"/><BomRef")),
-            Map.entry("after another bill", text -> text.replaceFirst("<Bom ", OTHER_BOM + "<Bom ")),
+                text -> text.replace("<BomRef", "<DictionaryStandard units=\"INCH\"/><BomRef")),
             Map.entry(
-                "after an empty bill", text -> text.replaceFirst("<Bom ", "<Bom name=\"y\"/><Bom ")),
+                "after another bill", text -> text.replaceFirst("<Bom ", OTHER_BOM + "<Bom ")),
+            Map.entry(
+                "after an empty bill",
+                text -> text.replaceFirst("<Bom ", "<Bom name=\"y\"/><Bom ")),
             Map.entry(
                 "after a bill that is not referred to",
                 text ->
                     text.replace("<BomHeader><StepRef name=\"s\"/></BomHeader>", "")
                         .replaceFirst("<Bom ", OTHER_BOM + "<Bom ")),
-            Map.entry("after another board", text -> text.replaceFirst("<Step ", OTHER_BOARD + "<Step ")),
+            Map.entry(
+                "after another board", text -> text.replaceFirst("<Step ", OTHER_BOARD + "<Step ")),
             Map.entry(
                 "after a panel with a part of its own",
                 text ->
-                    text.replaceFirst(
-                        "<Step ", OTHER_BOARD.replace("BOARD", "PANEL") + "<Step ")));
+                    text.replaceFirst("<Step ", OTHER_BOARD.replace("BOARD", "PANEL") + "<Step ")));
     return ways.entrySet().stream()
         .map(
             way ->
@@ -135,8 +134,7 @@ class OddDesignsTest {
 
   @Test
   void units_that_nobody_knows_are_a_fault() {
-    KitReading reading =
-        KitTables.read("board.xml", PLAIN.replace("MILLIMETER", "FURLONG"));
+    KitReading reading = KitTables.read("board.xml", PLAIN.replace("MILLIMETER", "FURLONG"));
     assertEquals(
         List.of("the units \"FURLONG\" of its CadHeader are not known"),
         reading.problems().stream()
@@ -179,7 +177,8 @@ class OddDesignsTest {
   /** 100,000 segments of copper, which tell nothing of parts. */
   @Test
   void much_copper_is_passed_over() {
-    String segment = "<Polyline><PolyBegin x=\"1\" y=\"1\"/><PolyStepSegment x=\"2\" y=\"2\"/></Polyline>\n";
+    String segment =
+        "<Polyline><PolyBegin x=\"1\" y=\"1\"/><PolyStepSegment x=\"2\" y=\"2\"/></Polyline>\n";
     String copper =
         "<LayerFeature layerRef=\"L1\"><Set><Features>"
             + segment.repeat(100_000)

@@ -112,6 +112,45 @@ class WorkbookTest {
             .toList());
   }
 
+  /** ECMA-376 part 1, 18.8.31: each 0 of a format is a digit that is always shown. */
+  @Test
+  void zeros_and_letters_that_a_format_puts_before_a_number_are_read() throws IOException {
+    String styles =
+        "<styleSheet xmlns=\""
+            + MAIN
+            + "\"><numFmts count=\"2\"><numFmt numFmtId=\"164\" formatCode=\"0000\"/>"
+            + "<numFmt numFmtId=\"165\" formatCode=\"&quot;R&quot;0\"/></numFmts>"
+            + "<cellXfs count=\"3\"><xf numFmtId=\"0\"/><xf numFmtId=\"164\"/>"
+            + "<xf numFmtId=\"165\"/></cellXfs></styleSheet>";
+    String sheet =
+        sheet(
+            row(1, text("A1", "Reference"), text("B1", "Value"), text("C1", "Package")),
+            row(2, styled("A2", "3", 2), number("B2", "4700"), styled("C2", "207", 1)),
+            row(3, styled("A3", "12", 2), styled("B3", "4.7", 1), styled("C3", "10207", 1)));
+    assertEquals(
+        List.of("[Reference, Value, Package]", "[R3, 4700, 0207]", "[R12, 4.7, 10207]"),
+        Workbook.of("bom.xlsx", workbook(sheet, styles)).sheets().get(0).rows().stream()
+            .map(row -> row.cells().toString())
+            .toList());
+  }
+
+  @Test
+  void a_formula_that_nobody_computed_is_seen_and_not_empty() throws IOException {
+    String sheet =
+        sheet(
+            row(1, text("A1", "Reference"), text("B1", "Qty"), text("C1", "Value")),
+            row(2, text("A2", "R1"), "<c r=\"B2\"><f>1+1</f></c>", text("C2", "1k")),
+            row(3, text("A3", "R2"), "<c r=\"B3\"><f>1+1</f><v>2</v></c>", text("C3", "1k")));
+    KitReading reading = read(Map.of("bom.xlsx", workbook(sheet)));
+    assertEquals(
+        List.of("\"=1+1\" is no whole number of parts"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.CELL_UNREADABLE)
+            .map(Problem::message)
+            .toList());
+    assertEquals(2, reading.kit().boards().get(0).items().get(1).quantity());
+  }
+
   private static String shown(Item item) {
     return item.designators()
         + " "
