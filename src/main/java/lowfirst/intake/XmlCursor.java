@@ -1,7 +1,16 @@
 package lowfirst.intake;
 
 import java.io.ByteArrayInputStream;
-import java.io.CharConversionException;
+import java.io.InputStreamReader;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -13,6 +22,13 @@ import javax.xml.stream.XMLStreamReader;
  * namespace.
  */
 final class XmlCursor {
+  private static final Pattern ENCODING =
+      Pattern.compile(
+          "^\\W{0,3}<\\?xml[^>]{1,100}encoding\\s*=\\s*[\"']([A-Za-z][A-Za-z0-9._-]{0,30})[\"']");
+
+  /** Bytes looked at to find what the first line states. */
+  private static final int DECLARATION = 200;
+
   /** No board is described more deeply than this. */
   private static final int DEEPEST = 64;
 
@@ -22,6 +38,7 @@ final class XmlCursor {
   /** A tag with more characters than this is no part of a board. */
   private static final int LONGEST_TAG = 1 << 20;
 
+  private final byte[] bytes;
   private final XMLStreamReader reader;
   private int depth;
   private Spot before = new Spot(1, 1);
@@ -55,7 +72,8 @@ final class XmlCursor {
     }
   }
 
-  private XmlCursor(XMLStreamReader reader) {
+  private XmlCursor(byte[] bytes, XMLStreamReader reader) {
+    this.bytes = bytes;
     this.reader = reader;
   }
 
@@ -68,12 +86,50 @@ final class XmlCursor {
     factory.setProperty(XMLInputFactory.IS_COALESCING, false);
     // Names are cut here, so that a prefix that nobody declared does no harm.
     factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
-    factory.setXMLReporter((message, kind, about, where) -> {});
     try {
-      return new XmlCursor(factory.createXMLStreamReader(new ByteArrayInputStream(bytes)));
+      return new XmlCursor(bytes, reader(factory, bytes));
     } catch (XMLStreamException notXml) {
       throw new Refused(new Spot(1, 1), "this is not XML");
     }
+  }
+
+  /** Of bytes that are no letters the parser writes to the console, so it is given letters. */
+  private static XMLStreamReader reader(XMLInputFactory factory, byte[] bytes)
+      throws XMLStreamException {
+    String start = start(bytes);
+    boolean wide = start.indexOf('\0') >= 0;
+    Optional<Charset> charset = wide ? Optional.empty() : charset(start);
+    int mark = start.startsWith("\u00ef\u00bb\u00bf") ? 3 : 0;
+    var stream = new ByteArrayInputStream(bytes, mark, bytes.length - mark);
+    return charset.isEmpty()
+        ? factory.createXMLStreamReader(stream)
+        : factory.createXMLStreamReader(new InputStreamReader(stream, charset.get().newDecoder()));
+  }
+
+  /** What the first line states, else what XML takes for granted; empty where nobody knows it. */
+  private static Optional<Charset> charset(String start) {
+    Matcher stated = ENCODING.matcher(start);
+    String name = stated.find() ? stated.group(1) : "UTF-8";
+    return Charset.isSupported(name) ? Optional.of(Charset.forName(name)) : Optional.empty();
+  }
+
+  /** The line of the first bytes that are no letters. */
+  private Spot noLetters() {
+    CharsetDecoder decoder = charset(start(bytes)).orElse(StandardCharsets.UTF_8).newDecoder();
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    var out = CharBuffer.allocate(1 << 13);
+    while (decoder.decode(in, out, true).isOverflow()) {
+      out.clear();
+    }
+    int line = 1;
+    for (int at = 0; at < in.position(); at++) {
+      line += bytes[at] == '\n' ? 1 : 0;
+    }
+    return new Spot(line, 1);
+  }
+
+  private static String start(byte[] bytes) {
+    return new String(bytes, 0, Math.min(bytes.length, DECLARATION), StandardCharsets.ISO_8859_1);
   }
 
   /** The parser keeps a whole tag in memory, several times over. */
@@ -143,10 +199,10 @@ final class XmlCursor {
     } catch (XMLStreamException | RuntimeException broken) {
       boolean bytes =
           broken instanceof XMLStreamException stream
-              && stream.getNestedException() instanceof CharConversionException;
+              && stream.getNestedException() instanceof CharacterCodingException;
       throw bytes
           ? new Refused(
-              here(0),
+              noLetters(),
               "there are letters here in another encoding than its first line states",
               "export it again, or correct encoding=\"...\" in its first line")
           : new Refused(
