@@ -55,8 +55,8 @@ final class HeaderMatch {
   }
 
   /**
-   * What {@link #at} can score with a row at most, told by its words alone, which spares most
-   * rows a look at those below.
+   * What {@link #at} can score with a row at most, told by its words alone, which spares most rows
+   * a look at those below.
    */
   static int highestScore(TableKind kind, ColumnMap map, List<Row> rows, int index) {
     // Designators and fitted by their cells; of what is told, at most a position and its halves.
