@@ -13,10 +13,10 @@ home=$(cd "$(dirname "$file")/.." && pwd)
 case ${LC_ALL:-${LC_CTYPE:-${LANG:-C}}} in
   C | POSIX) export LC_ALL=C.UTF-8 ;;
 esac
-# A verb that is over before the better compiler would be worth its work.
-quick=
+# The better compiler is worth its work only where a verb runs for long.
+quick=-XX:TieredStopAtLevel=1
 case ${1-} in
-  '' | -* | code | tick | progress) quick=-XX:TieredStopAtLevel=1 ;;
+  bench | swap) quick= ;;
 esac
 exec "$home/bin/java" -XX:+UseSerialGC -XX:-UsePerfData $quick -Xlog:disable -Xlog:all=off \
   -Dorg.sqlite.lib.path="$home/lib" -m lowfirst/lowfirst.cli.Main "$@"

@@ -76,4 +76,13 @@ class LauncherTest {
         "-m lowfirst/lowfirst.cli.Main check a  b --explain",
         out.substring(out.indexOf("-m ")).strip());
   }
+
+  /** Java's better compiler takes longer than most verbs do. */
+  @ParameterizedTest
+  @CsvSource({"check, true", "steps, true", "code, true", "bench, false", "swap, false"})
+  void only_verbs_that_may_run_for_long_are_compiled_well(String verb, boolean quick)
+      throws Exception {
+    assertEquals(
+        quick, started(Map.of("LANG", "C.UTF-8"), verb).contains(" -XX:TieredStopAtLevel=1 "));
+  }
 }

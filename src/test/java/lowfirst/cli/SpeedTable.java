@@ -40,6 +40,9 @@ class SpeedTable {
   /** Heaps to try, MiB, until one is enough. */
   private static final List<Integer> HEAPS = List.of(48, 64, 80, 98, 112, 128, 160, 192, 256, 384);
 
+  /** Measured as well where it was built before. */
+  private static final Path IMAGE = Path.of("target", "image", "lowfirst", "bin", "lowfirst");
+
   @TempDir private Path folder;
 
   private final List<String> table = new ArrayList<>();
@@ -87,6 +90,10 @@ class SpeedTable {
     works.put("bands", ours("code", "brown", "black", "orange", "gold"));
     works.put("print", ours("code", "4n7J"));
     works.put("value", ours("code", "4.7k", "--tolerance", "1%"));
+    if (Files.isExecutable(IMAGE)) {
+      List<String> words = List.of("code", "brown", "black", "orange", "gold");
+      works.put("image", () -> Started.seconds(IMAGE, words));
+    }
     Map<String, Double> medians = medians(works, 11, 1);
     double floor = medians.get("tree");
     row(
@@ -101,6 +108,13 @@ class SpeedTable {
         "1.25");
     row("`code` of a print", medians.get("print"), floor, "1.25");
     row("`code` of a value", medians.get("value"), floor, "1.25");
+    if (medians.containsKey("image")) {
+      row(
+          "`code` from the jar, against the image",
+          medians.get("bands"),
+          medians.get("image"),
+          "2");
+    }
   }
 
   /**
@@ -123,8 +137,20 @@ class SpeedTable {
     works.put("floor", java(reading, files(kit)));
     works.put("check", ours("check", kit.toString()));
     works.put("steps", ours("steps", kit.toString()));
+    if (Files.isExecutable(IMAGE)) {
+      for (String verb : List.of("check", "steps")) {
+        works.put("image " + verb, () -> Started.seconds(IMAGE, List.of(verb, kit.toString())));
+      }
+    }
     Map<String, Double> medians = medians(works, placements == MANY ? 3 : 5, 1);
     for (String verb : List.of("check", "steps")) {
+      if (medians.containsKey("image " + verb)) {
+        row(
+            "`" + verb + "` of " + placements + " placements from the image, whole process",
+            medians.get("image " + verb),
+            medians.get("floor"),
+            placements == MANY ? "3" : "");
+      }
       row(
           "`" + verb + "` of " + placements + " placements, whole process, against merely reading",
           medians.get(verb),

@@ -31,18 +31,31 @@ final class Started {
    * @throws IllegalStateException when it does not end well: what failed has no time
    */
   static double seconds(List<String> words) throws IOException {
+    return seconds(java(), words);
+  }
+
+  /** The same of another program. */
+  static double seconds(Path program, List<String> words) throws IOException {
     double start = seconds();
-    int status = status(words);
+    int status = status(program, words);
     if (status != 0) {
-      throw new IllegalStateException(status + " from " + words);
+      throw new IllegalStateException(status + " from " + program + " " + words);
     }
     return seconds() - start;
   }
 
+  private static Path java() {
+    return Path.of(System.getProperty("java.home"), "bin", "java");
+  }
+
   /** How {@code java} with these words ends. */
   static int status(List<String> words) throws IOException {
+    return status(java(), words);
+  }
+
+  private static int status(Path program, List<String> words) throws IOException {
     var command = new ArrayList<String>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(program.toString());
     command.addAll(words);
     var builder = new ProcessBuilder(command);
     builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"));
