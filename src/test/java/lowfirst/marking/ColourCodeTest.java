@@ -231,6 +231,37 @@ class ColourCodeTest {
         .orElse("");
   }
 
+  /** 22 x 10 µH, with and without a tolerance; three bands are no military code. */
+  @ParameterizedTest
+  @CsvSource({
+    "silver red red brown gold, '220 µH, ±5 %'",
+    "silver red red brown, '220 µH, ±20 %'",
+    "silver red gold red brown, '2.2 µH, ±1 %'",
+    "silver red red, ''",
+  })
+  void a_wide_silver_band_starts_a_military_inductor(String bands, String value) {
+    assertEquals(
+        value,
+        ColourCode.decodeFromStart(
+                BandSequence.parse(bands).orThrow(), Body.INDUCTOR, Edition.IEC_60062_2016)
+            .readings()
+            .stream()
+            .filter(reading -> reading.layout() == Layout.INDUCTOR_MILITARY)
+            .map(reading -> reading.value() + ", " + reading.tolerance().orElseThrow())
+            .findFirst()
+            .orElse(""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', no band is named",
+    "'- -', no band is named",
+    "mauve, '\"mauve\" is not a colour'"
+  })
+  void what_is_no_band_is_named(String text, String fault) {
+    assertEquals(fault, BandSequence.parse(text).fault());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "4700, 5, YE VT RD GD",

@@ -17,6 +17,7 @@ import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -127,6 +128,17 @@ class PrintedCodeTest {
     PrintedReading reading = PrintedCode.parse("5W10RJ", Carrier.RESISTOR).orThrow();
     assertEquals("10 Ω", reading.value().orElseThrow().toString());
     assertEquals("5 W", reading.words());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "4R7K, INDUCTOR, R as the decimal mark of µH",
+    "4N7K, INDUCTOR, N as the decimal mark of nH",
+    "100µH K, INDUCTOR, value in full",
+    "470 µF 25 V, CAPACITOR, value in full",
+  })
+  void a_reading_tells_the_rule_that_it_comes_from(String print, Carrier on, String rule) {
+    assertEquals(rule, PrintedCode.parse(print, on).orThrow().rule());
   }
 
   private static String value(String print, Carrier on) {

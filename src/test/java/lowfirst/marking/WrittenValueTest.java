@@ -287,4 +287,54 @@ class WrittenValueTest {
           text::toString);
     }
   }
+
+  /** A guess at a custom is told as one, so that a person can disagree with it. */
+  @ParameterizedTest(name = "{0}: {2}")
+  @CsvSource({
+    "100E, RESISTANCE, 'E for ohms, an older custom'",
+    "4E7, RESISTANCE, 'E for ohms, an older custom'",
+    "1mF, CAPACITANCE, mF as millifarad; some old sheets meant µF",
+    "10MFD, CAPACITANCE, MF and MFD are old for µF",
+    "10MF, CAPACITANCE, MF and MFD are old for µF",
+    "10mfd, CAPACITANCE, MF and MFD are old for µF",
+    "100nFF, CAPACITANCE, unit with a slip of the pen",
+  })
+  void an_old_custom_is_named(String text, Dimension dimension, String rule) {
+    assertEquals(rule, WrittenValue.parse(text, Optional.of(dimension)).rule());
+  }
+
+  @Test
+  void what_is_no_custom_is_not_called_one() {
+    String rule = WrittenValue.parse("100R", Optional.of(Dimension.RESISTANCE)).rule();
+    assertFalse(rule.contains("custom"), rule);
+    String plain = WrittenValue.parse("100nF", Optional.of(Dimension.CAPACITANCE)).rule();
+    assertFalse(plain.contains("old") || plain.contains("slip"), plain);
+  }
+
+  @Test
+  void farads_alone_are_a_value_only_where_a_capacitance_is_looked_for() {
+    assertEquals("1 F", value("1 F", Optional.of(Dimension.CAPACITANCE)));
+    assertEquals("", value("1 F", Optional.empty()));
+  }
+
+  private static String value(String text, Optional<Dimension> expected) {
+    return WrittenValue.parse(text, expected)
+        .value()
+        .map(written -> written.value().toString())
+        .orElse("");
+  }
+
+  @Test
+  void only_an_amount_of_what_is_measured_shows_its_unit() {
+    assertTrue(WrittenValue.showsUnit("4k7", Dimension.RESISTANCE));
+    assertFalse(WrittenValue.showsUnit("4k7", Dimension.CAPACITANCE));
+    assertFalse(WrittenValue.showsUnit("a resistor", Dimension.RESISTANCE));
+    assertFalse(WrittenValue.showsUnit("4k7 " + "x".repeat(10_000), Dimension.RESISTANCE));
+  }
+
+  @Test
+  void only_letters_of_that_script_are_looked_at_for_its_units() {
+    assertTrue(CyrillicUnits.mayStandIn("10 к"));
+    assertFalse(CyrillicUnits.mayStandIn("10 kΩ ½ µ \u2126"));
+  }
 }
