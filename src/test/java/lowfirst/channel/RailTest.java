@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * A rail with three loads, by hand: 24 V and 5 %; 24 Ω, 48 Ω and a lamp of 0.4 A, each 5 %:
@@ -65,6 +68,26 @@ class RailTest {
     assertEquals(SUM * ohms, drop.actualAmount(), 1e-9);
     assertEquals(0.72, drop.allowedAmount(), 1e-9, "3 % of 24 V");
     assertEquals(SUM * ohms, channel(contacts, "out 1").high(Term.RETURN_LIFT), 1e-9);
+  }
+
+  /** A load's current from memory makes the sum and the drop of the return no better known. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Source.Origin.class,
+      names = {"MEMORY", "DATASHEET"})
+  void a_remembered_load_is_remembered_in_what_its_rail_carries(Source.Origin origin) {
+    ChannelInputs lamp = channel(THREE, "out 3");
+    Datum current = Datum.of(Term.LOAD_CURRENT, 0.4, new Source(origin, "lamp sheet"));
+    RailInputs rail =
+        RailInputs.of(
+            THREE.kit().rails().get(0), List.of(channel(THREE, "out 1"), lamp.with(current)));
+    boolean known = origin == Source.Origin.DATASHEET;
+    for (Datum datum :
+        List.of(rail.datum(Term.RAIL_SUM), rail.datum(Term.RAIL_INRUSH_SUM), rail.lift())) {
+      assertEquals(known, datum.canPass(), datum::toString);
+    }
+    String source = rail.datum(Term.RAIL_SUM).source().text();
+    assertEquals(!known, source.endsWith(", some of them from memory"), source);
   }
 
   @Test
