@@ -25,6 +25,10 @@ public record DesignatorList(
     int empties,
     int counted) {
 
+  private static final char FIRST_CYRILLIC = '\u0400';
+  private static final String CYRILLIC = "АВСЕНКМОРТХ";
+  private static final String LATIN = "ABCEHKMOPTX";
+
   /** A longer word is no designator. */
   private static final int LONGEST = 40;
 
@@ -122,11 +126,25 @@ public record DesignatorList(
   }
 
   /** c2 is C2 on the board; a name with capitals or other signs stays as it is. */
-  private static String inCapitals(String text) {
+  private static String inCapitals(String written) {
+    String text = written.charAt(0) >= FIRST_CYRILLIC ? inLatin(written) : written;
     char first = text.charAt(0);
     return first >= 'a' && first <= 'z' && SMALL.matcher(text).matches()
         ? text.toUpperCase(Locale.ROOT)
         : text;
+  }
+
+  /** Cyrillic letters that look like those of a designator are typed in their place. */
+  private static String inLatin(String text) {
+    var latin = new StringBuilder(text);
+    for (int at = 0; at < latin.length() && !Character.isDigit(latin.charAt(at)); at++) {
+      int alike = CYRILLIC.indexOf(latin.charAt(at));
+      if (alike < 0) {
+        return text;
+      }
+      latin.setCharAt(at, LATIN.charAt(alike));
+    }
+    return latin.toString();
   }
 
   /** The usual designator, which needs no further look: up to four letters and six digits. */

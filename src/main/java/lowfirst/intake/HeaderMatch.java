@@ -189,7 +189,15 @@ final class HeaderMatch {
             case FITTED -> cell >= 0 && CellShapes.fittedShare(below, cell) > 0.9;
             default -> cell >= 0;
           };
-      if (fits) {
+      boolean numbers =
+          fits
+              && column == kind.required().get(0)
+              && kind.isExported()
+              && CellShapes.numberShare(below, cell) == 1
+              && cellOfDesignators() >= 0;
+      if (numbers) {
+        use(column, cellOfDesignators(), Header.Basis.CELLS);
+      } else if (fits) {
         use(column, cell, Header.Basis.LIKELY_HEADER);
       }
     }
@@ -202,6 +210,14 @@ final class HeaderMatch {
     if (!kind.isExported() || !missing || sure() < 2) {
       return;
     }
+    int best = cellOfDesignators();
+    if (best >= 0) {
+      use(designators, best, Header.Basis.CELLS);
+    }
+  }
+
+  /** The free column that holds designators nearly everywhere; -1 without one. */
+  private int cellOfDesignators() {
     int best = -1;
     double most = MOSTLY;
     for (int cell = 0; cell < names.size(); cell++) {
@@ -213,9 +229,7 @@ final class HeaderMatch {
         most = share;
       }
     }
-    if (best >= 0) {
-      use(designators, best, Header.Basis.CELLS);
-    }
+    return best;
   }
 
   /** The only column whose cells say whether parts are fitted, whatever stands over it. */

@@ -1,5 +1,6 @@
 package lowfirst.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,6 +66,26 @@ final class HeaderRow {
             && Lengths.isUnit(HeaderUnit.canonical(unit))
             && unit.equals(bare(row.cell(header.cellOf(Column.Y))));
     return names ? Optional.of(unit) : Optional.empty();
+  }
+
+  /** The unit of x in a header further down, where it is not that of the first header. */
+  static Optional<String> otherUnit(Header first, Header again) {
+    Optional<String> unit = HeaderUnit.of(again.name(again.cellOf(Column.X)));
+    return unit.equals(HeaderUnit.of(first.name(first.cellOf(Column.X))))
+        ? Optional.empty()
+        : unit.filter(Lengths::isUnit);
+  }
+
+  /** The row with its unit behind bare coordinates. */
+  static Row withUnit(Header header, Row row, String unit) {
+    var cells = new ArrayList<>(row.cells());
+    for (Column column : List.of(Column.X, Column.Y)) {
+      String text = row.cell(header.cellOf(column));
+      if (!text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1))) {
+        cells.set(header.cellOf(column), text + " " + unit);
+      }
+    }
+    return new Row(row.line(), cells);
   }
 
   private static String bare(String unit) {

@@ -175,7 +175,9 @@ final class PartTypeReader {
     if (DesignatorList.isNone(text)) {
       return "";
     }
-    return column == Column.POWER ? RatingCells.power(text, row.headerOf(column)) : text;
+    return column == Column.POWER || column == Column.TOLERANCE
+        ? RatingCells.withUnit(text, row.headerOf(column))
+        : text;
   }
 
   private static Read read(List<String> cells) {

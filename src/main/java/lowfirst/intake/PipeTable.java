@@ -43,12 +43,16 @@ final class PipeTable {
     return c == '\n' || c == '\r';
   }
 
-  /** The text without marks that stand for the look of words; itself when it is no such table. */
-  static String plain(String text) {
+  /** The text without marks that stand for the look of words; itself when it has none. */
+  static String plain(String written) {
+    String text =
+        written.contains("<br") || written.contains("<BR")
+            ? LINE_BREAK.matcher(written).replaceAll(" ")
+            : written;
     if (text.indexOf('|') < 0 || !isIn(text)) {
       return text;
     }
     String words = LINK.matcher(text.replace("\\|", "\u00a6")).replaceAll("$1");
-    return MARK.matcher(LINE_BREAK.matcher(words).replaceAll(", ")).replaceAll("");
+    return MARK.matcher(words).replaceAll("");
   }
 }

@@ -20,6 +20,9 @@ final class RatingCells {
       Pattern.compile(
           "(?i)(?:(\\d{1,2})\\s+)?(\\d)\\s*/\\s*([1-9]\\d?)\\s*(?:W|watts?)?(?:$|[,;(\\s].*)");
 
+  /** 0.05 may be percent, or a spreadsheet's 5 %. */
+  private static final Pattern BARE_SHARE = Pattern.compile("[±+]?0?[.,][0-2]\\d{0,3}");
+
   private static final Pattern MILLIWATTS = Pattern.compile(".*[\\s(\\[_,/]m[Ww][)\\]]?");
 
   /** A bare number above this may be milliwatts, and nobody knows. */
@@ -29,6 +32,9 @@ final class RatingCells {
 
   /** A tolerance in percent, with or without its sign. */
   static Optional<Tolerance> tolerance(String text) {
+    if (BARE_SHARE.matcher(text).matches()) {
+      return Optional.empty();
+    }
     String percent = text.replaceAll("[±%\\s]|\\+/?-", "").replace(',', '.');
     return percent.matches("\\d{1,3}(\\.\\d{1,3})?")
         ? Optional.of(Tolerance.percent(percent))
@@ -47,10 +53,15 @@ final class RatingCells {
     return text.isEmpty() ? Optional.empty() : Quantity.parse(text, Dimension.VOLTAGE).value();
   }
 
-  /** The text of a power, with the milliwatts that only its header states. */
-  static String power(String text, String header) {
+  /** The text of a rating, with the milliwatts or the percent that only its header states. */
+  static String withUnit(String text, String header) {
     boolean bare = !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
-    return bare && MILLIWATTS.matcher(header).matches() ? text + " mW" : text;
+    if (!bare) {
+      return text;
+    }
+    return header.indexOf('%') >= 0
+        ? text + " %"
+        : MILLIWATTS.matcher(header).matches() ? text + " mW" : text;
   }
 
   /** A power in watts, of which resistors often have a fraction; empty where it may be another. */

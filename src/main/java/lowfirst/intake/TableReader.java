@@ -27,6 +27,7 @@ final class TableReader {
   private Optional<Place> value = Optional.empty();
   private Set<Integer> merged = Set.of();
   private boolean isInOtherTable;
+  private Optional<String> otherUnit = Optional.empty();
 
   private TableReader(TableKind kind, String file, Cut found) {
     this.kind = kind;
@@ -193,7 +194,8 @@ final class TableReader {
             ignored(row, "this row names the units (" + named + "), it was not read as a part"));
   }
 
-  private void addRow(Header header, Row row) {
+  private void addRow(Header header, Row written) {
+    Row row = otherUnit.map(unit -> HeaderRow.withUnit(header, written, unit)).orElse(written);
     int width = header.index() < 0 ? this.width : header.names().size();
     boolean tooLong =
         row.size() > width
@@ -288,7 +290,9 @@ final class TableReader {
     }
     boolean same = row.cells().equals(all.get(header.index()).cells());
     problems.add(ignored(row, "the header stands here again, it was not read as a row"));
-    return Optional.of(same ? header : HeaderMatch.at(kind, file, map, all, index));
+    Header again = same ? header : HeaderMatch.at(kind, file, map, all, index);
+    otherUnit = HeaderRow.otherUnit(cut.header(), again);
+    return Optional.of(again);
   }
 
   /** In notes, after a blank line: words with a rule below them, about something else. */

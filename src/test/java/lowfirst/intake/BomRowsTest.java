@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -529,10 +530,30 @@ class BomRowsTest {
   void a_power_is_read_as_a_fraction_and_in_the_unit_of_its_header(
       String header, String cell, String power) {
     assertEquals(
-        java.util.Optional.ofNullable(power),
+        Optional.ofNullable(power),
         item("Ref;Qty;Value;" + header + "\nR1;1;1k;" + cell + "\n")
             .partType()
             .ratedPower()
+            .map(Object::toString));
+  }
+
+  /** 0.05 may be 0.05 %, or what a spreadsheet keeps of 5 %. */
+  @ParameterizedTest(name = "{1} below {0}")
+  @CsvSource({
+    "Tol, 5, ±5 %",
+    "Tol, 0.5, ±0.5 %",
+    "Tol, 0.05, ",
+    "Tol, '0,01', ",
+    "Tol, 0.05 %, ±0.05 %",
+    "Tol (%), 0.1, ±0.1 %",
+    "Tol, +80/-20 %, -20/+80 %"
+  })
+  void a_tolerance_that_may_be_a_share_is_left_open(String header, String cell, String tolerance) {
+    assertEquals(
+        Optional.ofNullable(tolerance),
+        item("Ref;Qty;Value;" + header + "\nR1;1;1k;" + cell + "\n")
+            .partType()
+            .tolerance()
             .map(Object::toString));
   }
 
