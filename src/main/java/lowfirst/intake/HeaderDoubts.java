@@ -122,8 +122,33 @@ final class HeaderDoubts {
                 Place.ofCell(file, row.line(), cell + 1, cut.header().name(cell), row.cell(cell)));
   }
 
+  /** Why no header was found. */
+  static Problem notFound(TableKind kind, String file, Cut cut) {
+    Optional<Problem> pairs = noPairs(kind, file, cut);
+    if (pairs.isPresent()) {
+      return pairs.get();
+    }
+    if (!cut.rows().isEmpty() && cut.rows().get(0).cell(0).startsWith("<")) {
+      return new Problem(
+          Kind.HEADER_NOT_FOUND,
+          Place.ofLine(file, cut.rows().get(0).line()),
+          "this is a page for the web or another text with tags, no table",
+          "open it in a spreadsheet program and save it as .xlsx or .csv");
+    }
+    String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
+    return new Problem(
+        Kind.HEADER_NOT_FOUND,
+        Place.ofFile(file),
+        "no line could be read as a header with: " + wanted,
+        "name the columns, for example with --column "
+            + kind.key()
+            + "."
+            + kind.required().get(0).key()
+            + "=1 for the first column");
+  }
+
   /** Of a placement list without coordinates, why a column that is headed so gives none. */
-  static Optional<Problem> noPairs(TableKind kind, String file, Cut cut) {
+  private static Optional<Problem> noPairs(TableKind kind, String file, Cut cut) {
     for (int index = 0; index < Math.min(cut.rows().size(), Cut.SEARCHED); index++) {
       Row header = cut.rows().get(index);
       int position = HeaderWords.cell(kind, header, Column.POSITION);

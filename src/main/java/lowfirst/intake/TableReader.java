@@ -70,7 +70,7 @@ final class TableReader {
 
   private void readRows(ColumnMap map) {
     if (!cut.header().isComplete(kind)) {
-      problems.add(HeaderDoubts.noPairs(kind, file, cut).orElseGet(this::headerNotFound));
+      problems.add(HeaderDoubts.notFound(kind, file, cut));
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
@@ -81,7 +81,7 @@ final class TableReader {
     merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
     for (int i = header.index() + 1; i < all.size(); i++) {
       Row row = all.get(i);
-      if (isComment(row)) {
+      if (Comments.are(row)) {
         continue;
       }
       if (row.cell(0).startsWith("//")) {
@@ -259,29 +259,6 @@ final class TableReader {
             .orElse(0);
   }
 
-  /** A comment, or a rule drawn with dashes; a lone # may also be a number column's header. */
-  private static boolean isComment(Row row) {
-    String first = row.cell(0);
-    boolean comment =
-        first.startsWith("##")
-            || first.startsWith("# ")
-            || (first.equals("#") && row.filled() == 1);
-    return comment || isRule(row);
-  }
-
-  private static boolean isRule(Row row) {
-    int dashes = 0;
-    for (String cell : row.cells()) {
-      for (int at = 0; at < cell.length(); at++) {
-        if ("-=_*+ :|".indexOf(cell.charAt(at)) < 0) {
-          return false;
-        }
-        dashes++;
-      }
-    }
-    return dashes >= 3;
-  }
-
   /** A header that stands again among the data, as where exports were joined. */
   private Optional<Header> headerAgain(Header header, ColumnMap map, List<Row> all, int index) {
     Row row = all.get(index);
@@ -302,33 +279,13 @@ final class TableReader {
         cut.separator() == Separator.BAR
             && index > 0
             && index + 1 < all.size()
-            && isRule(all.get(index + 1))
+            && Comments.isRule(all.get(index + 1))
             && row.line() > all.get(index - 1).line() + 1
             && HeaderRow.isWords(row);
     if (heads) {
       problems.add(ignored(row, "another table begins here that lists no parts, it was not read"));
     }
     return heads;
-  }
-
-  private Problem headerNotFound() {
-    if (!cut.rows().isEmpty() && cut.rows().get(0).cell(0).startsWith("<")) {
-      return new Problem(
-          Kind.HEADER_NOT_FOUND,
-          Place.ofLine(file, cut.rows().get(0).line()),
-          "this is a page for the web or another text with tags, no table",
-          "open it in a spreadsheet program and save it as .xlsx or .csv");
-    }
-    String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
-    return new Problem(
-        Kind.HEADER_NOT_FOUND,
-        Place.ofFile(file),
-        "no line could be read as a header with: " + wanted,
-        "name the columns, for example with --column "
-            + kind.key()
-            + "."
-            + kind.required().get(0).key()
-            + "=1 for the first column");
   }
 
   private Table table(String encoding) {

@@ -1,0 +1,30 @@
+package lowfirst.intake;
+
+/** Rows that are written for people alone, or only drawn. */
+final class Comments {
+  private Comments() {}
+
+  /** A comment, or a rule drawn with dashes; a lone # may also be a number column's header. */
+  static boolean are(Row row) {
+    String first = row.cell(0);
+    boolean comment =
+        first.startsWith("##")
+            || first.startsWith("# ")
+            || (first.equals("#") && row.filled() == 1);
+    return comment || isRule(row);
+  }
+
+  /** A line drawn of dashes and the like. */
+  static boolean isRule(Row row) {
+    int dashes = 0;
+    for (String cell : row.cells()) {
+      for (int at = 0; at < cell.length(); at++) {
+        if ("-=_*+ :|".indexOf(cell.charAt(at)) < 0) {
+          return false;
+        }
+        dashes++;
+      }
+    }
+    return dashes >= 3;
+  }
+}
