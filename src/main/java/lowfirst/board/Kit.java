@@ -8,7 +8,7 @@ import lowfirst.part.Datasheets;
  * One or more boards, the parts for them, the loads they will switch.
  *
  * @param settings from {@code kit.properties}
- * @param fingerprint SHA-256 over the input tables, in hexadecimal
+ * @param fingerprint of the input tables
  */
 public record Kit(
     Settings settings,
@@ -20,7 +20,7 @@ public record Kit(
     List<Load> loads,
     List<BagLine> bag,
     List<Swap> swaps,
-    String fingerprint) {
+    Fingerprint fingerprint) {
 
   public Kit {
     boards = List.copyOf(boards);

@@ -93,7 +93,7 @@ final class LoadsCommand implements Callable<Integer> {
     if (csv) {
       surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, rails)));
     } else {
-      Document document = LoadsDocument.of(title, read.fingerprint(), studies, rails);
+      Document document = LoadsDocument.of(title, read.fingerprint().hexadecimal(), studies, rails);
       surroundings.out().print(TextWriter.write(document, surroundings.columns(WIDTH)));
       writePdf(document);
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import lowfirst.board.Board;
 import lowfirst.board.BodyFinder;
+import lowfirst.board.Fingerprint;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
@@ -69,7 +70,7 @@ public final class KitReader {
             rows(TableKind.BAG, PartTables::bag),
             rows(TableKind.SWAPS, PartTables::swaps),
             // Last, when every table that counts has been read.
-            Fingerprint.of(files, tables()));
+            fingerprint(files, tables()));
     problems.addAll(KitChecks.of(kit, cells));
     return new KitReading(kit, problems, understood);
   }
@@ -78,6 +79,10 @@ public final class KitReader {
   private List<OutputChannel> channels(List<Board> boards) {
     String only = boards.size() == 1 ? boards.get(0).name() : "";
     return rows(TableKind.CHANNELS, (table, found) -> ChannelTable.channels(table, only, found));
+  }
+
+  private static Fingerprint fingerprint(KitFiles files, Set<String> tables) {
+    return Fingerprint.of(() -> TablesDigest.of(files, tables));
   }
 
   private Set<String> tables() {

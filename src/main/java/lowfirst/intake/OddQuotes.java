@@ -22,7 +22,7 @@ final class OddQuotes {
   /** The text with such quotes made plain; the text itself when it has none. */
   static String plain(String text) {
     String plain = text;
-    if (plain.contains("=\"")) {
+    if (plain.indexOf('"') >= 0 && plain.contains("=\"")) {
       plain = FORMULA.matcher(plain).replaceAll("$1\"");
     }
     if (plain.indexOf('“') >= 0 || plain.indexOf('„') >= 0) {

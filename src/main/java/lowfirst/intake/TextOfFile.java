@@ -72,9 +72,13 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
     }
     var text = new String(bytes, StandardCharsets.UTF_8);
     // What is no UTF-8 became U+FFFD; so did what an earlier program had lost.
-    return text.indexOf('\ufffd') < 0 || isUtf8(bytes)
-        ? checked(file, text, "UTF-8")
-        : ofOneByteEach(file, bytes);
+    boolean isWhole = text.indexOf('\ufffd') < 0;
+    if (!isWhole && !isUtf8(bytes)) {
+      return ofOneByteEach(file, bytes);
+    }
+    // A sign beyond ASCII takes more bytes than it has chars.
+    boolean isAscii = isWhole && text.length() == bytes.length;
+    return checked(file, text, "UTF-8", isAscii ? WebSigns::plain : TextOfFile::mended);
   }
 
   private static TextOfFile ofOneByteEach(String file, byte[] bytes) {
@@ -150,8 +154,13 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
   }
 
   private static TextOfFile checked(String file, String text, String encoding) {
+    return checked(file, text, encoding, TextOfFile::mended);
+  }
+
+  private static TextOfFile checked(
+      String file, String text, String encoding, UnaryOperator<String> mending) {
     if (text.startsWith("\ufeff")) {
-      return checked(file, text.substring(1), encoding);
+      return checked(file, text.substring(1), encoding, mending);
     }
     if (text.isBlank()) {
       return faulty(
@@ -166,7 +175,7 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
     if (controls > end * 0.02) {
       return notText(file);
     }
-    String mended = mended(text);
+    String mended = mending.apply(text);
     if (!mended.equals(text)) {
       return new TextOfFile(
           mended,
@@ -184,9 +193,6 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
 
   /** Signs spelt as for the web, and UTF-8 that a program took for Windows-1252 and saved. */
   private static String mended(String saved) {
-    if (!mayBeMended(saved)) {
-      return saved;
-    }
     String text = WebSigns.plain(saved);
     if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
       return text;
@@ -197,17 +203,6 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
         .replace("\u00e2\u201e\u00a6", "Ω")
         .replace("\u00c2\u00b1", "±")
         .replace("\u00c2\u00b0", "°");
-  }
-
-  /** One look at most texts, which are plain throughout. */
-  private static boolean mayBeMended(String text) {
-    for (int at = 0; at < text.length(); at++) {
-      char c = text.charAt(at);
-      if (c == '&' || c > '~') {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static boolean isStray(int character) {

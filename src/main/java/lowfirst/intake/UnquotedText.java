@@ -17,16 +17,29 @@ final class UnquotedText {
   /** Signs of a cell that is not compared one by one. */
   private static final int LONG = 16;
 
+  /** So many cells of a column tell whether it says the same again and again. */
+  private static final int TRIED = 200;
+
+  /** Of columns beyond this no account is kept. */
+  private static final int COLUMNS = 64;
+
   private final String text;
   private final char separator;
+  private final boolean hasHardBlanks;
   private final String[] met = new String[SLOTS];
   private final List<Row> rows = new ArrayList<>();
   private String[] cells = new String[16];
   private int filled;
 
+  /** Of each column how many cells were looked for among those met, and how many were there. */
+  private final int[] tried = new int[COLUMNS];
+
+  private final int[] found = new int[COLUMNS];
+
   private UnquotedText(String text, char separator) {
     this.text = text;
     this.separator = separator;
+    this.hasHardBlanks = text.indexOf('\u00a0') >= 0;
   }
 
   /** Whether this is for it to cut. */
@@ -75,16 +88,29 @@ final class UnquotedText {
 
   /** Adds the cell between two places. */
   private void add(int start, int end) {
-    int slot = slot(start, end);
-    String cell = met[slot];
-    if (cell == null || cell.length() != end - start || !isThere(cell, start)) {
-      cell = Rows.stripped(text.substring(start, end));
-      met[slot] = cell;
-    }
     if (filled == cells.length) {
       cells = Arrays.copyOf(cells, 2 * filled);
     }
-    cells[filled++] = cell;
+    int column = Math.min(filled, COLUMNS - 1);
+    boolean repeats = tried[column] < TRIED || found[column] > tried[column] / 4;
+    cells[filled++] = repeats ? met(column, start, end) : made(start, end);
+  }
+
+  private String met(int column, int start, int end) {
+    int slot = slot(start, end);
+    String cell = met[slot];
+    tried[column]++;
+    if (cell != null && cell.length() == end - start && isThere(cell, start)) {
+      found[column]++;
+      return cell;
+    }
+    met[slot] = made(start, end);
+    return met[slot];
+  }
+
+  private String made(int start, int end) {
+    String cell = text.substring(start, end);
+    return hasHardBlanks ? Rows.stripped(cell) : cell.strip();
   }
 
   /** A copy and its comparison are done many signs at a time, so a long cell is copied. */

@@ -90,7 +90,7 @@ public final class AssemblyBook {
                 new Block.Facts.Fact("Batches", batches.size() + ", lowest first"),
                 new Block.Facts.Fact("Flips", flips + ", one after each batch that is soldered"),
                 new Block.Facts.Fact("Meter", "±(" + meter.ohms() + "), " + meter.ohmsSource()),
-                new Block.Facts.Fact("Input fingerprint", kit.fingerprint()))));
+                new Block.Facts.Fact("Input fingerprint", kit.fingerprint().hexadecimal()))));
     blocks.add(new Block.Caution(StepsDocument.BENCH));
     blocks.add(new Block.Caution(StepsDocument.LEAD_ENDS));
     blocks.add(

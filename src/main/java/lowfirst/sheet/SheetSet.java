@@ -155,7 +155,10 @@ public final class SheetSet {
           Orientation.PORTRAIT,
           () ->
               LoadsDocument.of(
-                  title, kit.fingerprint(), ChannelStudy.of(inputs), findings.rails()));
+                  title,
+                  kit.fingerprint().hexadecimal(),
+                  ChannelStudy.of(inputs),
+                  findings.rails()));
     }
     if (!kit.rails().isEmpty() || !kit.channels().isEmpty()) {
       add("wiring-list", Orientation.LANDSCAPE, () -> WiringDocument.of(kit, byName));

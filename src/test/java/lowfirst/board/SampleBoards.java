@@ -53,7 +53,7 @@ public final class SampleBoards {
         List.of(),
         List.of(),
         List.of(),
-        "0".repeat(64));
+        Fingerprint.of("0".repeat(64)));
   }
 
   /** How many are built. */

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import lowfirst.board.BagLine;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
+import lowfirst.board.Fingerprint;
 import lowfirst.board.Item;
 import lowfirst.board.Item.Fitting;
 import lowfirst.board.Kit;
@@ -156,6 +157,6 @@ final class SmallKit {
         List.of(),
         bag,
         List.of(),
-        "");
+        Fingerprint.of(""));
   }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
+import lowfirst.board.Fingerprint;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
@@ -79,7 +80,7 @@ final class SwapPlaces {
         List.of(),
         List.of(),
         List.of(),
-        "");
+        Fingerprint.of(""));
   }
 
   private static Optional<Sourced> none() {

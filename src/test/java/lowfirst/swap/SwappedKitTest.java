@@ -103,12 +103,17 @@ class SwappedKitTest {
 
   @Test
   void accepting_a_swap_changes_the_fingerprint() {
-    String none = BellPlayer.with(Map.of("swaps.csv", HEADER)).fingerprint();
+    String none = BellPlayer.with(Map.of("swaps.csv", HEADER)).fingerprint().hexadecimal();
     String one =
-        BellPlayer.with(Map.of("swaps.csv", HEADER + "driver,Q16,BP-N100L,,,\n")).fingerprint();
+        BellPlayer.with(Map.of("swaps.csv", HEADER + "driver,Q16,BP-N100L,,,\n"))
+            .fingerprint()
+            .hexadecimal();
     assertNotEquals(none, one);
     assertEquals(
-        1, Stream.of(one, swapped("driver,Q16,BP-N100L,,,").fingerprint()).distinct().count());
+        1,
+        Stream.of(one, swapped("driver,Q16,BP-N100L,,,").fingerprint().hexadecimal())
+            .distinct()
+            .count());
   }
 
   /** Two arrays of one type, and drivers that name their place or only that type. */

@@ -14,6 +14,7 @@ import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
+import lowfirst.board.Fingerprint;
 import lowfirst.board.Kit;
 import lowfirst.board.Placement;
 import lowfirst.board.Settings;
@@ -82,7 +83,7 @@ public class SheetsBenchmark {
         List.of(),
         List.of(),
         List.of(),
-        "0".repeat(64));
+        Fingerprint.of("0".repeat(64)));
   }
 
   private static List<byte[]> sheets(Kit kit, Progress progress) {

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 
 /** SHA-256 (FIPS 180-4) over the names and bytes of a kit's input tables. */
-final class Fingerprint {
-  private Fingerprint() {}
+final class TablesDigest {
+  private TablesDigest() {}
 
   /**
    * Each name and each content is preceded by its length, so that no two different kits feed the
