@@ -163,10 +163,12 @@ public final class DemoDocument {
 
   /** How many channels carry. */
   public static String loads(List<ChannelStudy> studies) {
-    return counted(studies, Verdict.CARRIES)
+    long carrying = counted(studies, Verdict.CARRIES);
+    return carrying
         + " of "
         + Counted.of(studies.size(), "channel")
-        + " carry their load in the worst case: hottest air, highest rail, weakest drive. What does"
+        + (carrying == 1 ? " carries its load" : " carry their load")
+        + " in the worst case: hottest air, highest rail, weakest drive. What does"
         + " not, and what nobody can say for want of a number:";
   }
 

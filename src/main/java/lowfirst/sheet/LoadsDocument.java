@@ -179,15 +179,14 @@ public final class LoadsDocument {
   private static String count(List<Verdict> verdicts, String noun) {
     String parts =
         List.of(Verdict.CARRIES, Verdict.OVERLOADED, Verdict.UNDECIDED).stream()
-            .map(
-                verdict ->
-                    verdicts.stream().filter(v -> v == verdict).count() + " " + word(verdict))
+            .map(verdict -> count(verdict, verdicts.stream().filter(v -> v == verdict).count()))
             .collect(Collectors.joining(", "));
     return verdicts.size() + " " + noun + (verdicts.size() == 1 ? "" : "s") + ": " + parts;
   }
 
-  private static String word(Verdict verdict) {
-    return verdict == Verdict.CARRIES ? "carry" : verdict.words();
+  private static String count(Verdict verdict, long times) {
+    String several = verdict == Verdict.CARRIES ? "carry" : verdict.words();
+    return times + " " + (times == 1 ? verdict.words() : several);
   }
 
   private static Table channels(List<ChannelStudy> studies) {

@@ -56,13 +56,17 @@ public final class WiringDocument {
             "Its return goes to the boards in a wire of its own. The loads' return must not flow"
                 + " through it: the drop would lift the gates' reference. Join the returns in one"
                 + " point only, at the supplies."));
-    blocks.add(railTable(logic));
+    blocks.add(rails(logic, "rails.csv names no supply that is free of loads."));
     blocks.add(new Block.Heading(2, "Supplies of the loads, and their returns"));
     blocks.add(
         new Block.Paragraph(
             "Each return carries the sum of what its loads take at once: it must be as thick as"
                 + " the plus wire, and no thinner."));
-    blocks.add(railTable(power));
+    blocks.add(rails(power, "The kit's tables name no supply of a load."));
+  }
+
+  private static Block rails(List<Rail> rails, String none) {
+    return rails.isEmpty() ? new Block.Paragraph(none) : railTable(rails);
   }
 
   private static Table railTable(List<Rail> rails) {

@@ -298,7 +298,9 @@ class LoadsDocumentTest {
     assertEquals("Loads of test", lines.get(0));
     assertEquals("tables 0123456789ab", lines.get(1));
     assertTrue(
-        lines.get(2).startsWith("1 channel: 1 carry, 0 overloaded, 0 undecided. 1 rail: 1 carry"),
+        lines
+            .get(2)
+            .startsWith("1 channel: 1 carries, 0 overloaded, 0 undecided. 1 rail: 1 carries"),
         lines.get(2));
     String row = Said.rows(one, "Channels").get(0);
     assertTrue(row.startsWith("out 1 | striker | carries 1.11 A, up to "), row);

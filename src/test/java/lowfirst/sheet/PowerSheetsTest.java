@@ -294,6 +294,22 @@ class PowerSheetsTest {
         4 + 4 + 6, Said.rows(WiringDocument.of(KIT, Map.of()), "").size(), "two wires a rail");
   }
 
+  @Test
+  void where_no_supply_is_known_the_wiring_list_says_so_without_an_empty_table() {
+    Kit bare = Said.kit("bom.csv", "designators,value\nR1,1k\n");
+    assertSays(
+        WiringDocument.of(bare, Map.of()),
+        "rails.csv names no supply that is free of loads.",
+        "The kit's tables name no supply of a load.");
+    Kit shared =
+        Said.kit(
+            "bom.csv", "designators,value\nR1,1k\n",
+            "rails.csv", "rail,voltage\nbells,24 V\n",
+            "loads.csv", "load,kind,rail\nbell,solenoid,bells\n");
+    assertSays(
+        WiringDocument.of(shared, Map.of()), "rails.csv names no supply that is free of loads.");
+  }
+
   /** 1.1 A through 2 × 2 m of 1 mm² and 50 mm of track, hot: 0.0172 · 4 · 1.1 is 76 mV and more. */
   @Test
   void the_drop_is_that_of_the_finding() {

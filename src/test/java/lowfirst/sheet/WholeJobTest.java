@@ -121,7 +121,7 @@ class WholeJobTest {
   @Test
   void channels_that_do_not_carry_are_named_with_why() {
     List<ChannelStudy> good = ChannelStudy.of(KitInputs.of(ChannelKit.typical().kit()));
-    assertTrue(DemoDocument.loads(good).startsWith("1 of 1 channel carry their load in the worst"));
+    assertTrue(DemoDocument.loads(good).startsWith("1 of 1 channel carries its load in the worst"));
     assertTrue(DemoDocument.notCarried(good).isEmpty());
     List<ChannelStudy> bad =
         ChannelStudy.of(KitInputs.of(ChannelKit.typical().with("loads", "resistance=2 Ohm").kit()));
