@@ -97,12 +97,16 @@ final class BomReader {
   private void readRows(List<Placement> placements) {
     List<TableRow> rows = table.rows();
     var lists = new ArrayList<DesignatorList>(rows.size());
-    rows.forEach(row -> lists.add(DesignatorList.parse(row.text(Column.DESIGNATORS))));
+    rows.forEach(row -> lists.add(designators(row)));
     UnitNames units = UnitNames.of(rows, lists, placements);
     var joined = new HashSet<Designator>();
+    var hashed = new HashedNames();
     for (int i = 0; i < rows.size(); i++) {
       DesignatorList list = lists.get(i);
       sayWhatWasRead(rows.get(i), list);
+      for (Designator name : list.designators()) {
+        hashed.see(rows.get(i), Column.DESIGNATORS, name.text());
+      }
       if (list.designators().stream().noneMatch(units.parts()::containsKey)) {
         readRow(rows.get(i), list);
         continue;
@@ -112,6 +116,21 @@ final class BomReader {
         readRow(rows.get(i), list.naming(left));
       }
     }
+    hashed.said().ifPresent(problems::add);
+  }
+
+  private DesignatorList designators(TableRow row) {
+    OpenRange read = OpenRange.of(row.text(Column.DESIGNATORS), row.text(Column.QUANTITY));
+    read.doubt()
+        .ifPresent(
+            doubt ->
+                problems.add(
+                    row.problem(
+                        Kind.COLUMN_AMBIGUOUS,
+                        Column.DESIGNATORS,
+                        doubt,
+                        "part two designators with a comma, or write a range with a dash")));
+    return read.list();
   }
 
   /** Of parts whose units were joined, those that no row above has named. */

@@ -14,6 +14,16 @@ final class Comments {
     return comment || isRule(row);
   }
 
+  /** Whether a comment may be the row of a part that somebody put out. */
+  static boolean mayBePart(Row row) {
+    String first = row.cell(0);
+    int at = 0;
+    while (at < first.length() && (first.charAt(at) == '#' || first.charAt(at) == ' ')) {
+      at++;
+    }
+    return row.filled() > 1 && CellShapes.isDesignators(first.substring(at));
+  }
+
   /** A line drawn of dashes and the like. */
   static boolean isRule(Row row) {
     int dashes = 0;

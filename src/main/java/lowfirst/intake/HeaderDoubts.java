@@ -33,6 +33,7 @@ final class HeaderDoubts {
     }
     if (kind == TableKind.BOM && header.index() >= 0) {
       leavingOut(file, cut).ifPresent(problems::add);
+      YesAndNo.unread(file, cut, map).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)
@@ -134,6 +135,11 @@ final class HeaderDoubts {
           Place.ofLine(file, cut.rows().get(0).line()),
           "this is a page for the web or another text with tags, no table",
           "open it in a spreadsheet program and save it as .xlsx or .csv");
+    }
+    Optional<Problem> other =
+        kind.isExported() ? OtherForm.of(kind, file, cut.rows()) : Optional.empty();
+    if (other.isPresent()) {
+      return other.get();
     }
     String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
     return new Problem(

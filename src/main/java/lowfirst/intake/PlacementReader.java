@@ -33,6 +33,7 @@ final class PlacementReader {
   private final boolean isGrouped;
   private final List<Placement> placements = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final HashedNames hashed = new HashedNames();
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
@@ -63,6 +64,7 @@ final class PlacementReader {
       reader.readRow(i, table.rows().get(i));
     }
     reader.problems.addAll(unit.problems());
+    reader.hashed.said().ifPresent(reader.problems::add);
     if (!reader.pair.isEmpty()) {
       reader.problems.add(reader.pairGuessed());
     }
@@ -135,6 +137,7 @@ final class PlacementReader {
       problems.add(noPair(row, row.pair().get()));
       return;
     }
+    hashed.see(row, Column.DESIGNATOR, name);
     OptionalDouble x = length(row, Column.X, look.x()[index], scaleX);
     OptionalDouble y = length(row, Column.Y, look.y()[index], scaleY);
     Optional<Side> side = side(row);

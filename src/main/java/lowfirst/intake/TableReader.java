@@ -81,10 +81,11 @@ final class TableReader {
     merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
     for (int i = header.index() + 1; i < all.size(); i++) {
       Row row = all.get(i);
-      if (Comments.are(row)) {
+      boolean comments = Comments.are(row);
+      if (comments && !(kind.isExported() && Comments.mayBePart(row))) {
         continue;
       }
-      if (row.cell(0).startsWith("//")) {
+      if (comments || row.cell(0).startsWith("//")) {
         problems.add(ignored(row, "this was taken for a comment, it was not read as a row"));
         continue;
       }

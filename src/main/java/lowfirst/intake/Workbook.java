@@ -31,8 +31,12 @@ import org.dhatim.fastexcel.reader.SheetVisibility;
  */
 record Workbook(List<Grid> sheets, List<Problem> problems) {
 
-  /** The rows of a sheet. */
-  record Grid(String name, List<Row> rows) {}
+  /**
+   * The rows of a sheet.
+   *
+   * @param hidden the numbers of those that are not shown
+   */
+  record Grid(String name, List<Row> rows, List<Integer> hidden) {}
 
   /** So many bytes a spreadsheet may grow to when unpacked; a table of parts is far smaller. */
   private static final long MOST_UNPACKED = 64L << 20;
@@ -109,18 +113,27 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
       for (Sheet sheet : workbook.getSheets().toList()) {
         try (Stream<org.dhatim.fastexcel.reader.Row> rows = sheet.openStream()) {
           boolean shown = sheet.getVisibility() == SheetVisibility.VISIBLE;
-          (shown ? sheets : hidden)
-              .add(
-                  new Grid(
-                      sheet.getName(),
-                      rows.limit(MOST_ROWS)
-                          .map(Workbook::row)
-                          .filter(row -> !row.isBlank())
-                          .toList()));
+          (shown ? sheets : hidden).add(grid(sheet.getName(), rows.limit(MOST_ROWS)));
         }
       }
     }
     return sheets.isEmpty() ? hidden : sheets;
+  }
+
+  private static Grid grid(String name, Stream<org.dhatim.fastexcel.reader.Row> written) {
+    var rows = new ArrayList<Row>();
+    var hidden = new ArrayList<Integer>();
+    written.forEach(
+        one -> {
+          Row row = row(one);
+          if (!row.isBlank()) {
+            rows.add(row);
+            if (one.isHidden()) {
+              hidden.add(row.line());
+            }
+          }
+        });
+    return new Grid(name, rows, hidden);
   }
 
   /** Without formats where the file has none. */

@@ -230,6 +230,39 @@ class WorkbookTest {
     assertEquals(List.of("[R7]", "[R8]"), parts(hidden));
   }
 
+  /** ECMA-376 part 1, 18.3.1.73: the attribute hidden of a row, a boolean. */
+  @Test
+  void hidden_rows_are_read_and_said_once_with_their_numbers() throws IOException {
+    String sheet =
+        sheet(
+            row(1, text("A1", "Reference"), text("B1", "Qty"), text("C1", "Value")),
+            row(2, text("A2", "R1"), number("B2", "1"), text("C2", "1k")),
+            row(4, text("A4", "R2"), number("B4", "1"), text("C4", "2k")),
+            row(5, text("A5", "R3"), number("B5", "1"), text("C5", "3k")),
+            row(6, text("A6", "")));
+    String one = sheet.replace("<row r=\"4\">", "<row r=\"4\" hidden=\"1\">");
+    String two = one.replace("<row r=\"5\">", "<row hidden=\"true\" r=\"5\">");
+    String more =
+        two.replace("<row r=\"1\">", "<row r=\"1\" hidden=\"1\">")
+            .replace("<row r=\"6\">", "<row r=\"6\" hidden=\"1\">");
+    assertEquals(List.of(), hidden(sheet));
+    assertEquals(List.of("4: row 4, which was"), hidden(one));
+    assertEquals(List.of("4: rows 4, 5, which were"), hidden(two));
+    assertEquals(List.of("4: rows 4, 5, which were"), hidden(more));
+    assertEquals(3, parts(read(Map.of("bom.xlsx", workbook(more)))).size());
+  }
+
+  private static List<String> hidden(String sheet) throws IOException {
+    return read(Map.of("bom.xlsx", workbook(sheet))).problems().stream()
+        .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+        .map(
+            problem ->
+                problem.place().line()
+                    + ": "
+                    + problem.message().replaceAll("^.* hides (rows? .*) read like.*$", "$1"))
+        .toList();
+  }
+
   @Test
   void one_file_may_hold_the_parts_in_one_sheet_and_the_positions_in_another() throws IOException {
     for (String name : List.of("bom.xlsx", "board.xlsx")) {

@@ -1,0 +1,113 @@
+package lowfirst.intake;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/** Tables in a form that is not read: blocks of lines, columns for parts, an odd separator. */
+final class OtherForm {
+  private static final String SEPARATORS = "^~!§¦";
+
+  private static final String EXAMPLE = ", such as: Reference, Quantity, Value";
+
+  private OtherForm() {}
+
+  /** Which of these forms a table has that no header was found in; empty when none shows. */
+  static Optional<Problem> of(TableKind kind, String file, List<Row> rows) {
+    List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
+    return oddSeparator(kind, file, first)
+        .or(() -> inBlocks(kind, file, first))
+        .or(() -> turned(kind, file, first));
+  }
+
+  private static Optional<Problem> oddSeparator(TableKind kind, String file, List<Row> rows) {
+    for (Row row : rows) {
+      String line = line(row);
+      for (int i = 0; i < SEPARATORS.length(); i++) {
+        String sign = SEPARATORS.substring(i, i + 1);
+        if (line.contains(sign) && isHeader(kind, List.of(line.split(Pattern.quote(sign))))) {
+          return Optional.of(
+              problem(
+                  file,
+                  row,
+                  "\"" + sign + "\" stands between the cells, which is not read as a separator",
+                  "replace it with a tab or a semicolon in every line"));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Reference: R1, and below it Value: 10k. */
+  private static Optional<Problem> inBlocks(TableKind kind, String file, List<Row> rows) {
+    Optional<Row> first =
+        rows.stream().filter(row -> names(kind, label(row), kind.required().get(0))).findFirst();
+    long labels = rows.stream().filter(row -> isName(kind, label(row))).count();
+    return first
+        .filter(row -> labels > 2)
+        .map(
+            row ->
+                problem(
+                    file,
+                    row,
+                    "each part stands in lines of its own (\"" + line(row) + "\"), not in one row",
+                    "write the names of the columns into one line"
+                        + example(kind)
+                        + ", and below it one line for each part"));
+  }
+
+  /** The names of the columns one below the other, with a column for each part. */
+  private static Optional<Problem> turned(TableKind kind, String file, List<Row> rows) {
+    long names = rows.stream().filter(row -> isName(kind, row.cell(0))).count();
+    return rows.stream()
+        .filter(row -> names > 1 && names(kind, row.cell(0), kind.required().get(0)))
+        .filter(row -> row.size() > 1 && CellShapes.isDesignators(row.cell(1)))
+        .findFirst()
+        .map(
+            row ->
+                problem(
+                    file,
+                    row,
+                    "the table is turned: each part has a column of its own, and the names of the"
+                        + " columns stand one below the other",
+                    "transpose it in a spreadsheet program, so that each part has a row and the"
+                        + " names stand in the first one"));
+  }
+
+  private static String example(TableKind kind) {
+    return kind == TableKind.BOM ? EXAMPLE : "";
+  }
+
+  private static String line(Row row) {
+    return String.join(" ", row.cells()).strip();
+  }
+
+  /** What stands before a colon or an equals sign; empty without either. */
+  private static String label(Row row) {
+    String line = line(row);
+    int colon = line.indexOf(':');
+    int end = colon < 0 ? line.indexOf('=') : colon;
+    return end < 0 ? "" : line.substring(0, end).strip();
+  }
+
+  private static boolean isHeader(TableKind kind, List<String> cells) {
+    return cells.stream().anyMatch(cell -> names(kind, cell, kind.required().get(0)))
+        && cells.stream().filter(cell -> isName(kind, cell)).count() > 1;
+  }
+
+  private static boolean isName(TableKind kind, String cell) {
+    return !cell.isEmpty() && !HeaderWords.matches(kind, cell).isEmpty();
+  }
+
+  private static boolean names(TableKind kind, String cell, Column column) {
+    return isName(kind, cell)
+        && HeaderWords.matches(kind, cell).stream().anyMatch(match -> match.column() == column);
+  }
+
+  private static Problem problem(String file, Row row, String message, String remedy) {
+    return new Problem(Kind.HEADER_NOT_FOUND, Place.ofLine(file, row.line()), message, remedy);
+  }
+}
