@@ -250,7 +250,11 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
         most = score;
       }
     }
-    return best.index() >= 0 || !kind.isExported()
+    if (best.index() >= 0 || !kind.isExported()) {
+      return best;
+    }
+    boolean untold = told.isEmpty() && map.column(kind, file, kind.required().get(0)).isEmpty();
+    return untold && OtherForm.of(kind, file, rows).isPresent()
         ? best
         : HeaderlessMatch.of(kind, file, map, rows);
   }

@@ -105,7 +105,7 @@ final class HeightChecks {
   }
 
   private Problem surfaceMount(Doubt doubt, String names) {
-    boolean several = names.contains(",") || names.contains(" and ");
+    boolean several = areSeveral(names);
     return new Problem(
         doubt.kind(),
         places.get(doubt),
@@ -126,7 +126,13 @@ final class HeightChecks {
         doubt.kind(),
         places.get(doubt),
         "how high " + names + " will stand is not known: " + why,
-        "measure the part and write its seated height into a height column of the BOM");
+        areSeveral(names)
+            ? "measure the parts and write the seated height of each into a height column of the BOM"
+            : "measure the part and write its seated height into a height column of the BOM");
+  }
+
+  private static boolean areSeveral(String names) {
+    return names.contains(",") || names.contains(" and ");
   }
 
   private Problem assumed(Doubt doubt, String names) {

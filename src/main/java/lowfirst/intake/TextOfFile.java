@@ -109,7 +109,7 @@ record TextOfFile(String text, String encoding, List<Problem> problems) {
                 + ", in which \""
                 + page.known()
                 + "\" stands in it",
-            "if words read wrong, save the file as UTF-8"));
+            "if words look wrong, save the file as UTF-8"));
     return new TextOfFile(text.text(), text.encoding(), problems);
   }
 

@@ -386,6 +386,17 @@ class BomRowsTest {
     assertEquals(Source.Origin.KIT, body.source().origin());
   }
 
+  @Test
+  void the_remedy_of_several_parts_speaks_of_several() {
+    String bom = "ref,value,package\n%s,x,odd one\n";
+    assertEquals(
+        "measure the part and write its seated height into a height column of the BOM",
+        problem(bom.formatted("L1"), Kind.HEIGHT_UNKNOWN).remedy());
+    assertEquals(
+        "measure the parts and write the seated height of each into a height column of the BOM",
+        problem(bom.formatted("L1 L2"), Kind.HEIGHT_UNKNOWN).remedy());
+  }
+
   @ParameterizedTest(name = "{0} parts")
   @CsvSource({"1, 'L1'", "6, 'L1, L2, L3, L4, L5, L6'", "8, 'L1, L2, L3, L4, L5, L6 and 2 more'"})
   void up_to_six_parts_of_unknown_height_are_named(int parts, String named) {
