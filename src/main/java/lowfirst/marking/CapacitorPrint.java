@@ -21,7 +21,7 @@ final class CapacitorPrint {
       Pattern.compile("([0-3][A-Z])?\\s?(\\d{3})" + "\\s?" + LETTER + VOLTS);
 
   private static final Pattern RKM =
-      Pattern.compile("(\\d{0,4})([pnuµmF])(\\d{0,3})F?\\s?" + LETTER + VOLTS);
+      Pattern.compile("(\\d{0,4})([pnuµmF])(\\d{0,3})(F?)\\s?" + LETTER + VOLTS);
   private static final Pattern R_AS_POINT = Pattern.compile("(\\d{0,2})R(\\d{1,2})\\s?" + LETTER);
   private static final Pattern DECIMAL =
       Pattern.compile("(\\d{0,3}\\.\\d{1,4})\\s?(?:[uµ]F?)?\\s?" + LETTER + VOLTS);
@@ -68,7 +68,13 @@ final class CapacitorPrint {
     }
     return RkmCode.exponent(match.group(2).charAt(0), Dimension.CAPACITANCE)
         .map(exponent -> scaled(match.group(1), match.group(3), exponent))
-        .map(value -> of(value, match.group(4), "RKM code (IEC 60062)").rated(volts(match, 5)));
+        .map(value -> of(value, match.group(5), rule(match)).rated(volts(match, 6)));
+  }
+
+  /** The letter code has its letter for the decimal mark; 470 µF is a value with its unit. */
+  private static String rule(Matcher match) {
+    boolean inFull = match.group(3).isEmpty() && !match.group(4).isEmpty();
+    return inFull ? "value in full" : "RKM code (IEC 60062)";
   }
 
   private static Optional<PrintedReading> rAsPoint(String print) {

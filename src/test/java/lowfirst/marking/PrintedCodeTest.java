@@ -136,6 +136,9 @@ class PrintedCodeTest {
     "4N7K, INDUCTOR, N as the decimal mark of nH",
     "100µH K, INDUCTOR, value in full",
     "470 µF 25 V, CAPACITOR, value in full",
+    "470µF 25V, CAPACITOR, value in full",
+    "4n7F, CAPACITOR, RKM code (IEC 60062)",
+    "470n, CAPACITOR, RKM code (IEC 60062)",
   })
   void a_reading_tells_the_rule_that_it_comes_from(String print, Carrier on, String rule) {
     assertEquals(rule, PrintedCode.parse(print, on).orThrow().rule());
