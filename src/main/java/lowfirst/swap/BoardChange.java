@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
 import lowfirst.assembly.AssemblyPlan;
@@ -13,6 +14,7 @@ import lowfirst.assembly.Step;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.part.BodyOutlines;
+import lowfirst.part.PartType;
 import lowfirst.sorting.LookAlike;
 import lowfirst.sorting.LookAlikes;
 
@@ -65,10 +67,24 @@ public record BoardChange(
         beyond(alikeBefore, alikeAfter));
   }
 
-  /** The pairs of the first that the second has not. */
+  /**
+   * The pairs of the first that the second has not. A part type may be worded otherwise once
+   * another item is its first; so a pair is also known by its names, one pair of the second for
+   * each.
+   */
   private static List<LookAlike> beyond(List<LookAlike> pairs, List<LookAlike> known) {
-    Set<Set<String>> names = known.stream().map(BoardChange::names).collect(Collectors.toSet());
-    return pairs.stream().filter(pair -> !names.contains(names(pair))).toList();
+    var names = new ArrayList<>(apart(known, pairs).map(BoardChange::names).toList());
+    return apart(pairs, known).filter(pair -> !names.remove(names(pair))).toList();
+  }
+
+  /** The pairs of the first whose two part types are no pair of the second. */
+  private static Stream<LookAlike> apart(List<LookAlike> pairs, List<LookAlike> others) {
+    Set<Set<PartType>> types = others.stream().map(BoardChange::types).collect(Collectors.toSet());
+    return pairs.stream().filter(pair -> !types.contains(types(pair)));
+  }
+
+  private static Set<PartType> types(LookAlike pair) {
+    return new HashSet<>(List.of(pair.one().type(), pair.other().type()));
   }
 
   private static Set<String> names(LookAlike pair) {

@@ -106,4 +106,25 @@ class BoardChangeTest {
     assertEquals(Set.of("1N4004 diode and 1N5819 Schottky diode"), names(other.newLookAlikes()));
     assertEquals(Set.of("1N4004 diode and 1N4007 diode"), names(other.goneLookAlikes()));
   }
+
+  /** A second 100 kΩ, of another rating, is one more thing to take for the 10 kΩ. */
+  @Test
+  void a_second_pair_of_the_same_values_is_new() {
+    Kit kit =
+        SmallKit.of(
+            Map.of(
+                "boards.csv",
+                "board,count,bom,placements\nmain,1,main.csv,\n",
+                "main.csv",
+                HEADER
+                    + "R1,1,100k,DIN0207 P10.16,,resistor 1 %\n"
+                    + "R2,1,10k,DIN0207 P10.16,,resistor 1 %\n"
+                    + "R3,1,560,DIN0207 P10.16,,resistor 1 %\n"));
+    BoardChange change =
+        BoardChange.of(SmallKit.swap(kit, "R3", "100k 1% 0.25W"), SmallKit.OUTLINES);
+    assertTrue(
+        names(change.newLookAlikes()).contains("10 kΩ resistor and 100 kΩ resistor"),
+        () -> names(change.newLookAlikes()).toString());
+    assertEquals(Set.of(), names(change.goneLookAlikes()));
+  }
 }
