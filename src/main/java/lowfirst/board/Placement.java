@@ -8,7 +8,8 @@ import lowfirst.problem.Place;
  * @param designator which one
  * @param xMillimetres to the right, in the file's own origin
  * @param yMillimetres upwards, in the file's own origin
- * @param rotationDegrees anticlockwise, 0 to below 360
+ * @param rotationDegrees anticlockwise, 0 to below 360; 0 where it is not known
+ * @param isTurnKnown whether the file has a rotation that could be read
  * @param side which side its body is on
  * @param valueText the value as the placement list has it; may be empty
  * @param packageText the package as the placement list has it; may be empty
@@ -19,6 +20,7 @@ public record Placement(
     double xMillimetres,
     double yMillimetres,
     double rotationDegrees,
+    boolean isTurnKnown,
     Side side,
     String valueText,
     String packageText,

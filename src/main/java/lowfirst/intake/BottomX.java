@@ -86,6 +86,7 @@ record BottomX(List<Placement> placements, String words, List<Problem> problems)
         0.0 - placement.xMillimetres(),
         placement.yMillimetres(),
         (540 - placement.rotationDegrees()) % 360,
+        placement.isTurnKnown(),
         placement.side(),
         placement.valueText(),
         placement.packageText(),

@@ -127,6 +127,7 @@ final class DesignTable {
         placement.xMillimetres() + dx,
         placement.yMillimetres() + dy,
         placement.rotationDegrees(),
+        placement.isTurnKnown(),
         placement.side(),
         placement.valueText(),
         placement.packageText(),

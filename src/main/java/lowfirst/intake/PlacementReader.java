@@ -141,7 +141,7 @@ final class PlacementReader {
     OptionalDouble x = length(row, Column.X, look.x()[index], scaleX);
     OptionalDouble y = length(row, Column.Y, look.y()[index], scaleY);
     Optional<Side> side = side(row);
-    double rotation = rotation(row);
+    OptionalDouble rotation = rotation(row);
     if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
     }
@@ -150,7 +150,8 @@ final class PlacementReader {
             Designator.of(DesignatorList.spelt(name)),
             x.getAsDouble(),
             y.getAsDouble(),
-            rotation,
+            rotation.orElse(0),
+            rotation.isPresent(),
             side.get(),
             kept(row.text(Column.VALUE)),
             kept(row.text(Column.PACKAGE)),
@@ -219,10 +220,10 @@ final class PlacementReader {
   }
 
   /** A part whose angle nobody can read is still placed: it stays unturned, and that is said. */
-  private double rotation(TableRow row) {
+  private OptionalDouble rotation(TableRow row) {
     String text = row.text(Column.ROTATION);
     if (DesignatorList.isNone(text)) {
-      return 0;
+      return OptionalDouble.empty();
     }
     double bare = PlainNumber.orNan(text);
     if (Double.isNaN(bare)) {
@@ -234,12 +235,12 @@ final class PlacementReader {
           Quantity.parse(text.replaceAll("(?i)\\s*degrees?$", "°"), Dimension.ANGLE);
       if (reading.value().isEmpty()) {
         problems.add(notTurned(row, text));
-        return 0;
+        return OptionalDouble.empty();
       }
       bare = reading.value().get().asDouble();
     }
     double turned = bare % 360;
-    return turned < 0 ? turned + 360 : turned + 0.0;
+    return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
   }
 
   private static Problem notTurned(TableRow row, String text) {

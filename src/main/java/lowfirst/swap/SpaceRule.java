@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.part.BodyOutline;
@@ -30,7 +32,10 @@ enum SpaceRule implements SwapRule {
     return card;
   }
 
-  /** Bodies are taken as upright rectangles about their positions; only new overlaps count. */
+  /**
+   * Bodies are taken as upright rectangles about their positions; only new overlaps count. One
+   * whose rotation is not known is tried lying and standing.
+   */
   private static Optional<Answer> neighbours(SwapCase swap) {
     Optional<BodyOutline> body = swap.offered().outline().filter(SpaceRule::isDrawn);
     Optional<BodyOutline> asked = swap.asked().outline().filter(SpaceRule::isDrawn);
@@ -41,6 +46,7 @@ enum SpaceRule implements SwapRule {
         swap.board().parts().stream().flatMap(part -> part.placement().stream()).toList();
     Set<Designator> swapped = Set.copyOf(swap.designators());
     var touched = new ArrayList<String>();
+    var unturned = new TreeSet<Designator>();
     for (Placement here : placed) {
       if (swapped.contains(here.designator())) {
         for (Placement there : placed) {
@@ -49,9 +55,10 @@ enum SpaceRule implements SwapRule {
           Optional<BodyOutline> known = swap.board().outlineOf(there.designator());
           if (there.side() == here.side()
               && (!both || here.designator().compareTo(there.designator()) < 0)
-              && touches(here, body, there, both ? body : known)
-              && !touches(here, asked, there, known)) {
+              && presses(here, body, asked, there, both ? body : known, known)) {
             touched.add(here.designator() + " and " + there.designator());
+            unturned.addAll(unturned(here, body));
+            unturned.addAll(unturned(there, both ? body : known));
           }
         }
       }
@@ -64,7 +71,7 @@ enum SpaceRule implements SwapRule {
             : Answer.missing(
                 Optional.of(needs),
                 Optional.of(gives),
-                List.of("room between " + String.join(", ", touched) + ": try it dry"),
+                missing(touched, unturned),
                 "drawn as rectangles the bodies would overlap"));
   }
 
@@ -85,23 +92,66 @@ enum SpaceRule implements SwapRule {
         .orElse(Evidence.of("not known", Source.kit("package")));
   }
 
+  private static List<String> missing(List<String> touched, Set<Designator> unturned) {
+    String room = "room between " + String.join(", ", touched) + ": try it dry";
+    if (unturned.isEmpty()) {
+      return List.of(room);
+    }
+    String names = unturned.stream().map(Designator::text).collect(Collectors.joining(", "));
+    return List.of(
+        room, "rotation of " + names + " (tried at 0° and at 90°): a column of the placement list");
+  }
+
+  /** The part's name, where it makes a difference that its rotation is not known. */
+  private static Set<Designator> unturned(Placement placement, Optional<BodyOutline> body) {
+    boolean square = body.filter(b -> b.lengthMillimetres() == b.widthMillimetres()).isPresent();
+    return placement.isTurnKnown() || square ? Set.of() : Set.of(placement.designator());
+  }
+
+  /** Whether, turned in some way that may be, the new bodies touch where those of now don't. */
+  private static boolean presses(
+      Placement here,
+      Optional<BodyOutline> body,
+      Optional<BodyOutline> now,
+      Placement there,
+      Optional<BodyOutline> other,
+      Optional<BodyOutline> otherNow) {
+    for (boolean turned : turns(here)) {
+      for (boolean otherTurned : turns(there)) {
+        if (touches(here, turned, body, there, otherTurned, other)
+            && !touches(here, turned, now, there, otherTurned, otherNow)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean[] turns(Placement placement) {
+    return placement.isTurnKnown()
+        ? new boolean[] {isTurned(placement)}
+        : new boolean[] {false, true};
+  }
+
   private static boolean touches(
-      Placement here, Optional<BodyOutline> body, Placement there, Optional<BodyOutline> other) {
+      Placement here,
+      boolean turned,
+      Optional<BodyOutline> body,
+      Placement there,
+      boolean otherTurned,
+      Optional<BodyOutline> other) {
     if (body.isEmpty() || other.filter(SpaceRule::isDrawn).isEmpty()) {
       return false;
     }
-    double across = (extentX(here, body.get()) + extentX(there, other.get())) / 2;
-    double along = (extentY(here, body.get()) + extentY(there, other.get())) / 2;
+    double across = (extent(body.get(), turned) + extent(other.get(), otherTurned)) / 2;
+    double along = (extent(body.get(), !turned) + extent(other.get(), !otherTurned)) / 2;
     return Math.abs(here.xMillimetres() - there.xMillimetres()) < across
         && Math.abs(here.yMillimetres() - there.yMillimetres()) < along;
   }
 
-  private static double extentX(Placement placement, BodyOutline body) {
-    return isTurned(placement) ? body.widthMillimetres() : body.lengthMillimetres();
-  }
-
-  private static double extentY(Placement placement, BodyOutline body) {
-    return isTurned(placement) ? body.lengthMillimetres() : body.widthMillimetres();
+  /** How far a body reaches along an axis: its length, or across it its width. */
+  private static double extent(BodyOutline body, boolean across) {
+    return across ? body.widthMillimetres() : body.lengthMillimetres();
   }
 
   private static boolean isTurned(Placement placement) {

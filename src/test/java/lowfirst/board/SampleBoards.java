@@ -116,6 +116,7 @@ public final class SampleBoards {
             x,
             y,
             turned,
+            true,
             side,
             "",
             "",

@@ -201,7 +201,15 @@ class KitChecksTest {
     var outline = new BodyOutline("bar", 3, 0, 10, 2, 0, 2, Source.kit("test"));
     var placement =
         new Placement(
-            Designator.of(name), x, y, degrees, Side.TOP, "", "", Place.ofFile("placements.csv"));
+            Designator.of(name),
+            x,
+            y,
+            degrees,
+            true,
+            Side.TOP,
+            "",
+            "",
+            Place.ofFile("placements.csv"));
     return PlacedBody.of(placement, PartKind.UNKNOWN, outline).orElseThrow();
   }
 

@@ -28,7 +28,15 @@ public final class SampleBoards {
   public static Placement placement(
       String designator, double x, double y, double rotation, Side side) {
     return new Placement(
-        Designator.of(designator), x, y, rotation, side, "", "", Place.ofLine("placements.csv", 2));
+        Designator.of(designator),
+        x,
+        y,
+        rotation,
+        true,
+        side,
+        "",
+        "",
+        Place.ofLine("placements.csv", 2));
   }
 
   public static PartType type(PartKind kind, String text) {

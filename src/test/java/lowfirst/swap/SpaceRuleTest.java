@@ -82,6 +82,34 @@ class SpaceRuleTest {
         answer.missing());
   }
 
+  /**
+   * An angle that is not stated or can't be read may be 0° or 90°: R1 standing meets R2 beside it
+   * below (4.5 + 6.3)/2 = 5.4 mm, and both standing meet end to end below 9.1 mm.
+   */
+  @ParameterizedTest(name = "{0} beside {1}")
+  @CsvSource({
+    "'0,top',   '50,55,,top',      R2",
+    "'0,top',   '50,55.5,,top',    ''",
+    "',top',    '50,59,90,top',    R1",
+    "'?,top',   '50,59,90,top',    R1",
+    "',top',    '50,59.2,,top',    ''",
+    "',top',    '50,59,,top',      'R1, R2'",
+  })
+  void a_body_whose_rotation_is_not_known_is_tried_both_ways(
+      String here, String there, String unturned) {
+    Answer answer = besides(here, there);
+    assertEquals(unturned.isEmpty() ? "fits" : "undecided", answer.verdict().words());
+    assertEquals(
+        unturned.isEmpty()
+            ? List.of()
+            : List.of(
+                "room between R1 and R2: try it dry",
+                "rotation of "
+                    + unturned
+                    + " (tried at 0° and at 90°): a column of the placement list"),
+        answer.missing());
+  }
+
   @Test
   void the_longer_side_of_both_bodies_is_told() {
     Answer answer = besides("0,top", "50,90,0,top");
