@@ -73,14 +73,19 @@ enum LogicRule implements SwapRule {
   private static Optional<Answer> inputLevel(SwapCase swap) {
     return families(
         swap,
-        (asked, offered) ->
-            Answer.of(
-                asked.input() == LogicFamily.Input.TTL && offered.input() == LogicFamily.Input.CMOS
-                    ? SwapVerdict.DOES_NOT_FIT
-                    : SwapVerdict.FITS,
-                word(asked.input() == LogicFamily.Input.TTL ? "VIH 2.0 V" : "VIH 70 % of VCC"),
-                word(offered.input() == LogicFamily.Input.TTL ? "VIH 2.0 V" : "VIH 70 % of VCC"),
-                "safe only if everything that drives it swings up to the supply"));
+        (asked, offered) -> {
+          boolean higher =
+              asked.input() == LogicFamily.Input.TTL && offered.input() == LogicFamily.Input.CMOS;
+          return Answer.of(
+              higher ? SwapVerdict.DOES_NOT_FIT : SwapVerdict.FITS,
+              word(level(asked)),
+              word(level(offered)),
+              higher ? "safe only if everything that drives it swings up to the supply" : "");
+        });
+  }
+
+  private static String level(LogicFamily family) {
+    return family.input() == LogicFamily.Input.TTL ? "VIH 2.0 V" : "VIH 70 % of VCC";
   }
 
   private static Optional<Answer> outputLevel(SwapCase swap) {

@@ -5,9 +5,13 @@ import static lowfirst.swap.Comparison.atMostIfStated;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
+import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -76,7 +80,9 @@ final class RegulatorHeat {
     Evidence atLimit = needed(swap, before.get(), fed.get(), limit.orElse(Double.NaN));
     Evidence atLoads = needed(swap, before.get(), fed.get(), loads);
     if (limit.isPresent() && number(gives) <= number(atLimit)) {
-      return Comparison.compared(atLimit, gives, Comparison.Better.LESS);
+      return promises(swap, DatasheetLine::min)
+          ? Comparison.compared(atLimit, gives, Comparison.Better.LESS)
+          : typicalOnly(swap, "least VO", atLimit, gives);
     }
     if (loads > 0 && number(gives) > number(atLoads)) {
       return Comparison.compared(atLoads, gives, Comparison.Better.LESS)
@@ -92,6 +98,25 @@ final class RegulatorHeat {
         "the volts between rail "
             + before.get().name()
             + " and it, times that current, must leave through its tab or a heatsink");
+  }
+
+  /** Whether every maker states the limit of the output voltage, not a typical value alone. */
+  private static boolean promises(SwapCase swap, Function<DatasheetLine, Optional<?>> limit) {
+    List<DatasheetLine> lines = swap.offered().lines("VO");
+    Set<String> stating =
+        lines.stream()
+            .filter(line -> limit.apply(line).isPresent())
+            .map(DatasheetLine::maker)
+            .collect(Collectors.toSet());
+    return lines.stream().allMatch(line -> stating.contains(line.maker()));
+  }
+
+  private static Answer typicalOnly(SwapCase swap, String symbol, Evidence needs, Evidence gives) {
+    return Answer.missing(
+        Optional.of(needs),
+        Optional.of(gives),
+        List.of(swap.offered().missing(symbol)),
+        "by its typical voltage it would do, but that promises nothing");
   }
 
   /** The thermal resistance that a current leaves room for, in free air. */
@@ -137,7 +162,7 @@ final class RegulatorHeat {
     if (before.isPresent() && gives.isPresent()) {
       double out =
           swap.offered().lines("VO").stream()
-              .flatMap(line -> SwapPart.limit(line).or(line::typ).stream())
+              .flatMap(line -> line.max().or(line::typ).stream())
               .mapToDouble(Quantity::asDouble)
               .max()
               .orElse(Double.NaN);
@@ -149,7 +174,10 @@ final class RegulatorHeat {
               Source.computed("VI,min − VO,max"));
       Answer answer = Comparison.compared(needs, gives.get(), Comparison.Better.LESS);
       if (answer.verdict() != SwapVerdict.DOES_NOT_FIT) {
-        return Optional.of(answer);
+        return Optional.of(
+            promises(swap, DatasheetLine::max)
+                ? answer
+                : typicalOnly(swap, "greatest VO", needs, gives.get()));
       }
       if (!swap.asked().states("dropout")) {
         return Optional.of(

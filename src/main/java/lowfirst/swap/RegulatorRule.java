@@ -3,6 +3,7 @@ package lowfirst.swap;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.part.DatasheetLine;
@@ -53,7 +54,10 @@ enum RegulatorRule implements SwapRule {
     return card;
   }
 
-  /** A fixed voltage must be the same; an adjustable one must reach as far both ways. */
+  /**
+   * A fixed voltage must be the same and no further off; an adjustable one must reach as far both
+   * ways.
+   */
   private static Optional<Answer> outputVoltage(SwapCase swap) {
     Optional<DatasheetLine> asked = swap.asked().lines("VO").stream().findFirst();
     Optional<DatasheetLine> offered = swap.offered().lines("VO").stream().findFirst();
@@ -71,13 +75,44 @@ enum RegulatorRule implements SwapRule {
               gives.get(),
               "one is fixed and the other adjustable: they need different parts around them"));
     }
-    boolean meets =
-        isFixed
-            ? needs.get().quantity().get().sameAs(gives.get().quantity().get())
-            : reaches(offered.get(), asked.get());
+    if (isFixed && needs.get().quantity().get().sameAs(gives.get().quantity().get())) {
+      return Optional.of(sameNominal(swap, needs.get(), gives.get()));
+    }
+    boolean meets = !isFixed && reaches(offered.get(), asked.get());
     return Optional.of(
         Answer.of(
             meets ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs.get(), gives.get(), ""));
+  }
+
+  /**
+   * Whatever comes under the candidate's number must keep to what some maker's asked part may do.
+   */
+  private static Answer sameNominal(SwapCase swap, Evidence needs, Evidence gives) {
+    List<DatasheetLine> asked =
+        swap.asked().lines("VO").stream().filter(RegulatorRule::hasBand).toList();
+    List<DatasheetLine> offered = swap.offered().lines("VO");
+    var missing = new ArrayList<String>(2);
+    if (asked.isEmpty()) {
+      missing.add(swap.asked().missing("least and greatest VO"));
+    }
+    if (!offered.stream().allMatch(RegulatorRule::hasBand)) {
+      missing.add(swap.offered().missing("least and greatest VO"));
+    }
+    if (!missing.isEmpty()) {
+      return Answer.missing(Optional.of(needs), Optional.of(gives), missing, "");
+    }
+    boolean within =
+        offered.stream()
+            .allMatch(line -> asked.stream().anyMatch(allowed -> reaches(allowed, line)));
+    return Answer.of(
+        within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
+        needs,
+        gives,
+        within ? "" : "its voltage may be further off");
+  }
+
+  private static boolean hasBand(DatasheetLine line) {
+    return line.min().isPresent() && line.max().isPresent();
   }
 
   /** The nominal voltage of a fixed type; the range of an adjustable one, in words. */
@@ -85,14 +120,14 @@ enum RegulatorRule implements SwapRule {
     if (line.typ().isPresent()) {
       return line.typ().map(volts -> Evidence.of(volts, line.condition(), line.source()));
     }
-    return line.min().isPresent() && line.max().isPresent()
+    return hasBand(line)
         ? Optional.of(Evidence.of(line.min().get() + " to " + line.max().get(), line.source()))
         : Optional.empty();
   }
 
-  private static boolean reaches(DatasheetLine offered, DatasheetLine asked) {
-    return offered.min().orElseThrow().compareTo(asked.min().orElseThrow()) <= 0
-        && offered.max().orElseThrow().compareTo(asked.max().orElseThrow()) >= 0;
+  private static boolean reaches(DatasheetLine wide, DatasheetLine narrow) {
+    return wide.min().orElseThrow().compareTo(narrow.min().orElseThrow()) <= 0
+        && wide.max().orElseThrow().compareTo(narrow.max().orElseThrow()) >= 0;
   }
 
   private static Optional<Answer> outputCapacitor(SwapCase swap) {

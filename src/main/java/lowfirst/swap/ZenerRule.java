@@ -7,6 +7,7 @@ import static lowfirst.swap.Comparison.atMostWhereComparable;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -77,14 +78,19 @@ enum ZenerRule implements SwapRule {
       return Answer.of(within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, "");
     }
     boolean near = Math.abs(amount(given) / amount(wanted) - 1) <= 0.02;
-    if (near && (needs.min().isPresent() || needs.max().isPresent())) {
-      return Answer.missing(
-          Optional.of(wanted),
-          Optional.of(given),
-          List.of(swap.offered().missing("least and greatest VZ")),
-          "");
-    }
-    return Answer.of(near ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, "");
+    return near
+        ? Answer.missing(Optional.of(wanted), Optional.of(given), bands(swap, needs, gives), "")
+        : Answer.of(SwapVerdict.DOES_NOT_FIT, wanted, given, "");
+  }
+
+  /** The bands that are missing: a typical voltage alone promises nothing. */
+  private static List<String> bands(SwapCase swap, DatasheetLine needs, DatasheetLine gives) {
+    String band = "least and greatest VZ";
+    return Stream.of(
+            hasBand(needs) ? "" : swap.asked().missing(band),
+            hasBand(gives) ? "" : swap.offered().missing(band))
+        .filter(words -> !words.isEmpty())
+        .toList();
   }
 
   private static Evidence evidence(DatasheetLine line) {

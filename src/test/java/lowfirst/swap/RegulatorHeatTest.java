@@ -20,7 +20,7 @@ class RegulatorHeatTest {
   private static final String FED = "logic,5 V,5 %,0.25 A\n";
   private static final String BEFORE = "supply,20 V,5 %,\n";
   private static final String LOADS = "load,kind,rail,current,resistance,power\n";
-  private static final String SHEET = "VO,,,5,,V; TJ,,,,125,C; IQ,,,,0,A";
+  private static final String SHEET = "VO,,5,5,,V; TJ,,,,125,C; IQ,,,,0,A";
 
   private static SwapFinding swap(String air, String rails, String loads, String sheet) {
     var tables = new HashMap<String, String>();
@@ -81,6 +81,20 @@ class RegulatorHeatTest {
     } else {
       assertEquals(margin, answer.margin().orElseThrow(), 1e-9);
     }
+  }
+
+  /** By its typical 5 V it would do with 12 K/W for 15; its least voltage nobody promises. */
+  @Test
+  void a_typical_output_voltage_lets_nothing_pass() {
+    String typical = SHEET.replace("VO,,5,5,,V", "VO,,,5,,V");
+    Answer heat = heat("40 C", BEFORE + FED, "", typical + "; RthJA,,,,12,K/W");
+    assertEquals(List.of("least VO of NEW: a row in datasheets.csv"), heat.missing());
+    Answer dropout =
+        swap("40 C", BEFORE + FED, "", SHEET + "; dropout,,,,2,V")
+            .reason(RegulatorRule.DROPOUT)
+            .orElseThrow()
+            .answer();
+    assertEquals(List.of("greatest VO of NEW: a row in datasheets.csv"), dropout.missing());
   }
 
   /** 16 V times the loads' current; 60 K over that is all it may have. */

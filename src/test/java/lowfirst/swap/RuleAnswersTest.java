@@ -90,14 +90,15 @@ class RuleAnswersTest {
     "FUSE, VOLTAGE, '', VN@AC ~250 V, VN@DC ~250 V, fits",
     "FUSE, BREAKING_CAPACITY, '', breaking@125 V DC <50 A, breaking@250 V AC <1500 A, undecided",
     // a Zener is as good as its band: the nominal voltage alone promises none
-    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.2 V, fits",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.2 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~12.5 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~11.4 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ >11.5 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4 V, VZ ~13 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, '', undecided",
     "ZENER_DIODE, VOLTAGE, '', '', VZ ~12 V, undecided",
-    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~11.8 V, fits",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~11.8 V, undecided",
+    "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ >11.8<12.2 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ ~12 V, VZ ~11.5 V, does not fit",
     "ZENER_DIODE, VOLTAGE, '', VZ <12.6 V, VZ ~12.6 V, undecided",
     "ZENER_DIODE, VOLTAGE, '', VZ >11.4<12.6 V, VZ ~12.2 V, undecided",
@@ -184,7 +185,12 @@ class RuleAnswersTest {
     "DIODE, BODY_LENGTH, '', '', length <7.5 mm, silent",
     "LED, BODY_LENGTH, '', pitch <2.54 mm, length <7.5 mm, silent",
     // another fixed voltage is another regulator; an adjustable one must reach as far
-    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~5 V, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~5 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO ~5 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >4.8~5<5.2 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.75~5<5.25 V, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.7~5<5.2 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.8~5<5.3 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~3.3 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >1.2<37 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO ~5 V, does not fit",
@@ -265,7 +271,7 @@ class RuleAnswersTest {
   @ParameterizedTest(name = "{1}: {2} -> {3}")
   @CsvSource({
     "INTEGRATED_CIRCUIT, INPUT_LEVEL, 74HCT244, 74HC244, VIH 2.0 V, VIH 70 % of VCC, safe only if",
-    "INTEGRATED_CIRCUIT, INPUT_LEVEL, 74HC244, 74HCT244, VIH 70 % of VCC, VIH 2.0 V, safe only if",
+    "INTEGRATED_CIRCUIT, INPUT_LEVEL, 74HC244, 74HCT244, VIH 70 % of VCC, VIH 2.0 V, ''",
     "INTEGRATED_CIRCUIT, OUTPUT_LEVEL, 74HC244, 74LS244, swings to the supply, TTL high, ''",
     "INTEGRATED_CIRCUIT, OUTPUT_LEVEL, 74LS244, 74HC244, TTL high, swings to the supply, ''",
     "INTEGRATED_CIRCUIT, FUNCTION, 74HC14, NE555, 14, , two circuits of unlike names",
@@ -337,6 +343,21 @@ class RuleAnswersTest {
     Answer answer =
         answer(PartKind.DIODE, "RECOVERY", place, "technology = fast recovery", slow).orElseThrow();
     assertEquals(wanted, answer.asked().orElseThrow().word());
+  }
+
+  /** A typical voltage promises nothing: the answer names whose band is missing. */
+  @ParameterizedTest
+  @CsvSource({
+    "VZ ~12 V, VZ ~12 V, 2",
+    "VZ >11.4<12.6 V, VZ ~12 V, 1",
+    "VZ ~12 V, VZ >11.4<12.6 V, 1",
+  })
+  void a_zener_without_a_band_is_told_which_band_to_add(String asked, String offered, int bands) {
+    Answer answer = answer(PartKind.ZENER_DIODE, "VOLTAGE", "", asked, offered).orElseThrow();
+    assertEquals(bands, answer.missing().size(), answer::toString);
+    assertTrue(
+        answer.missing().stream().allMatch(words -> words.startsWith("least and greatest VZ of ")),
+        answer::toString);
   }
 
   /** A row without an amount that could be read is no datum, and no reason to stop. */

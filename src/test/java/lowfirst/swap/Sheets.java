@@ -40,7 +40,7 @@ final class Sheets {
   private static final Pattern LINE =
       Pattern.compile(
           "(\\(memory\\) )?(?:\\[(\\w+)] )?(\\w+)(?:@([^<>~]*))?"
-              + " (?:= (.+)|([<>~])([^<\\s]+)(?:<(\\S+))? (\\S+))");
+              + " (?:= (.+)|([<>~])([^<~\\s]+)(?:~([^<\\s]+))?(?:<(\\S+))? (\\S+))");
 
   private Sheets() {}
 
@@ -83,8 +83,8 @@ final class Sheets {
         read.group(3),
         read.group(5) == null ? orNothing(read.group(4)) : read.group(5),
         amount.filter(a -> read.group(6).equals(">")),
-        amount.filter(a -> read.group(6).equals("~")),
-        amount(read, 8).or(() -> amount.filter(a -> read.group(6).equals("<"))),
+        amount(read, 8).or(() -> amount.filter(a -> read.group(6).equals("~"))),
+        amount(read, 9).or(() -> amount.filter(a -> read.group(6).equals("<"))),
         read.group(1) == null
             ? Source.datasheet("test sheet")
             : new Source(Source.Origin.MEMORY, "from memory"));
@@ -92,7 +92,7 @@ final class Sheets {
 
   private static Optional<Quantity> amount(Matcher read, int group) {
     return Optional.ofNullable(read.group(group))
-        .map(number -> Quantity.of(number, UNITS.get(read.group(9))));
+        .map(number -> Quantity.of(number, UNITS.get(read.group(10))));
   }
 
   private static String orNothing(String text) {
