@@ -38,6 +38,10 @@ class DesignatorTest {
     assertTrue(Designator.of("R1234").compareTo(Designator.of("R1243")) < 0);
     assertTrue(Designator.of("R2134").compareTo(Designator.of("R1999")) > 0);
     assertTrue(Designator.of("XR1299").compareTo(Designator.of("XR1301")) < 0);
+    // with a letter behind, the number is read figure by figure
+    assertTrue(Designator.of("R1234A").compareTo(Designator.of("R1243A")) < 0);
+    assertTrue(Designator.of("R2134A").compareTo(Designator.of("R1999A")) > 0);
+    assertTrue(Designator.of("R007A").compareTo(Designator.of("R10A")) < 0);
   }
 
   @Test
@@ -71,7 +75,7 @@ class DesignatorTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"R1", "R12", "C999999", "LED7", "conn3", "Q10"})
+  @ValueSource(strings = {"R1", "R12", "C999999", "LED7", "conn3", "Q10", "A1", "Z1", "a1", "z1"})
   void letters_and_a_number_alone_are_usual(String text) {
     assertTrue(Designator.of(text).isUsual());
   }
