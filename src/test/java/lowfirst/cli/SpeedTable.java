@@ -165,7 +165,7 @@ class SpeedTable {
     works.put("floor", () -> thread(() -> ReadingFloor.characters(files(kit))));
     works.put("check", () -> thread(() -> run("check", kit)));
     works.put("steps", () -> thread(() -> run("steps", kit)));
-    int rounds = placements == MANY ? 4 : 400_000 / placements / 10 + 4;
+    int rounds = placements == MANY ? 12 : 400_000 / placements / 10 + 4;
     Map<String, Double> medians = medians(works, rounds, rounds);
     for (String verb : List.of("check", "steps")) {
       row(
