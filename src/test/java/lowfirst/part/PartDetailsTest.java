@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -158,6 +159,30 @@ class PartDetailsTest {
     assertTrue(both.know("A"));
     assertEquals(1, both.lines().size());
     assertEquals(1, asked.get());
+  }
+
+  /** Many are looked up: those that say the same in other columns must not share a place. */
+  @Test
+  void part_types_are_told_apart_by_which_text_stands_where() {
+    var hashes = new HashSet<Integer>();
+    for (String text : List.of("", "A", "B")) {
+      for (String number : List.of("", "A", "B")) {
+        for (String body : List.of("", "A", "B")) {
+          hashes.add(
+              new PartType(
+                      PartKind.UNKNOWN,
+                      text,
+                      Optional.empty(),
+                      Optional.empty(),
+                      Optional.empty(),
+                      Optional.empty(),
+                      number,
+                      body)
+                  .hashCode());
+        }
+      }
+    }
+    assertEquals(27, hashes.size());
   }
 
   // --- outlines
