@@ -315,16 +315,12 @@ final class BomReader {
 
   /** Whether a column for it says that the line is not fitted. */
   private boolean isLeftOut(TableRow row) {
-    String leftOut = row.text(Column.NOT_FITTED);
-    if (!leftOut.isEmpty() && !FittedSigns.isNo(leftOut)) {
+    String fitted = row.text(Column.FITTED);
+    if (FittedSigns.sayLeftOut(fitted, row.text(Column.NOT_FITTED))) {
       return true;
     }
-    String fitted = row.text(Column.FITTED);
     if (fitted.isEmpty() || FittedSigns.isYes(fitted) || FittedSigns.isOptional(fitted)) {
       return false;
-    }
-    if (FittedSigns.isNo(fitted) || FittedSigns.mayLeaveOut(fitted)) {
-      return true;
     }
     problems.add(
         row.problem(

@@ -104,7 +104,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
 
   /** The sheet of a workbook that explains most as a table of this kind. */
   static Cut of(TableKind kind, String file, Workbook workbook, ColumnMap map) {
-    Workbook.Grid best = new Workbook.Grid("", List.of(), List.of());
+    Workbook.Grid best = new Workbook.Grid("", List.of(), List.of(), List.of());
     Cut cut = new Cut(Separator.SHEET, List.of(), new Header(-1, List.of(), List.of()), List.of());
     for (Workbook.Grid sheet : workbook.sheets()) {
       Cut other = of(kind, file, sheet, map);
@@ -123,6 +123,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
     }
     if (kind.isExported()) {
       HiddenRows.said(file, best, cut.header()).ifPresent(problems::add);
+      problems.addAll(StruckRows.said(file, best, cut.header()));
     }
     return new Cut(Separator.SHEET, cut.rows(), cut.header(), problems);
   }

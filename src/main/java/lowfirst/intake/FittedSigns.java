@@ -105,6 +105,12 @@ final class FittedSigns {
         && (leaveOut(text) || FittingWords.leaveOut(text));
   }
 
+  /** Whether one of the two cells about fitting says that the part is not fitted. */
+  static boolean sayLeftOut(String fitted, String notFitted) {
+    return (!notFitted.isEmpty() && !isNo(notFitted))
+        || (!isYes(fitted) && !isOptional(fitted) && (isNo(fitted) || mayLeaveOut(fitted)));
+  }
+
   /** Whether a cell says that a part is fitted or not, and nothing else. */
   static boolean isOne(String text) {
     return isYes(text) || isNo(text) || isOptional(text) || mayLeaveOut(text);

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lowfirst.problem.Kind;
@@ -14,10 +15,13 @@ final class HiddenRows {
 
   private HiddenRows() {}
 
-  /** That those below the header were read as if they were shown; empty without any. */
+  /**
+   * That those below the header were read as if they were shown; empty without any. One that says
+   * by itself that it is not fitted needs no word.
+   */
   static Optional<Problem> said(String file, Workbook.Grid sheet, Header header) {
-    int headerLine = header.index() < 0 ? 0 : sheet.rows().get(header.index()).line();
-    List<Integer> lines = sheet.hidden().stream().filter(line -> line > headerLine).toList();
+    Map<Integer, Row> fitted = sheet.hidden().isEmpty() ? Map.of() : sheet.fitted(header);
+    List<Integer> lines = sheet.hidden().stream().filter(fitted::containsKey).toList();
     if (lines.isEmpty()) {
       return Optional.empty();
     }
@@ -40,7 +44,8 @@ final class HiddenRows {
                     + " column \"fitted\""));
   }
 
-  private static String numbers(List<Integer> lines) {
+  /** The first of some rows, and how many more. */
+  static String numbers(List<Integer> lines) {
     String named =
         lines.stream().limit(NAMED).map(line -> line + "").collect(Collectors.joining(", "));
     return lines.size() > NAMED ? named + " and " + (lines.size() - NAMED) + " more" : named;

@@ -6,7 +6,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -35,8 +38,23 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
    * The rows of a sheet.
    *
    * @param hidden the numbers of those that are not shown
+   * @param struck the cells that are struck through, of all rows
    */
-  record Grid(String name, List<Row> rows, List<Integer> hidden) {}
+  record Grid(String name, List<Row> rows, List<Integer> hidden, List<StruckCells.Struck> struck) {
+
+    /** By its number, each row below the header that no column says is not fitted. */
+    Map<Integer, Row> fitted(Header header) {
+      var fitted = new HashMap<Integer, Row>();
+      for (Row row : rows.subList(header.index() + 1, rows.size())) {
+        String yes = row.cell(header.cellOf(Column.FITTED));
+        String no = row.cell(header.cellOf(Column.NOT_FITTED));
+        if (!FittedSigns.sayLeftOut(yes, no)) {
+          fitted.put(row.line(), row);
+        }
+      }
+      return fitted;
+    }
+  }
 
   /** So many bytes a spreadsheet may grow to when unpacked; a table of parts is far smaller. */
   private static final long MOST_UNPACKED = 64L << 20;
@@ -74,58 +92,76 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
   /** The sheets of a file; never throws. */
   static Workbook of(String file, byte[] bytes) {
     try {
-      if (!isHarmless(bytes)) {
+      Look look = Look.at(bytes);
+      if (!look.harmless()) {
         return faulty(file, Kind.FILE_TOO_LARGE, "the spreadsheet unpacks to more than 64 MB");
       }
-      return new Workbook(sheets(bytes), List.of());
+      return new Workbook(sheets(bytes, look.mayStrike()), List.of());
     } catch (IOException | RuntimeException damaged) {
       return faulty(file, Kind.NOT_TEXT, "this can't be read as a spreadsheet");
     }
   }
 
-  /** Unpacks without keeping anything: a bomb shows by its size, an entity trick by its DOCTYPE. */
-  private static boolean isHarmless(byte[] bytes) throws IOException {
-    byte[] buffer = new byte[1 << 16];
-    long total = 0;
-    try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        String before = "";
-        for (int read = zip.read(buffer); read >= 0; read = zip.read(buffer)) {
-          total += read;
-          if (total > MOST_UNPACKED) {
-            return false;
+  /**
+   * What shows while a file is unpacked and nothing kept: a bomb by its size, an entity trick by
+   * its DOCTYPE, struck letters by a word.
+   */
+  private record Look(boolean harmless, boolean mayStrike) {
+    static Look at(byte[] bytes) throws IOException {
+      byte[] buffer = new byte[1 << 16];
+      long total = 0;
+      boolean strikes = false;
+      try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+        for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+          String before = "";
+          for (int read = zip.read(buffer); read >= 0; read = zip.read(buffer)) {
+            total += read;
+            if (total > MOST_UNPACKED) {
+              return new Look(false, false);
+            }
+            String chunk = before + new String(buffer, 0, read, StandardCharsets.ISO_8859_1);
+            if (chunk.contains(DOCTYPE)) {
+              throw new IOException("a document type has no place in a spreadsheet");
+            }
+            strikes = strikes || chunk.contains(StruckCells.SIGN);
+            before = chunk.substring(Math.max(0, chunk.length() - DOCTYPE.length()));
           }
-          String chunk = before + new String(buffer, 0, read, StandardCharsets.ISO_8859_1);
-          if (chunk.contains(DOCTYPE)) {
-            throw new IOException("a document type has no place in a spreadsheet");
-          }
-          before = chunk.substring(Math.max(0, chunk.length() - DOCTYPE.length()));
         }
       }
+      return new Look(true, strikes);
     }
-    return true;
   }
 
-  private static List<Grid> sheets(byte[] bytes) throws IOException {
+  private static List<Grid> sheets(byte[] bytes, boolean mayStrike) throws IOException {
+    Optional<StruckCells> struck =
+        mayStrike ? Optional.of(StruckCells.of(bytes)) : Optional.empty();
     var sheets = new ArrayList<Grid>();
     var hidden = new ArrayList<Grid>();
     try (var workbook = opened(bytes)) {
       for (Sheet sheet : workbook.getSheets().toList()) {
         try (Stream<org.dhatim.fastexcel.reader.Row> rows = sheet.openStream()) {
           boolean shown = sheet.getVisibility() == SheetVisibility.VISIBLE;
-          (shown ? sheets : hidden).add(grid(sheet.getName(), rows.limit(MOST_ROWS)));
+          List<StruckCells.Struck> cells =
+              struck.isPresent() ? struck.get().in(sheet.getId()) : List.of();
+          (shown ? sheets : hidden).add(grid(sheet.getName(), rows.limit(MOST_ROWS), cells));
         }
       }
     }
     return sheets.isEmpty() ? hidden : sheets;
   }
 
-  private static Grid grid(String name, Stream<org.dhatim.fastexcel.reader.Row> written) {
+  private static Grid grid(
+      String name,
+      Stream<org.dhatim.fastexcel.reader.Row> written,
+      List<StruckCells.Struck> struck) {
     var rows = new ArrayList<Row>();
     var hidden = new ArrayList<Integer>();
+    // Where the file leaves the numbers out, the library counts from 0.
+    boolean[] zero = {false};
     written.forEach(
         one -> {
-          Row row = row(one);
+          zero[0] |= one.getRowNum() == 0;
+          Row row = row(one, one.getRowNum() + (zero[0] ? 1 : 0));
           if (!row.isBlank()) {
             rows.add(row);
             if (one.isHidden()) {
@@ -133,7 +169,7 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
             }
           }
         });
-    return new Grid(name, rows, hidden);
+    return new Grid(name, rows, hidden, struck);
   }
 
   /** Without formats where the file has none. */
@@ -145,13 +181,13 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
     }
   }
 
-  private static Row row(org.dhatim.fastexcel.reader.Row row) {
+  private static Row row(org.dhatim.fastexcel.reader.Row row, int line) {
     var cells = new ArrayList<String>();
     int width = Math.min(row.getCellCount(), MOST_COLUMNS);
     for (int column = 0; column < width; column++) {
       cells.add(row.getOptionalCell(column).map(Workbook::text).orElse(""));
     }
-    return new Row(row.getRowNum(), cells);
+    return new Row(line, cells);
   }
 
   private static String text(Cell cell) {

@@ -241,6 +241,16 @@ final class XmlCursor {
     return "";
   }
 
+  /** The text of the element at hand, which has no other in it and is left. */
+  String text() throws Refused {
+    try {
+      depth--;
+      return reader.getElementText();
+    } catch (XMLStreamException | RuntimeException broken) {
+      throw new Refused(here(0), "the XML is broken here: this element holds a text and no more");
+    }
+  }
+
   /** Whether these bytes start as an XML document whose root has this name. */
   static boolean startsWith(byte[] bytes, String root) {
     var start = new StringBuilder();

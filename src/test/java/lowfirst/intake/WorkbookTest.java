@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import lowfirst.board.Board;
@@ -18,14 +19,14 @@ import org.junit.jupiter.api.Test;
 
 /** Spreadsheet files as tables. The files are made here, by hand, after ECMA-376 part 1. */
 class WorkbookTest {
-  private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
   private static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
   private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
 
-  private static final String STYLED =
-      "<Override PartName=\"/xl/styles.xml\" ContentType=\""
-          + "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/>";
+  private static final String TYPED =
+      "<Override PartName=\"/xl/%1$s.xml\" ContentType=\""
+          + "application/vnd.openxmlformats-officedocument.spreadsheetml.%1$s+xml\"/>";
 
   private static final String BOM_SHEET =
       sheet(
@@ -185,7 +186,7 @@ class WorkbookTest {
         .toList();
   }
 
-  private static KitReading read(Map<String, byte[]> files) {
+  static KitReading read(Map<String, byte[]> files) {
     return KitReader.read(new KitFiles("kit", files, List.of()));
   }
 
@@ -285,6 +286,12 @@ class WorkbookTest {
   /** Sheets are named by their number; those of {@code hidden} are not shown. */
   private static byte[] workbook(String styles, List<String> sheets, List<Integer> hidden)
       throws IOException {
+    return workbook(Map.of("styles", styles), sheets, hidden);
+  }
+
+  /** With parts that all sheets share, by their type: styles, sharedStrings; none where empty. */
+  static byte[] workbook(Map<String, String> shared, List<String> sheets, List<Integer> hidden)
+      throws IOException {
     var bytes = new ByteArrayOutputStream();
     var named = new StringBuilder();
     var related = new StringBuilder();
@@ -297,6 +304,15 @@ class WorkbookTest {
           "<Relationship Id=\"r%1$d\" Type=\"%2$s/worksheet\" Target=\"worksheets/sheet%1$d.xml\"/>"
               .formatted(number, RELATIONS));
     }
+    var typed = new StringBuilder();
+    for (String type : new TreeSet<>(shared.keySet())) {
+      if (!shared.get(type).isEmpty()) {
+        typed.append(TYPED.formatted(type));
+        related.append(
+            "<Relationship Id=\"%1$s\" Type=\"%2$s/%1$s\" Target=\"/xl/%1$s.xml\"/>"
+                .formatted(type, RELATIONS));
+      }
+    }
     try (var zip = new ZipOutputStream(bytes)) {
       entry(
           zip,
@@ -304,7 +320,7 @@ class WorkbookTest {
           "<Types xmlns=\""
               + PACKAGE
               + "content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/>"
-              + (styles.isEmpty() ? "" : STYLED)
+              + typed
               + "</Types>");
       entry(
           zip,
@@ -328,8 +344,10 @@ class WorkbookTest {
           zip,
           "xl/_rels/workbook.xml.rels",
           "<Relationships xmlns=\"" + PACKAGE + "relationships\">" + related + "</Relationships>");
-      if (!styles.isEmpty()) {
-        entry(zip, "xl/styles.xml", styles);
+      for (String type : new TreeSet<>(shared.keySet())) {
+        if (!shared.get(type).isEmpty()) {
+          entry(zip, "xl/" + type + ".xml", shared.get(type));
+        }
       }
       for (int number = 1; number <= sheets.size(); number++) {
         entry(zip, "xl/worksheets/sheet" + number + ".xml", sheets.get(number - 1));
@@ -344,7 +362,7 @@ class WorkbookTest {
     zip.closeEntry();
   }
 
-  private static String sheet(String... rows) {
+  static String sheet(String... rows) {
     return "<worksheet xmlns=\""
         + MAIN
         + "\"><sheetData>"
@@ -352,11 +370,11 @@ class WorkbookTest {
         + "</sheetData></worksheet>";
   }
 
-  private static String row(int number, String... cells) {
+  static String row(int number, String... cells) {
     return "<row r=\"" + number + "\">" + String.join("", cells) + "</row>";
   }
 
-  private static String text(String place, String text) {
+  static String text(String place, String text) {
     return "<c r=\"" + place + "\" t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
   }
 
