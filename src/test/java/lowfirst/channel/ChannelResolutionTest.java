@@ -166,7 +166,7 @@ class ChannelResolutionTest {
         TYPICAL
             .with("loads", "temperature rise=45 K; switch-ons=900; pull-in voltage=12 V")
             .with("loads", "max on time=2 s; rated duty=30 %; duty=25 %")
-            .with("channels", "wires together=4; ambient=55 C; heatsink=8 K/W")
+            .with("channels", "wires together=4; ambient=55 C; heatsink=8 K/W; trace copper=70 um")
             .inputs();
     spread(22.8, 24, 25.2, in, Term.SUPPLY);
     spread(1 / 1.05, 1, 1 / 0.95, in, Term.LOAD_CURRENT);
@@ -180,6 +180,7 @@ class ChannelResolutionTest {
     spread(55, 55, 55, in, Term.AMBIENT);
     spread(8, 8, 8, in, Term.HEATSINK);
     spread(50, 50, 50, in, Term.TRACE_LENGTH);
+    spread(0.070, 0.070, 0.070, in, Term.TRACE_COPPER);
     spread(30, 30, 30, in, Term.DRIVE_RESISTANCE);
     spread(217.8, 220, 222.2, in, Term.GATE_RESISTOR);
   }
@@ -264,6 +265,12 @@ class ChannelResolutionTest {
         TYPICAL.with("loads", "kind=" + kind + "; inrush=3 A; inrush time=7 ms").inputs();
     spread(3, 3, 3, stated, Term.INRUSH);
     spread(0.007, 0.007, 0.007, stated, Term.INRUSH_TIME);
+  }
+
+  @Test
+  void the_inrush_of_a_motor_of_unknown_current_lacks_what_its_current_lacks() {
+    ChannelInputs in = TYPICAL.with("loads", "kind=motor; resistance=").inputs();
+    missing("current, resistance or power of load striker: write it in loads.csv", in, Term.INRUSH);
   }
 
   @Test

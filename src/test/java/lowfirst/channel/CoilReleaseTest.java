@@ -59,6 +59,17 @@ class CoilReleaseTest {
     assertEquals(0.6 * AMPS * 1.05 * 51, of(pwm, Way.ZENER).partWatts(), 1e-9, "in every pause");
   }
 
+  @Test
+  void twice_as_often_is_twice_the_heat_and_under_pwm_a_resistor_carries_in_every_pause() {
+    ChannelInputs often = TYPICAL.with("loads", "period=0.5 s").inputs();
+    for (Way way : List.of(Way.ZENER, Way.RESISTOR)) {
+      assertEquals(2 * of(often, way).partJoules(), of(often, way).partWatts(), 1e-12, "" + way);
+    }
+    ChannelInputs pwm =
+        TYPICAL.with("drivers", "PWM frequency=500 Hz").with("loads", "duty=40 %").inputs();
+    assertEquals(0.6 * AMPS * AMPS * 1.05 * 43, of(pwm, Way.RESISTOR).partWatts(), 1e-9);
+  }
+
   /** By steps of 10 ns through L di/dt = -(R i + V): the Zener's 53.55 V, and 45.15 ohms. */
   @Test
   void the_heat_of_the_added_part_is_that_of_its_loop_run_down_step_by_step() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -249,6 +250,20 @@ class GateChecksTest {
         1e-11);
     ChannelInputs direct = edges().without(Fitted.GATE_RESISTOR);
     assertEquals(30.0 / 250 * 2.247957e-6, GateChecks.offSeconds(direct), 1e-11);
+  }
+
+  @Test
+  void behind_a_pull_down_at_the_driver_the_gate_resistor_counts_as_well() {
+    Datum remembered =
+        Datum.of(Term.GATE_RESISTOR, 220, new Source(Source.Origin.MEMORY, "from memory"));
+    ChannelInputs atGate = TYPICAL.inputs().with(remembered);
+    ChannelInputs atDriver =
+        TYPICAL.with("channels", "pull-down side=driver").inputs().with(remembered);
+    ChannelInputs direct =
+        atDriver.without(Fitted.GATE_RESISTOR).with(Datum.missing(Term.GATE_RESISTOR));
+    assertEquals(Verdict.CARRIES, ChannelKit.check(atGate, CheckKind.GATE_OFF).verdict());
+    assertEquals(Verdict.UNDECIDED, ChannelKit.check(atDriver, CheckKind.GATE_OFF).verdict());
+    assertEquals(Verdict.CARRIES, ChannelKit.check(direct, CheckKind.GATE_OFF).verdict());
   }
 
   /** Both edges must fit into the shorter of pulse and pause; unstated, into a tenth. */

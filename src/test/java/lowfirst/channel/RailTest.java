@@ -166,6 +166,8 @@ class RailTest {
     ChannelKit two = one.with("channels.2", one.row("channels") + "; channel=out 2");
     // 24 V/200 Ω, 5 % more of one and less of the other
     assertEquals(0.12 * WORST, channel(two, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
+    Source source = channel(two, "out 1").datum(Term.OTHERS_ON_STAGE).source();
+    assertEquals(new Source(Source.Origin.COMPUTED, "shared with [out 2]"), source);
     ChannelKit apart =
         two.with("drivers.2", one.row("drivers") + "; driver=second")
             .with("channels.2", "driver=second");

@@ -9,6 +9,8 @@ import java.util.Optional;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.Remedy.Action;
 import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Source.Origin;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +43,43 @@ class StudyTest {
     assertEquals(Optional.empty(), CarryLimit.of(TYPICAL.inputs().with(Term.GATE_RATING, 1)));
     ChannelInputs unknown = TYPICAL.inputs().with(Datum.missing(Term.LOAD_CURRENT));
     assertEquals(Optional.empty(), CarryLimit.of(unknown));
+  }
+
+  @Test
+  void a_channel_that_carries_a_thousand_times_its_load_is_limited_by_nothing() {
+    ChannelInputs small = TYPICAL.inputs().scaled(Term.LOAD_CURRENT, 0.0001);
+    // 24 V/24 Ω, 5 % more of one and less of the other
+    double amps = 0.0001 * 1.05 / 0.95;
+    CarryLimit limit = CarryLimit.of(small).orElseThrow();
+    assertEquals(1000 * amps, limit.amperes(), 1e-9);
+    assertEquals(Optional.empty(), limit.limitedBy());
+  }
+
+  /**
+   * 1.105 A on a fuse that carries 0.694 of its rating, and on a contact that carries all of it.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.5, 0.5, CONTACT_CURRENT", "0.5, 1, FUSE_CURRENT"})
+  void of_two_overloads_the_larger_limits_the_channel(
+      double fuse, double contact, CheckKind expected) {
+    ChannelInputs in =
+        TYPICAL.inputs().with(Term.FUSE_RATING, fuse).with(Term.CONTACT_RATING, contact);
+    ChannelFinding finding = ChannelFinding.of(in);
+    for (CheckKind kind : List.of(CheckKind.FUSE_CURRENT, CheckKind.CONTACT_CURRENT)) {
+      assertEquals(Verdict.OVERLOADED, finding.check(kind).orElseThrow().verdict());
+    }
+    assertEquals(expected, finding.limitedBy().kind());
+  }
+
+  @Test
+  void what_is_undecided_limits_the_channel_before_what_carries_by_a_hair() {
+    Datum remembered = Datum.of(Term.RTH_AIR, 62, new Source(Origin.MEMORY, "from memory"));
+    // 1.105 A on 1.15 A, and a junction far below 150 °C
+    ChannelFinding finding =
+        ChannelFinding.of(TYPICAL.inputs().with(remembered).with(Term.CONTACT_RATING, 1.15));
+    assertEquals(Verdict.UNDECIDED, finding.verdict());
+    assertEquals(CheckKind.JUNCTION_TEMPERATURE, finding.limitedBy().kind());
+    assertTrue(finding.limitedBy().margin() > 0.5);
   }
 
   @Test
@@ -158,6 +197,15 @@ class StudyTest {
   }
 
   @Test
+  void a_resistance_that_nobody_states_is_looked_up_where_the_gate_is_not_at_fault() {
+    List<Remedy> remedies =
+        forCheck(
+            TYPICAL.withoutDatasheet("T-FET", "RDSon").inputs(), CheckKind.JUNCTION_TEMPERATURE);
+    assertEquals(List.of(Action.LOOK_UP), remedies.stream().map(Remedy::action).toList());
+    assertTrue(remedies.get(0).toString().contains("RDSon of T-FET"), remedies::toString);
+  }
+
+  @Test
   void a_floating_gate_wants_a_pull_down() {
     ChannelInputs floating = TYPICAL.with("channels", "pull-down=").inputs();
     List<Remedy> remedies = forCheck(floating, CheckKind.GATE_OFF);
@@ -244,14 +292,13 @@ class StudyTest {
   void of_many_builds_so_many_fail_as_lie_beyond_the_limit() {
     // 1.1 A to 1.9 A evenly on a limit of 1.734 A: a share of 0.166/0.8
     ChannelInputs in =
-        heldOn()
-            .with(
-                Datum.of(
-                    Term.LOAD_CURRENT, 1.1, 1.5, 1.9, lowfirst.quantity.Source.kit("loads.csv")));
+        heldOn().with(Datum.of(Term.LOAD_CURRENT, 1.1, 1.5, 1.9, Source.kit("loads.csv")));
     BuildSpread spread = BuildSpread.of(in, 4000, 3);
     assertEquals(4000, spread.builds());
     assertEquals((1.9 - FUSE_AMPS) / 0.8, spread.overloadedShare(), 0.03);
     assertEquals(0, spread.undecided());
+    Datum below = Datum.of(Term.LOAD_CURRENT, 1.1, 1.4, 1.7, Source.kit("loads.csv"));
+    assertEquals(0, BuildSpread.of(in.with(below), 1000, 3).overloaded(), "none is beyond it");
     BuildSpread open = BuildSpread.of(in.with(Datum.missing(Term.RTH_AIR)), 100, 3);
     assertEquals(100, open.overloaded() + open.undecided());
     assertTrue(open.undecided() > 50);

@@ -196,6 +196,19 @@ class SwitchChecksTest {
         "80 % of 7.5 K is 6 K");
   }
 
+  @Test
+  void an_inrush_that_rests_on_a_remembered_case_is_undecided() {
+    Datum remembered =
+        Datum.of(Term.RTH_CASE, 1.5, new Source(Source.Origin.MEMORY, "from memory"));
+    Check check = ChannelKit.check(lamp().with(remembered), CheckKind.INRUSH_JUNCTION);
+    assertEquals(Verdict.UNDECIDED, check.verdict(), "the chip's 7.5 K come from RthJC");
+    // all the way to the air: (2.5 A)² · 50 mΩ · 62 K/W = 19.375 K at 25 °C
+    ChannelInputs mild = lamp().with(Datum.missing(Term.RTH_CASE, "RthJC")).with(Term.INRUSH, 2.5);
+    Check air = ChannelKit.check(mild, CheckKind.INRUSH_JUNCTION);
+    assertEquals((HELD_ON_CELSIUS + 19.375 * 0.8) / (1 - 19.375 * 0.008), air.actualAmount(), 1e-6);
+    assertEquals(Verdict.CARRIES, air.verdict(), "RthJC is not needed");
+  }
+
   private static double inrush(ChannelInputs in) {
     return ChannelKit.check(in, CheckKind.INRUSH_JUNCTION).actualAmount();
   }

@@ -1,0 +1,48 @@
+package lowfirst.channel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What an inrush leaves of a fuse, by hand: 3 A for 10 ms on a fuse that melts at 6 A²s. */
+class FuseChecksTest {
+  private static final ChannelKit LAMP =
+      ChannelKit.typical()
+          .with("loads", "kind=lamp; resistance=; current=0.2 A; inrush=3 A; inrush time=10 ms");
+
+  private static Check pulse(ChannelInputs in) {
+    return ChannelKit.check(in, CheckKind.FUSE_PULSE);
+  }
+
+  /** (3 A · 1.05)² · 10 ms of one pulse, on a rail of 5 % more; all within 10 s count together. */
+  @ParameterizedTest
+  @CsvSource({"10 s, 1", "11 s, 1", "5 s, 2", "4 s, 3", "1 s, 10"})
+  void pulses_add_up_until_the_fuse_has_cooled(String period, int together) {
+    Check check = pulse(LAMP.with("loads", "period=" + period).inputs());
+    assertEquals(0.0992250 * together, check.actualAmount(), 1e-9);
+  }
+
+  /** Of the melting 6 A²s the chart leaves so much for so many pulses. */
+  @ParameterizedTest
+  @CsvSource({"100, 2.88", "1000, 2.28", "10000, 1.74", "100000, 1.32"})
+  void the_more_often_a_fuse_is_pulsed_the_less_a_pulse_may_have(int pulses, double allowed) {
+    Check check = pulse(LAMP.with("loads", "switch-ons=" + pulses).inputs());
+    assertEquals(allowed, check.allowedAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, check.verdict());
+  }
+
+  @Test
+  void beyond_the_chart_the_maker_is_asked_and_an_unknown_number_is_asked_for() {
+    ChannelInputs often = LAMP.with("loads", "switch-ons=100001").inputs();
+    assertEquals(Verdict.UNDECIDED, pulse(often).verdict());
+    assertEquals(
+        List.of("share of the melting I²t for more than 100 000 pulses: ask the fuse's maker"),
+        pulse(often).missing());
+    ChannelInputs unknown = often.with(Datum.missing(Term.SWITCH_ONS, "switch-ons of load"));
+    assertEquals(Verdict.UNDECIDED, pulse(unknown).verdict());
+    assertEquals(List.of("switch-ons of load"), pulse(unknown).missing());
+  }
+}
