@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import lowfirst.board.Board;
 import lowfirst.board.BodyFinder;
 import lowfirst.board.Designator;
@@ -158,7 +159,10 @@ record Design(
         return List.of();
       }
       PlacementReader.Placements read = PlacementReader.in(table, map);
-      read.problems().forEach(problem -> problems.add(from.placed(problem)));
+      // A # in front of a name is said of the bill, where that names parts.
+      read.problems().stream()
+          .filter(problem -> data.bomItems.isEmpty() || problem.kind() != Kind.OPTIONAL_PART)
+          .forEach(problem -> problems.add(from.placed(problem)));
       understood.add(
           read.understanding()
               .noting("each place is the middle of the body that the package's outline draws"));
@@ -225,12 +229,17 @@ record Design(
     }
 
     private void sayWhatIsMissing(Optional<Board.Size> size, DesignBodies bodies) {
-      var missing = new ArrayList<String>();
+      List<DesignData.Component> all = step.components;
       if (size.isEmpty()) {
-        missing.add("no profile of the board");
+        note(
+            "the file has no profile of the board",
+            "draw the board's outline in the design and export it again, or give the board's width"
+                + " and height in boards.csv");
       }
-      if (data.units.isEmpty() && !step.components.isEmpty()) {
-        missing.add("no units in its CadHeader");
+      if (data.units.isEmpty() && !all.isEmpty()) {
+        note(
+            "the file has no units in its CadHeader",
+            "say which they are with --column placements.unit=mm, mil, inch or µm");
       }
       if (!data.units.isEmpty() && DesignTables.unit(data.units).isEmpty()) {
         problems.add(
@@ -240,24 +249,22 @@ record Design(
                 "the units \"" + data.units + "\" of its CadHeader are not known",
                 "say which they are with --column placements.unit=mm, mil, inch or µm"));
       }
-      long low =
-          step.components.stream()
-              .filter(one -> bodies.height(one, step.packages.get(one.packageName())).isEmpty())
-              .count();
-      if (low > 0) {
-        missing.add("no height for " + low + " of " + step.components.size() + " components");
-      }
-      long bare =
-          step.components.stream()
-              .filter(one -> !step.packages.containsKey(one.packageName()))
-              .count();
-      if (bare > 0) {
-        missing.add("no package for " + bare + " of " + step.components.size() + " components");
-      }
-      if (!missing.isEmpty()) {
-        note(
-            "the file has " + String.join(", ", missing),
-            "nothing, where the package table or your own tables fill the gap");
+      lacking(
+          "height",
+          one -> bodies.height(one, step.packages.get(one.packageName())).isEmpty(),
+          "nothing for a part without a caution about its height, which the package table tells;"
+              + " give the packages of the others their heights in the design, and export it again");
+      lacking(
+          "package",
+          one -> !step.packages.containsKey(one.packageName()),
+          "export the packages, too, or look at the cautions about heights");
+    }
+
+    private void lacking(String what, Predicate<DesignData.Component> lack, String remedy) {
+      long lacking = step.components.stream().filter(lack).count();
+      if (lacking > 0) {
+        String of = lacking + " of " + step.components.size() + " components";
+        note("the file has no " + what + " for " + of, remedy);
       }
     }
 

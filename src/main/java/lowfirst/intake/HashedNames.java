@@ -42,7 +42,7 @@ final class HashedNames {
                     + (one ? "it is" : "they are")
                     + " not fitted",
                 one
-                    ? "delete the row if the part is not fitted, else delete the #"
-                    : "delete the rows of parts that are not fitted, and the # of the others"));
+                    ? "take the part out if it is not fitted, else delete the #"
+                    : "take out the parts that are not fitted, and delete the # of the others"));
   }
 }

@@ -407,7 +407,8 @@ class DesignTest {
             "board.xml", small("B", "MILLIMETER", 1).replace(" units=\"MILLIMETER\"", ""));
     assertEquals(1, problems(reading, Kind.UNIT_GUESSED).size());
     assertTrue(
-        problems(reading, Kind.DESIGN_INCOMPLETE).get(0).contains("no units in its CadHeader"));
+        problems(reading, Kind.DESIGN_INCOMPLETE)
+            .contains("the file has no units in its CadHeader"));
   }
 
   @Test

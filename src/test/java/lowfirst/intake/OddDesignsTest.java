@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -130,6 +131,43 @@ class OddDesignsTest {
             .map(problem -> problem.replaceFirst("column \\d+", "column 2"))
             .filter(problem -> problem.startsWith("board.xml:"))
             .toList());
+  }
+
+  @Test
+  void a_name_behind_a_hash_is_said_once_for_bill_and_component() {
+    List<Problem> said =
+        KitTables.read("board.xml", PLAIN.replace("\"R1\"", "\"#R1\"")).problems().stream()
+            .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+            .toList();
+    assertEquals(1, said.size());
+    // The line of the RefDes.
+    assertEquals(4, said.get(0).place().line());
+    assertEquals("take the part out if it is not fitted, else delete the #", said.get(0).remedy());
+  }
+
+  @Test
+  void a_hash_in_a_file_without_a_bill_is_said_of_the_component() {
+    String bare = PLAIN.replaceFirst("(?s)<Bom .*</Bom>", "").replace("\"R1\"", "\"#R1\"");
+    assertEquals(
+        1,
+        KitTables.read("board.xml", bare).problems().stream()
+            .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+            .count());
+  }
+
+  @Test
+  void each_thing_that_is_missing_has_its_own_remedy() {
+    List<Problem> said =
+        KitTables.read("board.xml", PLAIN.replaceFirst("<Package [^>]*>", "")).problems().stream()
+            .filter(problem -> problem.kind() == Kind.DESIGN_INCOMPLETE)
+            .toList();
+    assertEquals(
+        List.of(
+            "the file has no height for 2 of 2 components",
+            "the file has no package for 2 of 2 components",
+            "the file has no profile of the board"),
+        said.stream().map(Problem::message).sorted().toList());
+    assertEquals(3, said.stream().map(Problem::remedy).distinct().count());
   }
 
   @Test
