@@ -3,7 +3,9 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
@@ -23,6 +25,9 @@ import lowfirst.problem.Problem;
 final class BomChecks {
   /** More of them in one line would hide it. */
   private static final int HINTS = 3;
+
+  /** So many lines that name a part again are told. */
+  private static final int LINES_NAMED = 4;
 
   private final Board board;
   private final List<Problem> problems = new ArrayList<>();
@@ -88,18 +93,32 @@ final class BomChecks {
     if (board.placements().size() == different) {
       return;
     }
-    var first = new HashMap<Designator, Placement>();
-    for (Placement placement : board.placements()) {
-      Placement before = first.putIfAbsent(placement.designator(), placement);
-      if (before != null) {
+    Map<Designator, List<Placement>> places = new LinkedHashMap<>();
+    for (Placement one : board.placements()) {
+      places.computeIfAbsent(one.designator(), none -> new ArrayList<>()).add(one);
+    }
+    for (List<Placement> same : places.values()) {
+      if (same.size() > 1) {
         problems.add(
             new Problem(
                 Kind.PLACED_TWICE,
-                placement.place(),
-                placement.designator() + " is placed here and in line " + before.place().line(),
+                same.get(1).place(),
+                same.get(0).designator() + placedIn(same),
                 "give each part a designator of its own"));
       }
     }
+  }
+
+  private static String placedIn(List<Placement> same) {
+    List<Integer> others = new ArrayList<>(same.stream().map(one -> one.place().line()).toList());
+    others.remove(1);
+    String lines =
+        String.join(", ", others.stream().limit(LINES_NAMED).map(line -> line + "").toList());
+    String more =
+        others.size() > LINES_NAMED ? " and " + (others.size() - LINES_NAMED) + " more" : "";
+    return others.size() == 1
+        ? " is placed here and in line " + lines
+        : " is placed " + same.size() + " times, here and in lines " + lines + more;
   }
 
   private void notPlaced() {
@@ -133,7 +152,7 @@ final class BomChecks {
                 placement.designator()
                     + " is placed, but no BOM line names it"
                     + alike().inBom(placement.designator()),
-                "add it to the BOM, or delete the row"));
+                "add it to the BOM, or take it out here"));
       } else if (!placed.isFitted()) {
         problems.add(
             new Problem(

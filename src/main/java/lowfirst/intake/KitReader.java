@@ -213,6 +213,9 @@ public final class KitReader {
       problems.addAll(both.problems());
       placements = new ArrayList<>(both.placements());
     }
+    Optional<Panel> panel = Panel.of(placements);
+    panel.map(Panel::said).ifPresent(problems::add);
+    placements = panel.map(one -> new ArrayList<>(one.one())).orElse(placements);
     if (last != null) {
       noRows(last, placements.isEmpty() && last.rows().isEmpty());
     }
