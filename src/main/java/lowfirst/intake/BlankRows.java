@@ -11,6 +11,12 @@ import java.util.regex.Pattern;
 final class BlankRows {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"(?=\\s|$)|\\S+");
 
+  private static final Pattern QUOTED = Pattern.compile("(?<!\\S)\"[^\"]*\"(?=\\s|$)");
+  private static final Pattern OPENED = Pattern.compile("(?<!\\S)\"");
+
+  /** A quote that closes no sooner was never meant to. */
+  private static final int LINES_IN_A_CELL = 30;
+
   /** Lines looked at to find the header. */
   private static final int SEARCHED = 60;
 
@@ -26,10 +32,31 @@ final class BlankRows {
     var rows = new ArrayList<Row>();
     for (int i = 0; i < lines.length; i++) {
       if (!lines[i].isBlank()) {
-        rows.add(new Row(i + 1, cells(withoutCommentSign(lines[i]), separator, columns)));
+        int end = separator == Separator.BLANKS ? endOfQuote(lines, i) : i;
+        String line = String.join("\n", Arrays.asList(lines).subList(i, end + 1));
+        rows.add(new Row(i + 1, cells(withoutCommentSign(line), separator, columns)));
+        i = end;
       }
     }
     return rows;
+  }
+
+  /** The line in which a quote closes that the line opens; the line itself when none does so. */
+  private static int endOfQuote(String[] lines, int line) {
+    boolean opens =
+        lines[line].indexOf('"') >= 0
+            && OPENED.matcher(QUOTED.matcher(lines[line]).replaceAll("")).find();
+    if (!opens) {
+      return line;
+    }
+    for (int next = line + 1; next < Math.min(lines.length, line + LINES_IN_A_CELL); next++) {
+      int quote = lines[next].indexOf('"');
+      if (quote >= 0) {
+        String after = lines[next].substring(quote + 1);
+        return after.isEmpty() || Character.isWhitespace(after.charAt(0)) ? next : line;
+      }
+    }
+    return line;
   }
 
   /** A header may itself be a comment line: its sign becomes a blank, so that columns stay put. */

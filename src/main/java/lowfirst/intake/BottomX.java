@@ -71,7 +71,8 @@ record BottomX(List<Placement> placements, String words, List<Problem> problems)
         mostBottom = Math.max(mostBottom, x);
       }
     }
-    return leastTop >= 0 && mostTop > 0 && mostBottom < 0 && -leastBottom <= mostTop * 1.5;
+    boolean meets = -leastBottom >= leastTop && -leastBottom <= mostTop * 1.5;
+    return leastTop >= 0 && mostTop > 0 && mostBottom < 0 && meets;
   }
 
   private static List<Placement> turned(List<Placement> read) {

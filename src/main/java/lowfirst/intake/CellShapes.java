@@ -125,6 +125,11 @@ final class CellShapes {
     return rows.isEmpty() ? 0 : (double) counting / rows.size();
   }
 
+  /** Whether all filled cells of a column mark a part as mirrored, and some are filled. */
+  static boolean areMirrorMarks(List<Row> rows, int cell) {
+    return share(rows, cell, MirrorMarks::isOne) == 1;
+  }
+
   /** Whether every number of a column can be an angle, most of them a usual one. */
   static boolean areAngles(List<Row> rows, int cell) {
     int usual = 0;

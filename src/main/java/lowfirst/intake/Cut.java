@@ -11,15 +11,30 @@ import lowfirst.problem.Problem;
 /**
  * A text cut into rows, with the header found: the cut, among all separators, that explains most.
  *
+ * @param above lines that state something about a table without a header, which are none of its
+ *     rows
  * @param problems quotes that never close
  */
-record Cut(Separator separator, List<Row> rows, Header header, List<Problem> problems) {
+record Cut(
+    Separator separator, List<Row> above, List<Row> rows, Header header, List<Problem> problems) {
 
   /** Rows looked at to find the header. */
   static final int SEARCHED = 80;
 
   /** Characters looked at to find the separator. */
   private static final int SAMPLE = 1 << 14;
+
+  /** A cut in which nothing but a header stands above the rows. */
+  Cut(Separator separator, List<Row> rows, Header header, List<Problem> problems) {
+    this(separator, List.of(), rows, header, problems);
+  }
+
+  /** The lines before the header, or before the rows where there is none. */
+  List<Row> before() {
+    var before = new ArrayList<>(above);
+    before.addAll(rows.subList(0, Math.max(0, header.index())));
+    return before;
+  }
 
   /** The best cut of {@code text} as a table of this kind. */
   static Cut of(TableKind kind, String file, String text, ColumnMap map) {
@@ -91,7 +106,7 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
                 + kind.key()
                 + ".separator="
                 + rival.get().separator().words().replaceAll("s$", "")));
-    return new Cut(separator, rows, header, more);
+    return new Cut(separator, above, rows, header, more);
   }
 
   /** The first row of data, its cells in brackets. */
@@ -228,9 +243,18 @@ record Cut(Separator separator, List<Row> rows, Header header, List<Problem> pro
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)
             : new Rows(BlankRows.of(kind, text, separator), List.of());
-    List<Row> whole =
-        kind == TableKind.PLACEMENTS ? UnquotedPairs.joined(rows.rows(), separator) : rows.rows();
-    return new Cut(separator, whole, header(kind, file, whole, map), rows.problems());
+    if (kind != TableKind.PLACEMENTS) {
+      return new Cut(separator, rows.rows(), header(kind, file, rows.rows(), map), rows.problems());
+    }
+    List<Row> even = separator == Separator.BLANKS ? MirrorMarks.evened(rows.rows()) : rows.rows();
+    List<Row> whole = UnquotedPairs.joined(even, separator);
+    Header header = header(kind, file, whole, map);
+    List<Row> above = Preamble.before(whole);
+    if (header.index() >= above.size() || header.isHeaded(kind)) {
+      return new Cut(separator, whole, header, rows.problems());
+    }
+    List<Row> below = whole.subList(above.size(), whole.size());
+    return new Cut(separator, above, below, header(kind, file, below, map), rows.problems());
   }
 
   private static Header header(TableKind kind, String file, List<Row> rows, ColumnMap map) {

@@ -51,6 +51,7 @@ final class HeaderMatch {
     match.useLikelyHeaders();
     match.useDesignatorsByCells();
     match.useFittedByCells();
+    match.useMirrorByCells();
     return new Header(index, match.names, match.uses, match.pair);
   }
 
@@ -248,6 +249,18 @@ final class HeaderMatch {
     if (telling.size() == 1 && CellShapes.fittedShare(below, telling.get(0)) == 1) {
       use(Column.FITTED, telling.get(0), Header.Basis.CELLS);
     }
+  }
+
+  /** A column without a header that marks some parts as mirrored, where none names the side. */
+  private void useMirrorByCells() {
+    if (kind != TableKind.PLACEMENTS || isUsed(Column.SIDE) || isUsed(Column.MIRROR)) {
+      return;
+    }
+    IntStream.range(0, names.size())
+        .filter(cell -> !taken[cell] && names.get(cell).isEmpty())
+        .filter(cell -> CellShapes.areMirrorMarks(below, cell))
+        .findFirst()
+        .ifPresent(cell -> use(Column.MIRROR, cell, Header.Basis.CELLS));
   }
 
   private boolean leavesOut(int cell) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Tells the columns of a table without a header by what stands in their cells. */
@@ -13,6 +14,14 @@ final class HeaderlessMatch {
 
   private static final Set<Column> PLACED =
       EnumSet.of(Column.X, Column.Y, Column.ROTATION, Column.SIDE);
+
+  /** Parts whose value is a number. */
+  private static final Pattern VALUED = Pattern.compile("[RCL]\\d+");
+
+  /** A number with a prefix or a unit, or nothing behind it, at the start of a text. */
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "(?U)^\\d*[.,]?\\d+\\s*(?:[pnuµμmkKMGRΩ]\\d*|(?i:ohms?|mf|uf|nf|pf|uh|mh|nh|h|f))?(?![\\w-])");
 
   private final TableKind kind;
   private final List<Row> rows;
@@ -113,6 +122,7 @@ final class HeaderlessMatch {
   private void tellPlacements() {
     tell(Column.DESIGNATOR, designators());
     tell(Column.SIDE, first(cell -> CellShapes.sideShare(rows, cell) > 0.9));
+    tell(Column.MIRROR, first(cell -> CellShapes.areMirrorMarks(rows, cell)));
     List<Integer> numbers =
         IntStream.range(0, width)
             .filter(cell -> !taken[cell] && CellShapes.numberShare(rows, cell) > 0.9)
@@ -135,8 +145,31 @@ final class HeaderlessMatch {
     tell(
         Column.PACKAGE,
         first(cell -> !numbers.contains(cell) && CellShapes.packageShare(rows, cell) > 0.4));
+    if (!mayBeValues(text(numbers))) {
+      tell(Column.PACKAGE, text(numbers));
+    }
     tell(Column.VALUE, text(numbers));
     tell(Column.PACKAGE, text(numbers));
+  }
+
+  /** Whether no part whose value is a number has a text without one in this column. */
+  private boolean mayBeValues(int cell) {
+    int designator = cellOf(Column.DESIGNATOR);
+    List<String> texts =
+        rows.stream()
+            .filter(row -> VALUED.matcher(row.cell(designator)).matches())
+            .map(row -> row.cell(cell))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    return texts.isEmpty() || texts.stream().anyMatch(text -> VALUE.matcher(text).find());
+  }
+
+  private int cellOf(Column column) {
+    return uses.stream()
+        .filter(use -> use.column() == column)
+        .mapToInt(Header.Use::cell)
+        .findFirst()
+        .orElse(-1);
   }
 
   /** Whether a header that has a strange word names a column by a sure one, such as an angle. */

@@ -51,7 +51,7 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
     }
     if (table.unit().isPresent()) {
       String unit = table.unit().get();
-      return stated(unit, unit, "coordinates in " + unit + ", as a line before the header says");
+      return stated(unit, unit, "coordinates in " + unit + ", as a line beside the rows says");
     }
     return guessed(table, look);
   }

@@ -122,7 +122,7 @@ final class PlacementReader {
               Kind.CELL_EMPTY,
               Column.DESIGNATOR,
               "the row names no part, so it was left out",
-              "write the designator, or delete the row"));
+              "write the designator, or take it out"));
       return;
     }
     if (SpreadsheetDate.wasDesignator(name)) {
@@ -269,19 +269,14 @@ final class PlacementReader {
 
   private Optional<Side> side(TableRow row) {
     String text = row.text(Column.SIDE);
-    Optional<Side> mirrored =
-        SideWords.mirrored(row.text(Column.MIRROR)).or(() -> mirroredByAngle(row));
-    if (text.isEmpty()) {
-      Optional<Side> said = mirrored.or(() -> table.sideAt(row.line())).or(() -> sideOfAll);
-      if (said.isEmpty() && row.has(Column.SIDE)) {
-        firstWithoutSide = withoutSide++ == 0 ? row : firstWithoutSide;
-      }
-      return said.or(() -> Optional.of(Side.TOP));
-    }
     if (pair.containsKey(text)) {
       return Optional.of(pair.get(text));
     }
-    Optional<Side> side = sides.computeIfAbsent(text, SideWords::side);
+    Optional<Side> side =
+        text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, this::named);
+    if (side.isEmpty() && DesignatorList.isNone(text)) {
+      return Optional.of(sideNotNamed(row));
+    }
     if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {
       problems.add(
           row.problem(
@@ -291,5 +286,24 @@ final class PlacementReader {
               "write top or bottom"));
     }
     return side;
+  }
+
+  /** A dash is the bottom where a plus is the top; elsewhere it says nothing. */
+  private Optional<Side> named(String text) {
+    return text.equals("-") && !look.sides().contains("+")
+        ? Optional.empty()
+        : SideWords.side(text);
+  }
+
+  private Side sideNotNamed(TableRow row) {
+    Optional<Side> said =
+        SideWords.mirrored(row.text(Column.MIRROR))
+            .or(() -> mirroredByAngle(row))
+            .or(() -> table.sideAt(row.line()))
+            .or(() -> sideOfAll);
+    if (said.isEmpty() && row.has(Column.SIDE)) {
+      firstWithoutSide = withoutSide++ == 0 ? row : firstWithoutSide;
+    }
+    return said.orElse(Side.TOP);
   }
 }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class Preamble {
   private static final Pattern UNIT =
       Pattern.compile(
-          "(?iU)\\b(?:units?|measure(?:ment)?s?|metric|(?:maß)?einheit(?:en)?|maße|unit(?:é|e)s?|unidad(?:es)?|unità"
+          "(?iU)\\b(?:u?units?|measure(?:ment)?s?|metric|(?:maß)?einheit(?:en)?|maße|unit(?:é|e)s?|unidad(?:es)?|unità"
               + "|jednostk[ai]|jednotk[ay]|единиц[аы](?: измерения)?|单位|単位|dimensions?|coordinates?|positions?)\\b"
               + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:：=,(-]?\\s*"
               + "(mm|мм|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|μm|microns?)\\b");
@@ -28,6 +28,25 @@ final class Preamble {
   /** The word for the side that some line states for every row. */
   static Optional<String> side(List<Row> lines) {
     return found(SIDE, lines);
+  }
+
+  /**
+   * The lines in front of the first row with two numbers, where one of them states a unit or a
+   * side; none otherwise. A header may be among them.
+   */
+  static List<Row> before(List<Row> rows) {
+    int lines = 0;
+    while (lines < Math.min(rows.size(), Cut.SEARCHED) && numbers(rows.get(lines)) < 2) {
+      lines++;
+    }
+    List<Row> before = rows.subList(0, lines);
+    return lines < rows.size() && (unit(before).isPresent() || side(before).isPresent())
+        ? before
+        : List.of();
+  }
+
+  private static long numbers(Row row) {
+    return row.cells().stream().filter(cell -> PlainNumber.in(cell).isPresent()).count();
   }
 
   private static Optional<String> found(Pattern pattern, List<Row> lines) {

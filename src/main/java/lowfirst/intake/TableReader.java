@@ -97,7 +97,7 @@ final class TableReader {
       if (again.isPresent()) {
         header = again.get();
         value = Optional.empty();
-        isInOtherTable = false;
+        isInOtherTable = !header.isComplete(kind);
       } else if (isInOtherTable || headsOtherTable(all, i)) {
         isInOtherTable = true;
       } else if (!headsValues(header, row, all.subList(i + 1, all.size()))) {
@@ -267,10 +267,28 @@ final class TableReader {
       return Optional.empty();
     }
     boolean same = row.cells().equals(all.get(header.index()).cells());
-    problems.add(ignored(row, "the header stands here again, it was not read as a row"));
     Header again = same ? header : HeaderMatch.at(kind, file, map, all, index);
+    problems.add(
+        again.isComplete(kind)
+            ? ignored(row, "the header stands here again, it was not read as a row")
+            : headsNothingRead(row, again));
     otherUnit = HeaderRow.otherUnit(cut.header(), again);
     return Optional.of(again);
+  }
+
+  private Problem headsNothingRead(Row row, Header again) {
+    List<String> missing =
+        kind.required().stream()
+            .filter(column -> again.cellOf(column) < 0)
+            .map(Column::words)
+            .toList();
+    return new Problem(
+        Kind.COLUMN_MISSING,
+        Place.ofLine(file, row.line()),
+        "another header stands here, without "
+            + String.join(" and ", missing)
+            + "; the rows below it were not read",
+        "name those columns as in line " + cut.rows().get(cut.header().index()).line());
   }
 
   /** In notes, after a blank line: words with a rule below them, about something else. */
@@ -290,7 +308,7 @@ final class TableReader {
   }
 
   private Table table(String encoding) {
-    List<Row> before = cut.rows().subList(0, Math.max(0, cut.header().index()));
+    List<Row> before = cut.before();
     return new Table(
         file,
         kind,

@@ -131,7 +131,32 @@ class PositionsTest {
     assertEquals(2, reading.kit().boards().get(0).placements().size());
   }
 
-  /** Top from 0 on to the right, bottom all left of 0 and no further than half as much again. */
+  @ParameterizedTest(name = "{0} {1} {2}")
+  @CsvSource({
+    "top, bottom, -, top, 1",
+    "top, bottom, –, top, 1",
+    "top, bottom, —, top, 1",
+    "top, bottom, n/a, top, 1",
+    "top, bottom, '', top, 1",
+    "+, +, -, bottom, 0",
+    "-, -, -, top, 1",
+  })
+  void a_dash_names_no_side_but_beside_a_plus(
+      String one, String other, String side, String read, long said) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "ref,x mm,y mm,side\nR1,1,1,%s\nR2,9,9,%s\nR3,20,9,%s\n".formatted(one, other, side));
+    assertEquals(
+        read, reading.kit().boards().get(0).placements().get(2).side().words(), side + " read");
+    assertEquals(said, count(reading, Kind.COLUMN_GUESSED));
+    assertEquals(0, count(reading, Kind.CELL_UNREADABLE));
+  }
+
+  /**
+   * Top from 0 on to the right, bottom all left of 0, as far as the top begins at least and no
+   * further than half as much again as it ends.
+   */
   @ParameterizedTest(name = "top {0} {1}, bottom {2} {3}: {4}")
   @CsvSource({
     "10, 40, -10, -30, 10",
@@ -140,6 +165,7 @@ class PositionsTest {
     "10, 40, -10, -60, 10",
     "10, 40, -10, -61, -10",
     "10, 40, -10, 0, -10",
+    "10, 40, -4, -9, -4",
     "10, 40, -10, 5, -10",
   })
   void a_bottom_that_lies_left_of_the_top_was_seen_from_below(

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -311,5 +313,115 @@ class RowsAndHeadersTest {
 
   private static long count(KitReading reading, Kind kind) {
     return reading.problems().stream().filter(problem -> problem.kind() == kind).count();
+  }
+
+  // --- placement lists without a header, and with another one
+
+  /** The one text of a row is a value if some resistor's, capacitor's or coil's is a number. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "R1 10k, U1 LM358, value",
+    "C1 0.1uF, U1 LM358, value",
+    "C1 4u7, U1 LM358, value",
+    "L1 10, U1 LM358, value",
+    "R1 RES400, U1 LM358, package",
+    "R1 501-BY, U1 LM358, package",
+    "R1 10mm, U1 LM358, package",
+    "J1 POWER, U1 LM358, value",
+    "J1 POWER, U1 TO92, package",
+  })
+  void a_lone_text_beside_positions_is_a_value_or_a_package(
+      String first, String second, String taken) {
+    String list =
+        "%s %s 0 %s%n%s %s 90 %s%n"
+            .formatted(
+                first.split(" ")[0],
+                "10.5 20.5",
+                first.split(" ")[1],
+                second.split(" ")[0],
+                "60.5 70.5",
+                second.split(" ")[1]);
+    assertEquals(
+        List.of("designator", "X", "Y", "rotation", taken),
+        KitTables.read("placements.txt", list).understood().get(0).columns().stream()
+            .map(Understanding.UnderstoodColumn::meaning)
+            .toList());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'UNITS = MILS\n', mil",
+    "'UUNITS = MICRONS\n', µm",
+    "'Placement list\n\nunits: inches\n', inch",
+    "'Placement list of 1 board\nunits: mm\n', mm",
+  })
+  void lines_above_rows_without_a_header_state_the_unit(String above, String unit) {
+    KitReading reading =
+        KitTables.read("placements.txt", above + "R1 1.5 2.5 0 X1\nR2 3.5 4.5 0 X1\n");
+    assertTrue(
+        reading
+            .understood()
+            .get(0)
+            .notes()
+            .contains("coordinates in " + unit + ", as a line beside" + " the rows says"),
+        reading.understood().toString());
+    assertEquals(2, reading.kit().boards().get(0).placements().size());
+  }
+
+  @Test
+  void a_mark_behind_the_angle_is_found_under_a_header_that_lacks_it() {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt",
+            "REF X Y ROT PACKAGE\nR1 10.5 20.5 0 RES\nC1 30.5 20.5 90 m CAP\nC2 50.5 20.5 90 CAP\n");
+    assertEquals(
+        List.of("R1 top RES", "C1 bottom CAP", "C2 top CAP"),
+        reading.kit().boards().get(0).placements().stream()
+            .map(one -> one.designator() + " " + one.side().words() + " " + one.packageText())
+            .toList());
+  }
+
+  @Test
+  void rows_below_another_header_without_coordinates_are_not_read() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "ref,x mm,y mm,side\nR1,1,2,top\nref,side,value\nD1,top,1N4148\nD2,top,1N4148\n"
+                + "ref,y mm,x mm,side\nC1,8,9,bottom\n");
+    assertEquals(
+        List.of("R1 1.0 2.0", "C1 9.0 8.0"),
+        reading.kit().boards().get(0).placements().stream()
+            .map(one -> one.designator() + " " + one.xMillimetres() + " " + one.yMillimetres())
+            .toList());
+    List<Problem> said =
+        reading.problems().stream()
+            .filter(problem -> problem.kind().severity() == Severity.FAULT)
+            .toList();
+    assertEquals(
+        List.of("another header stands here, without X and Y; the rows below it were not read"),
+        said.stream().map(Problem::message).toList());
+    assertEquals(3, said.get(0).place().line());
+    assertEquals("name those columns as in line 1", said.get(0).remedy());
+  }
+
+  /** The first line of the text and 29 after it may be one cell. */
+  @ParameterizedTest(name = "{0} line ends, then {1}")
+  @CsvSource({
+    "1, '\"', true",
+    "29, '\"', true",
+    "30, '\"', false",
+    "1, '\" ', true",
+    "1, '\"x', false",
+  })
+  void a_quoted_text_between_blanks_may_run_over_lines(int lines, String end, boolean joined) {
+    String list =
+        "REF X Y ROT NOTE\nR1 10.5 20.5 0 \"seen"
+            + "\n.".repeat(lines)
+            + end
+            + "\nR2 30.5 20.5 0 ok\nR3 40.5 20.5 0 \"5 mm\"\n";
+    List<Row> rows = BlankRows.of(TableKind.PLACEMENTS, list, Separator.BLANKS);
+    assertEquals(joined ? 4 : 4 + lines, rows.size());
+    assertEquals(2 + lines + 1, rows.get(rows.size() - 2).line());
+    assertEquals("5 mm", rows.get(rows.size() - 1).cell(4));
   }
 }
