@@ -53,7 +53,7 @@ record Panel(List<Placement> one, Problem said) {
       Optional<Placement> chosen = alike(copies, same);
       if (chosen.isPresent()) {
         alike++;
-        same.stream().filter(placement -> placement != chosen.get()).forEach(others::add);
+        same.stream().filter(placement -> !placement.equals(chosen.get())).forEach(others::add);
       }
     }
     long recurring = places.values().stream().filter(same -> same.size() > 1).count();
@@ -116,7 +116,7 @@ record Panel(List<Placement> one, Problem said) {
             .min(Comparator.comparingDouble(Placement::yMillimetres))
             .orElse(copies.get(0));
     var ordered = new ArrayList<>(List.of(lowest));
-    copies.stream().filter(copy -> copy != lowest).forEach(ordered::add);
+    copies.stream().filter(copy -> !copy.equals(lowest)).forEach(ordered::add);
     return ordered;
   }
 
