@@ -5,7 +5,8 @@ import lowfirst.part.BodyOutline;
 
 /**
  * What a body covers of the board, seen from above: an upright rectangle in the placement list's
- * own coordinates. A body turned by other than a right angle is given the rectangle around it.
+ * own coordinates. A body turned by other than a right angle is given the rectangle around it, one
+ * whose rotation is not known the square that it keeps within lying and standing.
  *
  * <p>The placement's point is taken as the body's middle, and an unturned body's length as lying
  * along x. Placement lists don't say from where their rotation starts, so a body may lie across.
@@ -24,8 +25,9 @@ public record BodyArea(double left, double bottom, double right, double top) {
 
   /** The area of a placed body of a known size. */
   public static BodyArea around(Placement placement, BodyOutline.BodySize body) {
-    double alongX = body.lengthMillimetres();
-    double alongY = body.widthMillimetres();
+    double longest = Math.max(body.lengthMillimetres(), body.widthMillimetres());
+    double alongX = placement.isTurnKnown() ? body.lengthMillimetres() : longest;
+    double alongY = placement.isTurnKnown() ? body.widthMillimetres() : longest;
     double angle = Math.toRadians(placement.rotationDegrees());
     double sine = Math.abs(Math.sin(angle));
     double cosine = Math.abs(Math.cos(angle));

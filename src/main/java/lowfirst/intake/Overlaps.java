@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.BodyGrid;
 import lowfirst.part.PartKind;
@@ -22,6 +23,9 @@ final class Overlaps {
   /** When so many overlap, positions or sizes are wrong as a whole. */
   private static final int MOST_FOUND = 200;
 
+  /** So many pairs are counted of which nobody knows how they lie. */
+  private static final int MOST_OPEN = 10_000;
+
   /** Parts that are made to stand over others. */
   private static final Set<PartKind> BRIDGING =
       EnumSet.of(
@@ -37,6 +41,15 @@ final class Overlaps {
   private final BodyGrid grid;
   private final List<Problem> problems = new ArrayList<>();
 
+  /**
+   * Pairs that overlap or not, as rotations turn out that are not known: how many, and the first.
+   */
+  private int open;
+
+  private Optional<Pair> firstOpen = Optional.empty();
+
+  private record Pair(PlacedBody before, PlacedBody body) {}
+
   private Overlaps(List<PlacedBody> bodies) {
     this.bodies = bodies;
     this.grid = new BodyGrid(SQUARE_MILLIMETRES, bodies.size());
@@ -45,26 +58,65 @@ final class Overlaps {
   /** Every overlap among these bodies, up to a bound. */
   static List<Problem> among(List<PlacedBody> bodies) {
     var overlaps = new Overlaps(bodies);
-    for (int i = 0; i < bodies.size() && overlaps.problems.size() < MOST_FOUND; i++) {
+    for (int i = 0; i < bodies.size() && overlaps.goesOn(); i++) {
       overlaps.place(bodies.get(i));
     }
+    overlaps.firstOpen.ifPresent(overlaps::sayOpen);
     return overlaps.problems;
+  }
+
+  private boolean goesOn() {
+    return problems.size() < MOST_FOUND && open < MOST_OPEN;
   }
 
   private void place(PlacedBody body) {
     for (int number : grid.overlapping(body.box(), body.side(), DEPTH_MILLIMETRES)) {
       PlacedBody before = bodies.get(number);
-      if (problems.size() < MOST_FOUND && hinder(before, body)) {
-        problems.add(overlap(before, body));
+      if (goesOn() && !mayLieUnder(before, body) && !mayLieUnder(body, before)) {
+        compare(before, body);
       }
     }
     grid.add(body.box(), body.side());
   }
 
-  private static boolean hinder(PlacedBody before, PlacedBody body) {
-    return before.overlaps(body, DEPTH_MILLIMETRES)
-        && !mayLieUnder(before, body)
-        && !mayLieUnder(body, before);
+  private void compare(PlacedBody before, PlacedBody body) {
+    int tried = 0;
+    int overlapping = 0;
+    for (PlacedBody one : before.turns()) {
+      for (PlacedBody other : body.turns()) {
+        tried++;
+        overlapping += one.overlaps(other, DEPTH_MILLIMETRES) ? 1 : 0;
+      }
+    }
+    if (overlapping == tried) {
+      problems.add(overlap(before, body));
+    } else if (overlapping > 0) {
+      open++;
+      firstOpen = firstOpen.or(() -> Optional.of(new Pair(before, body)));
+    }
+  }
+
+  private void sayOpen(Pair first) {
+    boolean both = !first.before().isTurnKnown() && !first.body().isTurnKnown();
+    String unturned = name(first.before().isTurnKnown() ? first.body() : first.before());
+    problems.add(
+        new Problem(
+            Kind.BODIES_OVERLAP,
+            first.body().placement().place(),
+            "the bodies of "
+                + name(first.before())
+                + " and "
+                + name(first.body())
+                + (open > 2 ? " (and " + (open - 1) + " more pairs)" : "")
+                + (open == 2 ? " (and one more pair)" : "")
+                + " may overlap or not: how "
+                + (both ? "they are" : unturned + " is")
+                + " turned is not known",
+            "add the rotation in degrees to the placement list, or try the parts dry"));
+  }
+
+  private static String name(PlacedBody body) {
+    return body.placement().designator().text();
   }
 
   private static Problem overlap(PlacedBody before, PlacedBody body) {

@@ -1,5 +1,6 @@
 package lowfirst.intake;
 
+import java.util.List;
 import java.util.Optional;
 import lowfirst.board.BodyArea;
 import lowfirst.board.Placement;
@@ -39,6 +40,26 @@ record PlacedBody(
 
   Side side() {
     return placement.side();
+  }
+
+  /** As it may lie: itself or, where its rotation is not known, lying and standing. */
+  List<PlacedBody> turns() {
+    return isTurnKnown()
+        ? List.of(this)
+        : List.of(
+            this,
+            new PlacedBody(
+                placement,
+                kind,
+                outline,
+                box,
+                /* halfWidth= */ halfHeight,
+                /* halfHeight= */ halfWidth));
+  }
+
+  /** Whether it is known how the body lies, as it is of a square one. */
+  boolean isTurnKnown() {
+    return placement.isTurnKnown() || halfWidth == halfHeight;
   }
 
   /**

@@ -59,5 +59,10 @@ public record BodyOutline(
   }
 
   /** A body seen from above, unrotated. */
-  public record BodySize(double lengthMillimetres, double widthMillimetres) {}
+  public record BodySize(double lengthMillimetres, double widthMillimetres) {
+    /** Whether it covers the same when it is turned by a right angle. */
+    public boolean isSquare() {
+      return lengthMillimetres == widthMillimetres;
+    }
+  }
 }

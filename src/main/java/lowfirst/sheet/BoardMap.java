@@ -26,7 +26,8 @@ import lowfirst.sheet.drawing.Shape.Point;
  * grey, the rest faint. Nothing is told by colour alone.
  *
  * <p>A part that has one right way round shows ± beside its number: placement lists don't say which
- * way their rotation starts from, so the map can't show pin 1; the print on the board does.
+ * way their rotation starts from, so the map can't show pin 1; the print on the board does. A part
+ * is drawn round where its size is not known, or how it is turned.
  */
 public final class BoardMap {
   private static final Ink LIT = new Ink(0x123A6B);
@@ -34,6 +35,9 @@ public final class BoardMap {
   private static final Ink DONE_EDGE = new Ink(0x777777);
   static final double HEAD = 5.5;
   private static final double FOOT = 8;
+
+  /** Room for a line more below. */
+  private static final double REMARK = 3.2;
 
   /** Free space at the sides: half the outline's stroke, and room for numbers at the edge. */
   static final double SIDE = 2;
@@ -58,6 +62,9 @@ public final class BoardMap {
   private final Side seenFrom;
   private final Style style;
 
+  /** Whether the map has to say why parts are drawn round. */
+  private final boolean anyRound;
+
   /** Sorted by designator, which is the order of drawing. */
   private final Map<Designator, Placement> placements;
 
@@ -71,6 +78,7 @@ public final class BoardMap {
         .flatMap(part -> part.placement().stream())
         .sorted(Comparator.comparing(Placement::designator))
         .forEach(place -> placements.put(place.designator(), place));
+    this.anyRound = placements.values().stream().anyMatch(this::isRound);
   }
 
   /** The places to fill now, numbered from 1 in this order. */
@@ -133,7 +141,7 @@ public final class BoardMap {
   }
 
   private double height() {
-    return HEAD + view.height() + FOOT;
+    return HEAD + view.height() + FOOT + (anyRound ? REMARK : 0);
   }
 
   /** The board with its parts drawn faint, all but {@code except}. */
@@ -202,12 +210,13 @@ public final class BoardMap {
   }
 
   private Shape body(Placement placement, Paint paint) {
-    if (BoardView.knowsBody(board, placement)) {
+    if (!isRound(placement)) {
       List<Point> corners = view.body(board, placement).stream().map(this::moved).toList();
       return new Shape.Path(corners, Shape.Path.Closing.CLOSED, paint);
     }
     Point middle = moved(view.middle(placement));
-    return new Shape.Circle(middle.x(), middle.y(), 1.5, paint);
+    return new Shape.Circle(
+        middle.x(), middle.y(), BoardView.roundWidth(board, placement) / 2, paint);
   }
 
   private Shape done(Placement placement) {
@@ -267,6 +276,13 @@ public final class BoardMap {
     }
     String mark = String.format(Locale.ROOT, "%.0f mm on the board", length);
     shapes.add(label(SIDE, y + 3.6, 2.2, mark));
+    if (anyRound) {
+      shapes.add(label(SIDE, y + 3.6 + REMARK, 2.2, "round: size or turn not known"));
+    }
+  }
+
+  private boolean isRound(Placement placement) {
+    return !BoardView.knowsBody(board, placement);
   }
 
   private static Shape label(double x, double y, double size, String text) {
@@ -283,10 +299,16 @@ public final class BoardMap {
             .filter(designator -> !placements.containsKey(designator))
             .map(Designator::text)
             .collect(Collectors.joining(", "));
+    String round =
+        placed(lit.keySet()).stream()
+            .filter(this::isRound)
+            .map(place -> place.designator().text())
+            .collect(Collectors.joining(", "));
     return "Board "
         + heading()
         + (places.isEmpty() ? "; no place marked" : "; marked: " + places)
         + (filledPlaces == 0 ? "" : "; filled already: " + Counted.of(filledPlaces, "place"))
+        + (round.isEmpty() ? "" : "; drawn round, size or turn not known: " + round)
         + (unplaced.isEmpty() ? "" : "; not in the placement list: " + unplaced);
   }
 }

@@ -91,14 +91,14 @@ final class BoardView {
         .toList();
   }
 
-  /** The two outermost leads on the drawing; none when their distance is not known. */
+  /** The two outermost leads on the drawing; none when it is not known where they are. */
   List<Point> leads(Board board, Placement placement) {
     OptionalDouble pitch =
         board
             .outlineOf(placement.designator())
             .map(BodyOutline::pitch)
             .orElse(OptionalDouble.empty());
-    if (pitch.isEmpty()) {
+    if (pitch.isEmpty() || !placement.isTurnKnown()) {
       return List.of();
     }
     double half = pitch.getAsDouble() / 2;
@@ -107,9 +107,19 @@ final class BoardView {
         .toList();
   }
 
-  /** Whether the board map knows how large the body is. */
+  /** Whether the board map knows how large the body is and how it lies. */
   static boolean knowsBody(Board board, Placement placement) {
-    return board.outlineOf(placement.designator()).flatMap(BodyOutline::body).isPresent();
+    return board
+        .outlineOf(placement.designator())
+        .flatMap(BodyOutline::body)
+        .filter(body -> placement.isTurnKnown() || body.isSquare())
+        .isPresent();
+  }
+
+  /** The width of a part that is drawn round: what it covers however it is turned. */
+  static double roundWidth(Board board, Placement placement) {
+    BodySize body = bodyOf(board, placement);
+    return Math.min(body.lengthMillimetres(), body.widthMillimetres());
   }
 
   private static BodySize bodyOf(Board board, Placement placement) {

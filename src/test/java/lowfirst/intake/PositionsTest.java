@@ -297,6 +297,56 @@ class PositionsTest {
     assertEquals(1, count(reading, Kind.BODIES_OVERLAP));
   }
 
+  /**
+   * Resistors of 6.3 by 2.5 mm, by hand: 3 mm apart along x they overlap if one lies, 4.2 mm apart
+   * if both do; 1.9 mm apart however they are turned; 6.5 mm apart never: none reaches past 3.15
+   * mm.
+   */
+  @ParameterizedTest(name = "R2 {0} mm right of R1, turned by {1} and {2}: {3}")
+  @CsvSource({
+    "3, '', '', the bodies of R1 and R2 may overlap or not: how they are turned is not known",
+    "4.2, 0, '', the bodies of R1 and R2 may overlap or not: how R2 is turned is not known",
+    "4.2, '', 0, the bodies of R1 and R2 may overlap or not: how R1 is turned is not known",
+    "3, 0, '', the bodies of R1 and R2 overlap",
+    "3, 0, 0, the bodies of R1 and R2 overlap",
+    "3, 90, 90, ''",
+    "1.9, '', '', the bodies of R1 and R2 overlap",
+    "6.5, '', '', ''",
+    "5, 90, '', ''",
+  })
+  void bodies_whose_turn_is_not_known_are_tried_lying_and_standing(
+      double x, String one, String other, String said) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1-R3,1k,DIN0207\n",
+            "placements.csv",
+            "ref,x mm,y mm,rotation\nR1,50,50,%s\nR2,%s,50,%s\nR3,90,90,\n"
+                .formatted(one, 50 + x, other));
+    assertEquals(
+        said.isEmpty() ? List.of() : List.of(said),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.BODIES_OVERLAP)
+            .map(problem -> problem.message().replaceAll(" \\([^)]*\\)", ""))
+            .toList());
+  }
+
+  @Test
+  void pairs_that_may_overlap_or_not_are_said_once() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1-R4,1k,DIN0207\n",
+            "placements.csv",
+            "ref,x mm,y mm\nR1,50,50\nR2,53,50\nR3,50,80\nR4,50,83\n");
+    assertEquals(1, count(reading, Kind.BODIES_OVERLAP));
+    assertTrue(
+        reading.problems().stream()
+            .anyMatch(
+                p -> p.message().contains("R1 and R2 (and one more pair) may overlap or not")),
+        () -> KitTables.problems(reading) + "");
+  }
+
   @Test
   void where_everything_overlaps_two_hundred_are_said() {
     var placed = new StringBuilder("ref,x mm,y mm\n");

@@ -3,6 +3,7 @@ package lowfirst.sheet;
 import static lowfirst.sheet.SampleBoards.diodes;
 import static lowfirst.sheet.SampleBoards.placement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -18,6 +19,7 @@ import lowfirst.sheet.drawing.Window;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * A board of 60 by 40 mm with axial diodes of 6.3 by 2.5 mm and leads 10.16 mm apart. On a map it
@@ -75,6 +77,32 @@ class BoardDrawingTest {
         triangle.points());
     assertEquals(heading, shapes(map, Shape.Label.class).get(0).text());
     assertTrue(map.words().startsWith("Board " + heading + "; marked: 1 at D1"), map.words());
+  }
+
+  /**
+   * 2.5 mm of the diode's 6.3 by 2.5 mm are covered however it is turned; its leads may be
+   * anywhere.
+   */
+  @ParameterizedTest
+  @EnumSource(Side.class)
+  void a_part_whose_turn_is_not_known_is_drawn_round_and_the_map_says_why(Side seenFrom) {
+    Board board = diodes(SampleBoards.unturned("D1", 15, 10), SampleBoards.unturned("D2", 40, 10));
+    Drawing map = map(board, seenFrom);
+    assertEquals(
+        List.of(1.25, 1.25),
+        shapes(map, Shape.Circle.class).stream().map(Shape.Circle::radius).toList());
+    assertEquals(1, shapes(map, Shape.Path.class).size(), "the board's corner alone");
+    Shape.Label why =
+        shapes(map, Shape.Label.class).stream()
+            .filter(label -> label.text().equals("round: size or turn not known"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(why.y() < map.heightMillimetres());
+    assertTrue(map.words().contains("drawn round, size or turn not known: D1"), map.words());
+    assertFalse(map.words().contains("known: D1, D2"), "only what is marked");
+    Drawing turned = map(one(Side.TOP), seenFrom);
+    assertFalse(turned.words().contains("round"));
+    assertTrue(map.heightMillimetres() > turned.heightMillimetres());
   }
 
   /** 64 mm have room for 50, 53.9 mm only for 20. */

@@ -27,12 +27,22 @@ public final class SampleBoards {
 
   public static Placement placement(
       String designator, double x, double y, double rotation, Side side) {
+    return placement(designator, x, y, rotation, true, side);
+  }
+
+  /** Of a list that does not tell how its parts are turned. */
+  public static Placement unturned(String designator, double x, double y) {
+    return placement(designator, x, y, 0, false, Side.TOP);
+  }
+
+  private static Placement placement(
+      String designator, double x, double y, double rotation, boolean isTurnKnown, Side side) {
     return new Placement(
         Designator.of(designator),
         x,
         y,
         rotation,
-        true,
+        isTurnKnown,
         side,
         "",
         "",
