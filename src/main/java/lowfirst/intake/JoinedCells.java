@@ -20,7 +20,7 @@ record JoinedCells(Row row, String text, Column column) {
   static Optional<JoinedCells> in(TableKind kind, Header header, Row row, int width) {
     int first = header.cellOf(Column.DESIGNATORS);
     int more = row.size() - width;
-    boolean fits = first >= 0 && first < width && first + more < row.size();
+    boolean fits = first >= 0 && first < width;
     if (kind != TableKind.BOM || header.index() < 0 || !fits) {
       return Optional.empty();
     }

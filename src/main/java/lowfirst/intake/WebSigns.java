@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  */
 final class WebSigns {
   private static final Pattern REFERENCE =
-      Pattern.compile("&(?:amp;)?(?:#(\\d{2,6})|#[xX]([0-9a-fA-F]{2,5})|(\\p{Alpha}{2,8}));");
+      Pattern.compile(
+          "&(?:amp;)?(?:#(\\d{2,6})|#[xX]([0-9a-fA-F]{2,5})|(\\p{Alpha}\\p{Alnum}{1,7}));");
 
   private static final Map<String, String> NAMED =
       Map.ofEntries(
