@@ -81,7 +81,10 @@ final class Reasons {
 
   private static Set<Designator> neighbours(Group group, Map<Designator, Set<Designator>> of) {
     var found = new TreeSet<Designator>();
-    group.designators().forEach(name -> found.addAll(of.getOrDefault(name, Set.of())));
+    // Most boards have nothing that lies over another.
+    for (Seat seat : of.isEmpty() ? List.<Seat>of() : group.seats()) {
+      found.addAll(of.getOrDefault(seat.designator(), Set.of()));
+    }
     return found;
   }
 

@@ -16,7 +16,7 @@ public final class Board {
   private final List<Item> items;
   private final List<Placement> placements;
   private final PartIndex parts;
-  private final List<Placed> placed = new ArrayList<>();
+  private final List<Placed> placed;
 
   /**
    * The bare board.
@@ -53,17 +53,19 @@ public final class Board {
     this.size = size;
     this.items = List.copyOf(items);
     this.placements = List.copyOf(placements);
+    this.placed = new ArrayList<>(placements.size());
     int named = items.stream().mapToInt(item -> item.designators().size()).sum();
     this.parts = new PartIndex(named + placements.size());
     for (Item item : this.items) {
       Optional<Item> line = Optional.of(item);
+      List<Item> alone = List.of(item);
       Optional<BodyOutline> settled = bodies.ofAllIn(item);
       for (Designator designator : item.designators()) {
         BoardPart part = parts.of(designator);
         if (part.item().isEmpty()) {
           part.shapedAs(settled);
         }
-        part.namedBy(line);
+        part.namedBy(line, alone);
       }
     }
     for (Placement placement : this.placements) {

@@ -12,7 +12,7 @@ import lowfirst.part.BodyOutline;
 public final class BoardPart {
   private final Designator designator;
   private Optional<Item> item = Optional.empty();
-  private List<Item> further = List.of();
+  private List<Item> items = List.of();
   private Optional<Placement> placement = Optional.empty();
 
   /** Kept beside the placement, since an assembly order asks no more of it. */
@@ -24,19 +24,21 @@ public final class BoardPart {
     this.designator = designator;
   }
 
-  /** The line in the wrapper that all its parts share. */
-  void namedBy(Optional<Item> line) {
+  /** The line in the wrappers that all its parts share, where it is the only one. */
+  void namedBy(Optional<Item> line, List<Item> alone) {
     if (item.isEmpty()) {
       item = line;
+      items = alone;
     } else if (!isLast(line.orElseThrow())) {
-      further = new ArrayList<>(further);
-      further.add(line.get());
+      var all = new ArrayList<>(items);
+      all.add(line.get());
+      items = List.copyOf(all);
     }
   }
 
   @SuppressWarnings("ReferenceEquality") // a line that names it twice, not one that says the same
   private boolean isLast(Item line) {
-    return line == (further.isEmpty() ? item.get() : further.get(further.size() - 1));
+    return line == items.get(items.size() - 1);
   }
 
   void placedAt(Placement place) {
@@ -60,13 +62,7 @@ public final class BoardPart {
 
   /** Every BOM line that names it, a socket's and its circuit's, for example; mostly one. */
   public List<Item> items() {
-    if (further.isEmpty()) {
-      return item.map(List::of).orElse(List.of());
-    }
-    var all = new ArrayList<Item>();
-    all.add(item.get());
-    all.addAll(further);
-    return all;
+    return items;
   }
 
   /** Where it sits: the first placement of it. */

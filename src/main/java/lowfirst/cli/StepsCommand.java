@@ -64,12 +64,12 @@ final class StepsCommand implements Callable<Integer> {
     AssemblyOptions options = batches.options();
     KitReading reading = kit.read(surroundings);
     AssemblyPlan plan = AssemblyOrder.of(reading.kit(), options);
-    surroundings
-        .out()
-        .print(
-            csv
-                ? CsvWriter.write(StepsDocument.table(reading.kit(), plan))
-                : TextWriter.write(StepsDocument.of(reading.kit(), plan, options), width));
+    if (csv) {
+      surroundings.out().print(CsvWriter.write(StepsDocument.table(reading.kit(), plan)));
+    } else {
+      TextWriter.write(
+          StepsDocument.of(reading.kit(), plan, options), width, surroundings.out()::print);
+    }
     boolean sound = KitArgument.isSound(reading, surroundings);
     boolean planned = plan.problems().isEmpty() && !plan.batches().isEmpty();
     return sound && planned ? ExitStatus.OK : ExitStatus.FINDINGS;

@@ -27,7 +27,8 @@ final class Comments {
   /** A line drawn of dashes and the like. */
   static boolean isRule(Row row) {
     int dashes = 0;
-    for (String cell : row.cells()) {
+    for (int i = 0; i < row.size(); i++) {
+      String cell = row.cell(i);
       for (int at = 0; at < cell.length(); at++) {
         if ("-=_*+ :|".indexOf(cell.charAt(at)) < 0) {
           return false;

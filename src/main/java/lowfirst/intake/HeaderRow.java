@@ -28,7 +28,8 @@ final class HeaderRow {
     }
     int filled = 0;
     boolean names = false;
-    for (String cell : row.cells()) {
+    for (int i = 0; i < row.size(); i++) {
+      String cell = row.cell(i);
       if (cell.isEmpty()) {
         continue;
       }

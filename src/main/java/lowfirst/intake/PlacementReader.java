@@ -31,7 +31,7 @@ final class PlacementReader {
   private final Map<String, Side> pair;
   private final FirstLook look;
   private final boolean isGrouped;
-  private final List<Placement> placements = new ArrayList<>();
+  private final List<Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
   private final HashedNames hashed = new HashedNames();
   private final Map<String, Optional<Side>> sides = new HashMap<>();
@@ -43,6 +43,7 @@ final class PlacementReader {
   private PlacementReader(Table table, LengthUnit unit, FirstLook look) {
     this.table = table;
     this.look = look;
+    this.placements = new ArrayList<>(table.rows().size());
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
     this.pair = SideWords.ofPair(look.sides());

@@ -21,7 +21,7 @@ final class TableReader {
   private final Cut cut;
   private final int width;
   private final List<Problem> problems = new ArrayList<>();
-  private final List<TableRow> rows = new ArrayList<>();
+  private final List<TableRow> rows;
   private final NavigableMap<Integer, String> headings = new TreeMap<>();
   private Optional<String> unitBelow = Optional.empty();
   private Optional<Place> value = Optional.empty();
@@ -33,6 +33,7 @@ final class TableReader {
     this.kind = kind;
     this.file = file;
     this.cut = MoreDesignators.joined(kind, file, found);
+    this.rows = new ArrayList<>(cut.rows().size());
     this.width = width(found);
   }
 
@@ -100,7 +101,8 @@ final class TableReader {
         isInOtherTable = !header.isComplete(kind);
       } else if (isInOtherTable || headsOtherTable(all, i)) {
         isInOtherTable = true;
-      } else if (!headsValues(header, row, all.subList(i + 1, all.size()))) {
+      } else if (kind != TableKind.BOM
+          || !headsValues(header, row, all.subList(i + 1, all.size()))) {
         Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
         if (remark.isPresent()) {
           problems.add(remark.get());
@@ -130,9 +132,10 @@ final class TableReader {
     }
   }
 
+  /** Whether a row of a BOM is the value of the rows below it, or ends such rows. */
   private boolean headsValues(Header header, Row row, List<Row> after) {
     Optional<Place> heading =
-        kind == TableKind.BOM && !after.isEmpty()
+        !after.isEmpty()
             ? ValueHeading.in(file, header, row, after.get(0))
                 .filter(
                     found ->

@@ -3,11 +3,13 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Batch;
@@ -58,9 +60,14 @@ public final class StepsDocument {
       String marking,
       String reading,
       String wayRound,
-      String seat,
-      String solder,
-      String lookFor) {}
+      List<Fact> byHand) {}
+
+  /** What was told in a batch, the work with the step that told it. */
+  private record Said(Map<List<Fact>, Integer> work, Set<String> cautions) {
+    Said() {
+      this(new HashMap<>(), new HashSet<>());
+    }
+  }
 
   /** Whether a document has pictures. */
   private enum Pictures {
@@ -148,7 +155,7 @@ public final class StepsDocument {
     if (maps.hasNext()) {
       blocks.add(maps.next());
     }
-    var said = new HashMap<String, Integer>();
+    var said = new Said();
     batch.steps().forEach(step -> step(step, said));
     if (!batch.isPluggedIn()) {
       blocks.add(new Paragraph(StepWording.flip(batch, board.count())));
@@ -178,12 +185,8 @@ public final class StepsDocument {
         "The places of batch " + batch.number() + ", each with the number of its step.");
   }
 
-  /**
-   * One step. Work that is the same as in an earlier step of the batch is not told again.
-   *
-   * @param said what was told in this batch, with the step that told it
-   */
-  private void step(Step step, Map<String, Integer> said) {
+  /** One step. Work that is the same as in an earlier step of the batch is not told again. */
+  private void step(Step step, Said said) {
     Work work = told.computeIfAbsent(new Sort(step.partType(), step.stage()), sort -> work(step));
     blocks.add(new Heading(3, "Step " + step.number() + ": " + work.shortName()));
     if (pictures == Pictures.MAPS_AND_PARTS) {
@@ -196,20 +199,15 @@ public final class StepsDocument {
     add(facts, "measure", work.reading());
     facts.add(new Fact("where", StepWording.where(step)));
     facts.add(new Fact("way round", work.wayRound()));
-    Integer earlier = said.putIfAbsent(work.seat() + work.solder() + work.lookFor(), step.number());
+    Integer earlier = said.work().putIfAbsent(work.byHand(), step.number());
     if (earlier == null) {
-      facts.add(new Fact("seat", work.seat()));
-      facts.add(new Fact("solder", work.solder()));
-      facts.add(new Fact("look for", work.lookFor()));
+      facts.addAll(work.byHand());
     } else {
       facts.add(new Fact("work", "seat, solder and look as in step " + earlier));
     }
     facts.add(new Fact("why now", StepWording.rule(step)));
     blocks.add(new Facts(facts));
-    StepWording.caution(step)
-        .filter(text -> said.putIfAbsent(text, step.number()) == null)
-        .map(Caution::new)
-        .ifPresent(blocks::add);
+    StepWording.caution(step).filter(said.cautions()::add).map(Caution::new).ifPresent(blocks::add);
   }
 
   private Work work(Step step) {
@@ -219,9 +217,10 @@ public final class StepsDocument {
         StepWording.marking(step),
         StepWording.reading(step, meter),
         StepWording.wayRound(step),
-        StepWording.seat(step),
-        StepWording.solder(step),
-        StepWording.lookFor(step));
+        List.of(
+            new Fact("seat", StepWording.seat(step)),
+            new Fact("solder", StepWording.solder(step)),
+            new Fact("look for", StepWording.lookFor(step))));
   }
 
   private static void add(List<Fact> facts, String name, String text) {

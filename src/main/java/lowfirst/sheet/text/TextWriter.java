@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import lowfirst.sheet.Block;
 import lowfirst.sheet.Document;
@@ -11,20 +12,20 @@ import lowfirst.sheet.Document;
 /**
  * Documents as plain text for a terminal or a log. Everything is said in words; nothing is clipped.
  */
-public final class TextWriter implements Block.Writer<List<String>> {
+public final class TextWriter implements Block.Writer<String> {
   private static final int NARROWEST = 20;
 
-  /** So many texts are kept with their lines before it starts anew. */
+  /** So many texts are kept as they are written before it starts anew. */
   private static final int MOST_KEPT = 500;
 
   private final int width;
 
-  /** Of each fact's name the lines of its texts. */
-  private final Map<String, Map<String, List<String>>> said = new HashMap<>();
+  /** Of each fact's name its texts as they are written. */
+  private final Map<String, Map<String, String>> said = new HashMap<>();
 
   private int saidNames;
 
-  private final Map<String, List<String>> paragraphs = new HashMap<>();
+  private final Map<String, String> paragraphs = new HashMap<>();
 
   private TextWriter(int width) {
     this.width = Math.max(NARROWEST, width);
@@ -37,22 +38,38 @@ public final class TextWriter implements Block.Writer<List<String>> {
    * @return lines ended by line feeds, with no space at their ends
    */
   public static String write(Document document, int width) {
+    var text = new StringBuilder();
+    write(document, width, text::append);
+    return text.toString();
+  }
+
+  /**
+   * The same, handed on block by block: a long document need not stand in memory as one text.
+   *
+   * @param out takes whole lines with their ends
+   */
+  public static void write(Document document, int width, Consumer<String> out) {
     var writer = new TextWriter(width);
-    var lines = new ArrayList<String>();
-    lines.addAll(writer.underlined(document.title(), '='));
+    out.accept(text(writer.underlined(document.title(), '=')));
     if (!document.subtitle().isBlank()) {
-      lines.addAll(writer.wrapped("", document.subtitle()));
+      out.accept(text(writer.wrapped("", document.subtitle())));
     }
     for (Block block : document.blocks()) {
-      List<String> part = block.fold(writer);
-      if (!part.isEmpty()) {
-        lines.add("");
-        lines.addAll(part);
+      String text = block.fold(writer);
+      if (!text.isEmpty()) {
+        out.accept("\n");
+        out.accept(text);
       }
     }
-    lines.add("");
-    // Blanks that don't break have done their work once the lines are made.
-    return String.join("\n", lines).replace('\u00a0', ' ');
+  }
+
+  /** Lines as they are written; blanks that don't break have done their work by now. */
+  private static String text(List<String> lines) {
+    var text = new StringBuilder();
+    for (String line : lines) {
+      text.append(line).append('\n');
+    }
+    return text.toString().replace('\u00a0', ' ');
   }
 
   private List<String> underlined(String text, char rule) {
@@ -74,38 +91,40 @@ public final class TextWriter implements Block.Writer<List<String>> {
   }
 
   @Override
-  public List<String> heading(Block.Heading heading) {
-    return heading.level() <= 2
-        ? underlined(heading.text(), '-')
-        : wrapped("", "-- " + heading.text() + " --");
+  public String heading(Block.Heading heading) {
+    return text(
+        heading.level() <= 2
+            ? underlined(heading.text(), '-')
+            : wrapped("", "-- " + heading.text() + " --"));
   }
 
   @Override
-  public List<String> paragraph(Block.Paragraph paragraph) {
+  public String paragraph(Block.Paragraph paragraph) {
     return kept(paragraphs, paragraph.text(), () -> wrapped("", paragraph.text()));
   }
 
   @Override
-  public List<String> caution(Block.Caution caution) {
-    return wrapped("CAUTION! ", caution.text());
+  public String caution(Block.Caution caution) {
+    return text(wrapped("CAUTION! ", caution.text()));
   }
 
   @Override
-  public List<String> facts(Block.Facts facts) {
+  public String facts(Block.Facts facts) {
     int names = facts.facts().stream().mapToInt(f -> Wrapping.width(f.name())).max().orElse(0);
     boolean aligned = names + 2 <= width / 2;
     if (names != saidNames) {
       said.clear();
       saidNames = names;
     }
-    var lines = new ArrayList<String>();
+    var text = new StringBuilder();
     for (Block.Facts.Fact fact : facts.facts()) {
-      lines.addAll(aligned ? kept(fact, names + 2) : wrapped("", fact.name() + ": " + fact.text()));
+      text.append(
+          aligned ? kept(fact, names + 2) : text(wrapped("", fact.name() + ": " + fact.text())));
     }
-    return lines;
+    return text.toString();
   }
 
-  private List<String> kept(Block.Facts.Fact fact, int indent) {
+  private String kept(Block.Facts.Fact fact, int indent) {
     return kept(
         said.computeIfAbsent(fact.name(), none -> new HashMap<>()),
         fact.text(),
@@ -113,12 +132,11 @@ public final class TextWriter implements Block.Writer<List<String>> {
   }
 
   /** Facts and paragraphs say the same again and again. */
-  private static List<String> kept(
-      Map<String, List<String>> texts, String text, Supplier<List<String>> made) {
+  private static String kept(Map<String, String> texts, String text, Supplier<List<String>> lines) {
     if (texts.size() > MOST_KEPT) {
       texts.clear();
     }
-    return texts.computeIfAbsent(text, none -> made.get());
+    return texts.computeIfAbsent(text, none -> text(lines.get()));
   }
 
   /** A fact with its text beside its name, {@code indent} columns from the left. */
@@ -133,23 +151,23 @@ public final class TextWriter implements Block.Writer<List<String>> {
   }
 
   @Override
-  public List<String> table(Block.Table table) {
+  public String table(Block.Table table) {
     var lines = new ArrayList<String>();
     if (!table.caption().isBlank()) {
       lines.addAll(wrapped("", table.caption()));
     }
     lines.addAll(TextTable.lines(table, width));
-    return lines;
+    return text(lines);
   }
 
   @Override
-  public List<String> figure(Block.Figure figure) {
+  public String figure(Block.Figure figure) {
     String caption = figure.caption().isBlank() ? figure.drawing().words() : figure.caption();
-    return wrapped("Picture: ", caption);
+    return text(wrapped("Picture: ", caption));
   }
 
   @Override
-  public List<String> newPage(Block.NewPage newPage) {
-    return List.of();
+  public String newPage(Block.NewPage newPage) {
+    return "";
   }
 }
