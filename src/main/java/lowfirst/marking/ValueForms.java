@@ -144,6 +144,9 @@ final class ValueForms {
   }
 
   private Optional<Found> rkmOhmsLeading(Matcher match) {
+    if (followsWords(match)) {
+      return Optional.empty();
+    }
     return found(
         "0." + match.group(2), match.group(1), Dimension.RESISTANCE, match.group(3), RKM_RULE);
   }
@@ -196,6 +199,9 @@ final class ValueForms {
     if (expected.isEmpty() && (unsure || match.group(1).isEmpty()) && match.group(5).isEmpty()) {
       return Optional.empty();
     }
+    if (match.group(1).isEmpty() && match.group(5).isEmpty() && followsWords(match)) {
+      return Optional.empty();
+    }
     return found(
             (match.group(1).isEmpty() ? "0" : match.group(1)) + "." + match.group(3),
             mark.toLowerCase(Locale.ROOT),
@@ -218,9 +224,19 @@ final class ValueForms {
         .filter(this::isBelievable);
   }
 
+  /**
+   * A letter and a number after words name a part, as in "above U3"; a value stands before them.
+   */
+  private boolean followsWords(Matcher match) {
+    return rest.substring(0, match.start()).chars().anyMatch(Character::isLetter);
+  }
+
   /** R as a decimal mark has nothing to do with ohms here: 3R9 is 3.9 pF or 3.9 µH. */
   private Optional<Found> rAsPoint(Matcher match) {
     Dimension dimension = expected.orElseThrow();
+    if (match.group(1).isEmpty() && followsWords(match)) {
+      return Optional.empty();
+    }
     String whole = match.group(1).isEmpty() ? "0" : match.group(1);
     return found(
         whole + "." + match.group(2),
