@@ -68,7 +68,7 @@ final class BlankRows {
     return switch (separator) {
       case WIDE_BLANKS -> Arrays.asList(line.strip().split("\\s{2,}|\t"));
       case FIXED_WIDTH -> cut(line, columns);
-      case COMMA, SEMICOLON, TAB, BAR, BLANKS, SHEET -> words(line);
+      case COMMA, SEMICOLON, TAB, BAR, BLANKS, LINES, SHEET -> words(line);
     };
   }
 

@@ -22,11 +22,20 @@ final class CellShapes {
       Pattern.compile(
           "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn|din0\\d{3}|0[2-9]\\d{2}|hc-?49|disc|disk|box|film)(?![a-z])");
 
+  /** A larger number that stands at every row is a size or a value. */
+  private static final int MOST_BOARDS = 50;
+
   private CellShapes() {}
 
   /** Whether a cell reads as designators with numbers. */
   static boolean isDesignators(String text) {
     return text.length() < 2000 && DESIGNATORS.matcher(text).matches();
+  }
+
+  /** Whether a row holds no letter and no digit. */
+  static boolean isDrawn(Row row) {
+    return row.cells().stream()
+        .noneMatch(cell -> cell.chars().anyMatch(Character::isLetterOrDigit));
   }
 
   /** The share of the filled cells of a column that read as designators with numbers. */
@@ -128,6 +137,17 @@ final class CellShapes {
   /** Whether all filled cells of a column mark a part as mirrored, and some are filled. */
   static boolean areMirrorMarks(List<Row> rows, int cell) {
     return share(rows, cell, MirrorMarks::isOne) == 1;
+  }
+
+  /** Whether a column counts the designators of another cell for several boards: 10 of R1, R2. */
+  static boolean countForBoards(List<Row> rows, int cell, int designators) {
+    var boards = new HashSet<Integer>();
+    for (Row row : rows) {
+      int named = DesignatorList.parse(row.cell(designators)).designators().size();
+      int count = WholeNumber.in(row.cell(cell)).orElse(0);
+      boards.add(named > 0 && count % named == 0 ? count / named : 0);
+    }
+    return boards.size() == 1 && boards.stream().allMatch(many -> many > 1 && many <= MOST_BOARDS);
   }
 
   /** Whether every number of a column can be an angle, most of them a usual one. */

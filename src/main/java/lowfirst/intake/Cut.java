@@ -1,9 +1,11 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -185,7 +187,7 @@ record Cut(
     boolean found = false;
     for (Separator separator : Separator.values()) {
       if (!separator.isOneCharacter()
-          && (found || !kind.isExported() || separator == Separator.SHEET)) {
+          && (found || !kind.isExported() || separator == Separator.LINES)) {
         break;
       }
       if (separator.isOneCharacter() && text.indexOf(separator.character()) < 0) {
@@ -193,7 +195,8 @@ record Cut(
       }
       Cut cut = by(separator, kind, file, text, map);
       double worth = cut.worth(kind);
-      found |= separator.isOneCharacter() && worth > 0 && cut.header().index() >= 0;
+      boolean headed = worth > 0 && cut.header().index() >= 0;
+      found |= separator.isOneCharacter() && (headed || OtherForm.isSideBySide(kind, cut.rows()));
       // Where another sign parts as well, a comma is more likely a decimal one.
       boolean comma = best.isEmpty() || best.get().separator() == Separator.COMMA;
       boolean decimal = comma && worth == most && isDecimal(text);
@@ -202,7 +205,26 @@ record Cut(
         most = worth;
       }
     }
-    return best.orElseGet(() -> blanksOrFirst(kind, file, text, map));
+    Cut cut = best.orElseGet(() -> blanksOrFirst(kind, file, text, map));
+    return cut.header().isGuessed() ? cut.orLines(kind, file, text, map) : cut;
+  }
+
+  /** A list of lines instead, where the text is one and has no header and no even columns. */
+  private Cut orLines(TableKind kind, String file, String text, ColumnMap map) {
+    boolean told =
+        Arrays.stream(Column.values()).anyMatch(c -> map.column(kind, file, c).isPresent());
+    Optional<PartLines> lines =
+        kind == TableKind.BOM && !told && OtherForm.of(kind, file, rows).isEmpty()
+            ? PartLines.in(text)
+            : Optional.empty();
+    if (lines.isEmpty() || beats(lines.get(), kind)) {
+      return this;
+    }
+    return Stream.of(Separator.WIDE_BLANKS, Separator.FIXED_WIDTH)
+        .map(separator -> by(separator, kind, file, text, map))
+        .filter(columns -> columns.beats(lines.get(), kind))
+        .findFirst()
+        .orElseGet(() -> by(Separator.LINES, kind, file, text, map));
   }
 
   /** Whether every comma of the text stands between digits. */
@@ -224,7 +246,7 @@ record Cut(
     Optional<Cut> best = Optional.empty();
     double most = 0;
     for (Separator separator : Separator.values()) {
-      if (separator == Separator.SHEET) {
+      if (separator == Separator.LINES) {
         break;
       }
       Cut cut = by(separator, kind, file, text, map);
@@ -237,8 +259,25 @@ record Cut(
     return best.orElseGet(() -> by(Separator.COMMA, kind, file, text, map));
   }
 
+  /** Even columns with the designators in one of them are surer than lines, unless signs part. */
+  private boolean beats(PartLines lines, TableKind kind) {
+    boolean columns =
+        separator.isOneCharacter()
+            || (separator != Separator.BLANKS && !lines.signed() && width() > 2);
+    return columns && header.isComplete(kind) && evenness() > 0.9;
+  }
+
+  /** The usual number of cells of a row. */
+  private int width() {
+    return rows.stream().map(Row::size).sorted().skip(rows.size() / 2).findFirst().orElse(0);
+  }
+
   private static Cut by(
       Separator separator, TableKind kind, String file, String text, ColumnMap map) {
+    if (separator == Separator.LINES) {
+      PartLines lines = PartLines.in(text).orElse(PartLines.NONE);
+      return new Cut(separator, lines.rows(), lines.header(), List.of());
+    }
     Rows rows =
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)

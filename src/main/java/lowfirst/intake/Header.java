@@ -119,6 +119,11 @@ final class Header {
     return isComplete(kind) && index >= 0 && byCells * 2 < uses.size();
   }
 
+  /** Whether only the cells tell what the columns are. */
+  boolean isGuessed() {
+    return uses.stream().allMatch(use -> use.basis() == Basis.CELLS);
+  }
+
   /** How much of the table it explains; 0 when a required column is missing. */
   int score(TableKind kind) {
     if (!isComplete(kind) || (kind.isExported() && uses.size() < 2)) {

@@ -32,6 +32,9 @@ final class HeaderlessMatch {
   private final Set<Column> told = EnumSet.noneOf(Column.class);
   private Optional<CoordinatePair> pair = Optional.empty();
 
+  /** More lines about the file stand before no header. */
+  private static final int MOST_BEFORE = 20;
+
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
 
@@ -45,9 +48,9 @@ final class HeaderlessMatch {
 
   /** The columns of {@code rows}; incomplete when they can't be told. */
   static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
-    boolean strange = rows.size() > 2 && isStrangeHeader(rows);
-    List<String> names = strange ? rows.get(0).cells() : List.of();
-    List<Row> below = rows.subList(strange ? 1 : 0, Math.min(rows.size(), 400));
+    int strange = strangeHeader(rows);
+    List<String> names = strange < 0 ? List.of() : rows.get(strange).cells();
+    List<Row> below = below(rows, strange);
     var match = new HeaderlessMatch(kind, below, names);
     for (Column column : Column.values()) {
       map.column(kind, file, column).ifPresent(told -> match.useTold(column, told, names));
@@ -57,9 +60,16 @@ final class HeaderlessMatch {
     } else {
       match.tellPlacements();
     }
-    return strange || match.firstRowIsHeader()
-        ? new Header(0, rows.get(0).cells(), match.uses, match.pair)
-        : new Header(-1, List.of(), match.uses, match.pair);
+    int header = strange >= 0 ? strange : match.firstRowIsHeader() ? 0 : -1;
+    return new Header(
+        header, header < 0 ? List.of() : rows.get(header).cells(), match.uses, match.pair);
+  }
+
+  /** Rows below another that are more than drawn, as many as tell. */
+  private static List<Row> below(List<Row> rows, int index) {
+    return rows.subList(index + 1, Math.min(rows.size(), 400)).stream()
+        .filter(row -> !CellShapes.isDrawn(row))
+        .toList();
   }
 
   /** What is told bars every guess, also where no such column is found. */
@@ -68,11 +78,19 @@ final class HeaderlessMatch {
     use(column, HeaderMatch.cellNamed(name, names, width), Header.Basis.TOLD);
   }
 
+  /** The row of a header that nobody knows, which lines about the file may precede; -1 without. */
+  private static int strangeHeader(List<Row> rows) {
+    return IntStream.range(0, Math.min(MOST_BEFORE, rows.size() - 2))
+        .filter(index -> isStrangeHeader(rows.subList(index, rows.size())))
+        .findFirst()
+        .orElse(-1);
+  }
+
   /** A first row without a digit, where all others hold designators, is a header nobody knows. */
   private static boolean isStrangeHeader(List<Row> rows) {
     Row first = rows.get(0);
     boolean digits = first.cells().stream().anyMatch(c -> c.chars().anyMatch(Character::isDigit));
-    List<Row> below = rows.subList(1, Math.min(rows.size(), 400));
+    List<Row> below = below(rows, 0);
     return !digits
         && first.filled() > 1
         && IntStream.range(0, first.cells().size())
@@ -84,6 +102,12 @@ final class HeaderlessMatch {
 
   /** A first row without a number, where all others have one, is a header nobody knows. */
   private boolean firstRowIsHeader() {
+    for (Header.Use use : uses) {
+      boolean names = use.column() == Column.DESIGNATORS || use.column() == Column.DESIGNATOR;
+      if (names && !rows.isEmpty() && CellShapes.isDesignators(rows.get(0).cell(use.cell()))) {
+        return false;
+      }
+    }
     for (Header.Use use : uses) {
       boolean numeric = use.column() == Column.QUANTITY || use.column() == Column.X;
       List<Row> first = rows.subList(0, Math.min(1, rows.size()));
@@ -105,7 +129,9 @@ final class HeaderlessMatch {
     int counting = first(cell -> CellShapes.countingShare(rows, cell, designators) > COUNTING);
     tell(
         Column.QUANTITY,
-        counting >= 0 ? counting : first(cell -> CellShapes.areQuantities(rows, cell)));
+        counting >= 0
+            ? counting
+            : first(cell -> CellShapes.countForBoards(rows, cell, designators)));
     int numbers =
         first(
             cell ->
@@ -114,7 +140,13 @@ final class HeaderlessMatch {
       taken[numbers] = true;
     }
     // Of what is left, a value is what varies and stands first; a part number comes later.
-    tell(Column.VALUE, first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
+    int value =
+        first(
+            cell ->
+                CellShapes.filledShare(rows, cell) > 0.5
+                    && CellShapes.wholeShare(rows, cell) < 0.9);
+    tell(
+        Column.VALUE, value >= 0 ? value : first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
     tell(Column.PART_TYPE, first(cell -> CellShapes.filledShare(rows, cell) > 0.3));
   }

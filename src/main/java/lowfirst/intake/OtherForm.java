@@ -13,6 +13,9 @@ final class OtherForm {
 
   private static final String EXAMPLE = ", such as: Reference, Quantity, Value";
 
+  /** A designator and its value. */
+  private static final Pattern PART = Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+\\S.*");
+
   private OtherForm() {}
 
   /** Which of these forms a table has that no header was found in; empty when none shows. */
@@ -20,6 +23,7 @@ final class OtherForm {
     List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
     return oddSeparator(kind, file, first)
         .or(() -> inBlocks(kind, file, first))
+        .or(() -> sideBySide(kind, file, first))
         .or(() -> turned(kind, file, first));
   }
 
@@ -57,6 +61,30 @@ final class OtherForm {
                     "write the names of the columns into one line"
                         + example(kind)
                         + ", and below it one line for each part"));
+  }
+
+  /** R1 10k in one cell, and C1 100n in the next one. */
+  static boolean isSideBySide(TableKind kind, List<Row> rows) {
+    List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
+    long several = first.stream().filter(row -> parts(row) > 1).count();
+    return kind == TableKind.BOM && several * 2 > first.size();
+  }
+
+  private static Optional<Problem> sideBySide(TableKind kind, String file, List<Row> rows) {
+    return rows.stream()
+        .filter(row -> parts(row) > 1 && isSideBySide(kind, rows))
+        .findFirst()
+        .map(
+            row ->
+                problem(
+                    file,
+                    row,
+                    "several parts stand side by side in one row (\"" + line(row) + "\")",
+                    "give each part a row of its own" + example(kind)));
+  }
+
+  private static long parts(Row row) {
+    return row.cells().stream().filter(cell -> PART.matcher(cell).matches()).count();
   }
 
   /** The names of the columns one below the other, with a column for each part. */

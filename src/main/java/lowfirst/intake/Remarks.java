@@ -40,10 +40,13 @@ final class Remarks {
     if (!kind.isExported()) {
       return Optional.empty();
     }
+    Place place = Place.ofLine(file, row.line());
+    if (isUnread(header, row)) {
+      return Optional.of(ignored(place, "this holds nothing in the columns that are read"));
+    }
     if (row.fillsMoreThan(MOST_IN_A_REMARK)) {
       return Optional.empty();
     }
-    Place place = Place.ofLine(file, row.line());
     String first = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
     if (isTotal(header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
@@ -60,12 +63,22 @@ final class Remarks {
     if (row.filled() == 2 && counted.matches() && row.cell(quantity).equals(counted.group(1))) {
       return Optional.of(ignored(place, "this heads a section (\"" + shortened(first) + "\")"));
     }
-    boolean wide = header.uses().size() >= 3;
     boolean alone = row.filled() == 1 && !CellShapes.isDesignators(first);
-    if (wide && alone) {
+    // Of two columns under a header, the second may be empty.
+    boolean tells = header.uses().size() >= 3 || header.index() < 0;
+    if (tells && alone) {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }
     return Optional.empty();
+  }
+
+  private static boolean isUnread(Header header, Row row) {
+    for (Header.Use use : header.uses()) {
+      if (!row.cell(use.cell()).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** 1. and a sentence behind it. */

@@ -15,6 +15,8 @@ enum Separator {
   WIDE_BLANKS(' ', "runs of blanks"),
   /** Columns of characters that are blank in every line. */
   FIXED_WIDTH(' ', "fixed widths"),
+  /** None: a part a line, as one jots it down. */
+  LINES(' ', "lines of designators and words"),
   /** None: the file is a spreadsheet, which knows its cells. */
   SHEET('\0', "a spreadsheet's own grid");
 

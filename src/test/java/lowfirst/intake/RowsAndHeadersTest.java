@@ -424,4 +424,48 @@ class RowsAndHeadersTest {
     assertEquals(2 + lines + 1, rows.get(rows.size() - 2).line());
     assertEquals("5 mm", rows.get(rows.size() - 1).cell(4));
   }
+
+  // --- no header that anybody knows
+
+  private static List<String> parts(String bom) {
+    return items(bom).stream()
+        .map(i -> i.quantity() + " " + i.designators() + " " + i.partType().text())
+        .toList();
+  }
+
+  @Test
+  void a_strange_header_may_stand_below_lines_about_the_file() {
+    String bom =
+        "* Parts of relay.x / 23.10.2018\n*\n* Nr\tSort\tValue\tWhere\n*\n"
+            + "1\tC1\t22pF\ttop\n2\tR1\t470\ttop\n3\tQ1\tBC547\ttop\n";
+    assertEquals(List.of("1 [C1] 22pF", "1 [R1] 470", "1 [Q1] BC547"), parts(bom));
+  }
+
+  @Test
+  void a_row_with_a_designator_is_no_header() {
+    String bom = "U1,LM358,dual\nR1,10k,1\nR2,22k,1\nC1,100n,1\nC2,47n,1\nC3,10n,1\n";
+    assertEquals("[U1]", items(bom).get(0).designators().toString());
+    assertEquals(6, items(bom).size());
+  }
+
+  /** 1206 is a size, and 470 a value; 10 and 20 are enough for ten boards. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'R1,68ohm,1206\nR2,470ohm,1206\nR3,1k,1206\n', '1 [R1] 68ohm'",
+    "'R1,470\nR2,220\nR3,1000\n', '1 [R1] 470'",
+    "'R1,1k,10\n\"R2 R3\",22k,20\nC1,1n,10\n', '10 [R1] 1k'",
+    "'R1,1k,51\n\"R2 R3\",22k,102\nC1,1n,51\n', '1 [R1] 1k'",
+    "'R1,1k,50\n\"R2 R3\",22k,100\nC1,1n,50\n', '50 [R1] 1k'",
+    "'R1,1k,10\n\"R2 R3\",22k,20\nC1,1n,7\n', '1 [R1] 1k'"
+  })
+  void without_a_header_only_what_counts_designators_is_a_quantity(String bom, String first) {
+    assertEquals(first, parts(bom.replace("\\n", "\n")).get(0));
+  }
+
+  @Test
+  void a_row_with_nothing_in_the_columns_that_are_read_is_said_and_is_no_part() {
+    String bom = "Ref,Value,Shop\n,,A-Parts\nR1,10k,A 1\nR2,22k,A 2\n";
+    assertEquals(List.of("1 [R1] 10k", "1 [R2] 22k"), parts(bom));
+    assertEquals(1, count(read(bom), Kind.ROW_IGNORED));
+  }
 }
