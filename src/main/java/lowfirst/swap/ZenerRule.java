@@ -7,6 +7,7 @@ import static lowfirst.swap.Comparison.atMostWhereComparable;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Dimension;
@@ -35,6 +36,12 @@ enum ZenerRule implements SwapRule {
       "more of it lets the voltage move more with current",
       standard("IEC 60747-3: differential resistance"),
       atMostWhereComparable("ZZ"));
+
+  /**
+   * How far from its typical voltage the band of a Zener reaches at most: JEDEC's 1N5221 series
+   * without a suffix is sold with 20 %, and none is usual with more (Digitron 1N5221 to 1N5281).
+   */
+  private static final double WIDEST = 0.2;
 
   private final Card card;
 
@@ -73,14 +80,30 @@ enum ZenerRule implements SwapRule {
   private static Answer voltage(SwapCase swap, DatasheetLine needs, DatasheetLine gives) {
     Evidence wanted = evidence(needs);
     Evidence given = evidence(gives);
-    if (hasBand(needs) && hasBand(gives)) {
-      boolean within = least(gives) >= least(needs) && most(gives) <= most(needs);
-      return Answer.of(within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, given, "");
+    if (stated(gives).anyMatch(volts -> isOutside(volts, needs))) {
+      return Answer.of(SwapVerdict.DOES_NOT_FIT, wanted, given, "");
     }
-    boolean near = Math.abs(amount(given) / amount(wanted) - 1) <= 0.02;
-    return near
-        ? Answer.missing(Optional.of(wanted), Optional.of(given), bands(swap, needs, gives), "")
-        : Answer.of(SwapVerdict.DOES_NOT_FIT, wanted, given, "");
+    if (hasBand(needs) && hasBand(gives)) {
+      return Answer.of(SwapVerdict.FITS, wanted, given, "");
+    }
+    boolean far =
+        needs.typ().isPresent()
+            && stated(gives).anyMatch(volts -> Math.abs(volts / amount(wanted) - 1) > WIDEST);
+    return far
+        ? Answer.of(SwapVerdict.DOES_NOT_FIT, wanted, given, "no usual band is so wide")
+        : Answer.missing(Optional.of(wanted), Optional.of(given), bands(swap, needs, gives), "");
+  }
+
+  /** What some of them have: the limits, and what is typical. */
+  private static DoubleStream stated(DatasheetLine line) {
+    return Stream.of(line.min(), line.typ(), line.max())
+        .flatMap(Optional::stream)
+        .mapToDouble(Quantity::asDouble);
+  }
+
+  private static boolean isOutside(double volts, DatasheetLine band) {
+    return band.min().filter(least -> volts < least.asDouble()).isPresent()
+        || band.max().filter(most -> volts > most.asDouble()).isPresent();
   }
 
   /** The bands that are missing: a typical voltage alone promises nothing. */
