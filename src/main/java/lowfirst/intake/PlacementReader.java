@@ -37,6 +37,7 @@ final class PlacementReader {
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
+  private final Map<String, String> values = new HashMap<>();
   private TableRow firstWithoutSide;
   private int withoutSide;
 
@@ -154,7 +155,7 @@ final class PlacementReader {
             rotation.orElse(0),
             rotation.isPresent(),
             side.get(),
-            kept(row.text(Column.VALUE)),
+            values.computeIfAbsent(row.text(Column.VALUE), this::value),
             kept(row.text(Column.PACKAGE)),
             row.place(Column.DESIGNATOR)));
   }
@@ -260,6 +261,15 @@ final class PlacementReader {
             && TURN.matcher(text).matches()
         ? Optional.of(Side.BOTTOM)
         : Optional.empty();
+  }
+
+  /** A value that is the word for a value was never filled in: Comment, =Value. */
+  private String value(String text) {
+    String word = text.startsWith("=") ? text.substring(1) : text;
+    boolean isHeader =
+        HeaderWords.matches(TableKind.PLACEMENTS, word).stream()
+            .anyMatch(match -> match.column() == Column.VALUE);
+    return isHeader ? "" : kept(text);
   }
 
   /** The same text once for all rows: packages have long names. */

@@ -32,7 +32,8 @@ final class SameOrNot {
   }
 
   private static boolean readValueDiffers(PartType type, String placed) {
-    if (key(placed).equals(key(type.text()))) {
+    // A sign alone stands where nothing was written.
+    if (key(placed).isEmpty() || key(placed).equals(key(type.text()))) {
       return false;
     }
     Optional<Dimension> dimension = PartTypeReader.dimension(type.kind());

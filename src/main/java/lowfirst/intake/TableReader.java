@@ -84,6 +84,7 @@ final class TableReader {
       Row row = all.get(i);
       boolean comments = Comments.are(row);
       if (comments && !(kind.isExported() && Comments.mayBePart(row))) {
+        unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
         continue;
       }
       if (comments || row.cell(0).startsWith("//")) {

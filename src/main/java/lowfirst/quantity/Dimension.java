@@ -46,6 +46,8 @@ public enum Dimension {
       "0.0254",
       "thou",
       "0.0254",
+      "th",
+      "0.0254",
       "inch",
       "25.4",
       "inches",

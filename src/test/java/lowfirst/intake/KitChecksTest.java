@@ -33,13 +33,18 @@ class KitChecksTest {
           1N4148       | 1N4148 Signal Diode
           LM7805       | LM7805_TO220
           4k7          | R_Small_US
+          1N4148       | ~
+          1N4148       | *
+          1N4148       | Comment
+          1N4148       | =Value
+          1N4148       | value
           """)
   void values_that_mean_the_same_do_not_disagree(String inBom, String placed) {
     assertEquals(List.of(), kinds(agreement(inBom, placed, "", "")));
   }
 
   @ParameterizedTest(name = "{0} and {1}")
-  @CsvSource({"4k7,47k", "100n,10n", "1N4148,1N4007"})
+  @CsvSource({"4k7,47k", "100n,10n", "1N4148,1N4007", "1N4148,=1N4007", "1N4148,Comment 2"})
   void values_that_mean_something_else_disagree(String inBom, String placed) {
     assertEquals(List.of(Kind.VALUE_DISAGREES), kinds(agreement(inBom, placed, "", "")));
   }

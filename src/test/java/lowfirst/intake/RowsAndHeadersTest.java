@@ -368,6 +368,24 @@ class RowsAndHeadersTest {
     assertEquals(2, reading.kit().boards().get(0).placements().size());
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'# X,Y in mils.  rotation in degrees.', mil",
+    "'# X, Y are in inches', inch",
+    "'## Unit = mm, Angle = deg.', mm",
+  })
+  void a_comment_below_the_header_states_the_unit(String comment, String unit) {
+    String list =
+        "# RefDes, Value, X, Y, rotation, top/bottom\n%s\n# ----------\nR1,\"1k\",1.5,2.5,0,top\n"
+            .formatted(comment);
+    assertTrue(
+        KitTables.read("placements.csv", list)
+            .understood()
+            .get(0)
+            .notes()
+            .contains("coordinates in " + unit + ", as a line beside the rows says"));
+  }
+
   @Test
   void a_mark_behind_the_angle_is_found_under_a_header_that_lacks_it() {
     KitReading reading =

@@ -41,6 +41,7 @@ class QuantityTest {
           470 µH      | INDUCTANCE  | 0.00047
           -75.2918mm  | LENGTH      | -75.2918
           1048.6mil   | LENGTH      | 26.63444
+          +1150th     | LENGTH      | 29.21
           1 inch      | LENGTH      | 25.4
           1 in        | LENGTH      | 25.4
           3 m         | LENGTH      | 3000
