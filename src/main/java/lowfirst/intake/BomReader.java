@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -48,9 +49,15 @@ final class BomReader {
   private final Table table;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final Set<String> placedWords;
 
   private BomReader(Table table, List<Placement> placements) {
     this.table = table;
+    this.placedWords =
+        placements.stream()
+            .map(placement -> placement.designator().text())
+            .filter(text -> text.indexOf(' ') > 0)
+            .collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);
   }
 
@@ -130,7 +137,7 @@ final class BomReader {
                         Column.DESIGNATORS,
                         doubt,
                         "part two designators with a comma, or write a range with a dash")));
-    return read.list();
+    return read.list().withWords(placedWords);
   }
 
   /** Of parts whose units were joined, those that no row above has named. */

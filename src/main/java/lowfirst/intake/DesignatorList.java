@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
@@ -101,6 +102,23 @@ public record DesignatorList(
   /** The same with other designators, such as parts for their units. */
   DesignatorList naming(List<Designator> others) {
     return new DesignatorList(others, otherText, remarks, faults, empties, counted);
+  }
+
+  /** The same where some of its words are names of parts, such as SWITCH LEFT. */
+  DesignatorList withWords(Set<String> names) {
+    if (otherText.isEmpty() || names.isEmpty()) {
+      return this;
+    }
+    var more = new ArrayList<>(designators);
+    var others = new ArrayList<String>();
+    for (String words : otherText.split(", ")) {
+      if (names.contains(words)) {
+        more.add(Designator.of(words));
+      } else {
+        others.add(words);
+      }
+    }
+    return new DesignatorList(more, String.join(", ", others), remarks, faults, empties, counted);
   }
 
   /** With plain blanks for those of typographers. */

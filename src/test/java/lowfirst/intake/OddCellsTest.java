@@ -456,7 +456,16 @@ class OddCellsTest {
   }
 
   @ParameterizedTest(name = "{0} and {1}")
-  @CsvSource({"Led1, LED1", "R01, R1", "J-3, J3", "sw 1, SW1", "Q_2, Q2"})
+  @CsvSource({
+    "Led1, LED1",
+    "R01, R1",
+    "J-3, J3",
+    "sw 1, SW1",
+    "Q_2, Q2",
+    "J2, J2 FAN 1",
+    "J2, J2_FAN",
+    "J02_FAN, J2"
+  })
   void a_designator_spelt_otherwise_in_the_other_table_is_pointed_to(String inBom, String placed) {
     String bom = "Ref,Qty,Value\n%s,1,1k\nC9,1,1n\n".formatted(inBom);
     String list = "Ref,X (mm),Y (mm)\n%s,10,20\nC9,40,20\n".formatted(placed);
@@ -488,6 +497,38 @@ class OddCellsTest {
                     + inBom
                     + ")"),
         messages(Kind.NOT_IN_BOM, bom, list));
+  }
+
+  @Test
+  void names_that_only_say_more_are_not_pointed_to_from_each_other() {
+    String bom = "Ref,Qty,Value\nJ2_FAN,1,2-pole\nC9,1,1n\n";
+    for (String other : List.of("J2_PUMP", "J2A", "J22 FAN")) {
+      String list = "Ref,X (mm),Y (mm)\n" + other + ",10,20\nC9,40,20\n";
+      assertEquals(
+          List.of("J2_FAN: no position in the placement list"),
+          messages(Kind.NOT_PLACED, bom, list));
+    }
+    String two = "Ref,X (mm),Y (mm)\nJ2 A,10,20\nJ2 B,20,20\nC9,40,20\n";
+    assertEquals(
+        List.of("J2: no position in the placement list"),
+        messages(Kind.NOT_PLACED, bom.replace("J2_FAN", "J2"), two));
+  }
+
+  @Test
+  void words_that_are_placed_name_a_part() {
+    String bom =
+        "Ref,Qty,Value\n\"SW LEFT, SW RIGHT, S3\",3,push\nINPUT BATT,1,2-pole\nthe lid,1,box\n";
+    String list = "Ref,X (mm),Y (mm)\nSW LEFT,10,20\nSW RIGHT,20,20\nINPUT BATT,30,20\nS3,40,20\n";
+    Board read = board("bom.csv", bom, "placements.csv", list);
+    assertEquals(
+        List.of("[S3, SW LEFT, SW RIGHT]", "[INPUT BATT]", "[]"),
+        read.items().stream().map(item -> item.designators().toString()).toList());
+    assertEquals("the lid", read.items().get(2).description());
+    assertEquals(
+        0,
+        KitTables.read("bom.csv", bom, "placements.csv", list).problems().stream()
+            .filter(p -> p.kind() == Kind.NOT_IN_BOM || p.kind() == Kind.NOT_PLACED)
+            .count());
   }
 
   @Test
