@@ -28,11 +28,21 @@ public record BodyArea(double left, double bottom, double right, double top) {
     double longest = Math.max(body.lengthMillimetres(), body.widthMillimetres());
     double alongX = placement.isTurnKnown() ? body.lengthMillimetres() : longest;
     double alongY = placement.isTurnKnown() ? body.widthMillimetres() : longest;
-    double angle = Math.toRadians(placement.rotationDegrees());
+    double turned = placement.rotationDegrees() % 180;
+    if (turned == 0) {
+      return around(placement, alongX / 2, alongY / 2);
+    }
+    if (Math.abs(turned) == 90) {
+      return around(placement, alongY / 2, alongX / 2);
+    }
+    double angle = Math.toRadians(turned);
     double sine = Math.abs(Math.sin(angle));
     double cosine = Math.abs(Math.cos(angle));
-    double halfWidth = (alongX * cosine + alongY * sine) / 2;
-    double halfHeight = (alongX * sine + alongY * cosine) / 2;
+    return around(
+        placement, (alongX * cosine + alongY * sine) / 2, (alongX * sine + alongY * cosine) / 2);
+  }
+
+  private static BodyArea around(Placement placement, double halfWidth, double halfHeight) {
     double x = placement.xMillimetres();
     double y = placement.yMillimetres();
     return new BodyArea(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight);

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lowfirst.board.BodyArea;
 import lowfirst.board.BodyGrid;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
@@ -70,13 +71,14 @@ final class Overlaps {
   }
 
   private void place(PlacedBody body) {
-    for (int number : grid.overlapping(body.box(), body.side(), DEPTH_MILLIMETRES)) {
+    BodyArea box = body.box();
+    for (int number : grid.overlapping(box, body.side(), DEPTH_MILLIMETRES)) {
       PlacedBody before = bodies.get(number);
       if (goesOn() && !mayLieUnder(before, body) && !mayLieUnder(body, before)) {
         compare(before, body);
       }
     }
-    grid.add(body.box(), body.side());
+    grid.add(box, body.side());
   }
 
   private void compare(PlacedBody before, PlacedBody body) {

@@ -6,36 +6,24 @@ import lowfirst.board.BodyArea;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
+import lowfirst.part.BodyOutline.BodySize;
 import lowfirst.part.PartKind;
 
 /**
  * A body where it sits, as the turned rectangle that it is.
  *
- * @param box the upright rectangle around it
- * @param halfWidth half its extent along its own x, mm
- * @param halfHeight half its extent along its own y, mm
+ * @param size its extent along its own x and y
  */
-record PlacedBody(
-    Placement placement,
-    PartKind kind,
-    BodyOutline outline,
-    BodyArea box,
-    double halfWidth,
-    double halfHeight) {
+record PlacedBody(Placement placement, PartKind kind, BodyOutline outline, BodySize size) {
 
   /** The body of a placement, if its outline tells a size. */
   static Optional<PlacedBody> of(Placement placement, PartKind kind, BodyOutline outline) {
-    return outline
-        .body()
-        .map(
-            size ->
-                new PlacedBody(
-                    placement,
-                    kind,
-                    outline,
-                    BodyArea.around(placement, size),
-                    size.lengthMillimetres() / 2,
-                    size.widthMillimetres() / 2));
+    return outline.body().map(size -> new PlacedBody(placement, kind, outline, size));
+  }
+
+  /** The upright rectangle around it. */
+  BodyArea box() {
+    return BodyArea.around(placement, size);
   }
 
   Side side() {
@@ -52,14 +40,12 @@ record PlacedBody(
                 placement,
                 kind,
                 outline,
-                box,
-                /* halfWidth= */ halfHeight,
-                /* halfHeight= */ halfWidth));
+                new BodySize(size.widthMillimetres(), size.lengthMillimetres())));
   }
 
   /** Whether it is known how the body lies, as it is of a square one. */
   boolean isTurnKnown() {
-    return placement.isTurnKnown() || halfWidth == halfHeight;
+    return placement.isTurnKnown() || size.lengthMillimetres() == size.widthMillimetres();
   }
 
   /**
@@ -68,7 +54,7 @@ record PlacedBody(
    * four edge directions are enough.
    */
   boolean overlaps(PlacedBody other, double depth) {
-    return box.overlaps(other.box, depth)
+    return box().overlaps(other.box(), depth)
         && !isParted(this, other, depth)
         && !isParted(other, this, depth);
   }
@@ -82,8 +68,10 @@ record PlacedBody(
     double alongY = Math.abs(dy * Math.cos(angle) - dx * Math.sin(angle));
     double cosine = Math.abs(Math.cos(between));
     double sine = Math.abs(Math.sin(between));
-    double reachX = one.halfWidth + other.halfWidth * cosine + other.halfHeight * sine;
-    double reachY = one.halfHeight + other.halfWidth * sine + other.halfHeight * cosine;
+    double length = other.size.lengthMillimetres();
+    double width = other.size.widthMillimetres();
+    double reachX = (one.size.lengthMillimetres() + length * cosine + width * sine) / 2;
+    double reachY = (one.size.widthMillimetres() + length * sine + width * cosine) / 2;
     return reachX - alongX <= depth || reachY - alongY <= depth;
   }
 }

@@ -134,18 +134,16 @@ final class PlacementChecks {
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
   private List<PlacedBody> bodies() {
     Set<String> sockets = sockets();
-    var bodies = new ArrayList<PlacedBody>();
+    var bodies = new ArrayList<PlacedBody>(board.placed().size());
     for (Placed placed : board.placed()) {
+      // A part that is placed twice is said to be; its second place is no body of its own.
+      if (placed.outline().isEmpty() || placed.isPlacedAgain() || !placed.isFitted()) {
+        continue;
+      }
       Placement placement = placed.placement();
       PartKind kind = placed.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
-      boolean onTheBoard =
-          sockets.isEmpty() || kind == PartKind.SOCKET || !sockets.contains(spot(placement));
-      // A part that is placed twice is said to be; its second place is no body of its own.
-      if (onTheBoard && placed.isFitted() && !placed.isPlacedAgain()) {
-        placed
-            .outline()
-            .flatMap(outline -> PlacedBody.of(placement, kind, outline))
-            .ifPresent(bodies::add);
+      if (sockets.isEmpty() || kind == PartKind.SOCKET || !sockets.contains(spot(placement))) {
+        PlacedBody.of(placement, kind, placed.outline().get()).ifPresent(bodies::add);
       }
     }
     return bodies;

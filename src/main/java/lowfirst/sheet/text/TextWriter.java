@@ -65,11 +65,7 @@ public final class TextWriter implements Block.Writer<String> {
 
   /** Lines as they are written; blanks that don't break have done their work by now. */
   private static String text(List<String> lines) {
-    var text = new StringBuilder();
-    for (String line : lines) {
-      text.append(line).append('\n');
-    }
-    return text.toString().replace('\u00a0', ' ');
+    return String.join("\n", lines).concat("\n").replace('\u00a0', ' ');
   }
 
   private List<String> underlined(String text, char rule) {
@@ -116,12 +112,12 @@ public final class TextWriter implements Block.Writer<String> {
       said.clear();
       saidNames = names;
     }
-    var text = new StringBuilder();
+    var texts = new ArrayList<String>(facts.facts().size());
     for (Block.Facts.Fact fact : facts.facts()) {
-      text.append(
+      texts.add(
           aligned ? kept(fact, names + 2) : text(wrapped("", fact.name() + ": " + fact.text())));
     }
-    return text.toString();
+    return String.join("", texts);
   }
 
   private String kept(Block.Facts.Fact fact, int indent) {

@@ -54,6 +54,10 @@ final class Wrapping {
   }
 
   private static void wrapParagraph(String paragraph, int width, List<String> lines) {
+    if (isWrapped(paragraph) && width(paragraph) <= width) {
+      lines.add(paragraph);
+      return;
+    }
     var line = new StringBuilder();
     int used = 0;
     for (String word : words(paragraph.strip())) {
@@ -78,6 +82,13 @@ final class Wrapping {
       used += width(rest);
     }
     lines.add(line.toString());
+  }
+
+  /** Whether its words are parted by one blank each and nothing else, as they will be written. */
+  private static boolean isWrapped(String paragraph) {
+    return paragraph.indexOf('\t') < 0
+        && !paragraph.contains("  ")
+        && paragraph.strip().length() == paragraph.length();
   }
 
   /** How many chars of {@code text} fit; at least one code point. */
