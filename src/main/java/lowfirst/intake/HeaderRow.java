@@ -82,7 +82,7 @@ final class HeaderRow {
     var cells = new ArrayList<>(row.cells());
     for (Column column : List.of(Column.X, Column.Y)) {
       String text = row.cell(header.cellOf(column));
-      if (!text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1))) {
+      if (text.matches(".*[0-9][.,]?")) {
         cells.set(header.cellOf(column), text + " " + unit);
       }
     }

@@ -223,13 +223,13 @@ class OddRowsTest {
         KitTables.read(
                 "placements.csv",
                 "Ref,X (mm),Y (mm)\nR1,1,2\nRef,X (mil),Y (mil)\nR2,1000,2000\nR3,3 mm,\n"
-                    + "R4,4mm,1000\n")
+                    + "R4,4mm,1000\nR5,1000.,3000.\n")
             .kit()
             .boards()
             .get(0)
             .placements();
     assertEquals(
-        List.of("R1 1.0 2.0", "R2 25.4 50.8", "R4 4.0 25.4"),
+        List.of("R1 1.0 2.0", "R2 25.4 50.8", "R4 4.0 25.4", "R5 25.4 76.2"),
         placed.stream()
             .map(p -> p.designator() + " " + p.xMillimetres() + " " + p.yMillimetres())
             .toList());
