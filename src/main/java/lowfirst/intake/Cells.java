@@ -59,8 +59,7 @@ final class Cells {
   private Reading<Quantity> read(Column column, String text, Dimension dimension) {
     Reading<Quantity> bare = Quantity.parse(text, dimension);
     Optional<String> unit = HeaderUnit.of(row.headerOf(column));
-    boolean digitsOnly = Character.isDigit(text.charAt(text.length() - 1));
-    if (!digitsOnly || unit.isEmpty()) {
+    if (!PlainNumber.isBare(text) || unit.isEmpty()) {
       return bare;
     }
     Reading<Quantity> inUnit = Quantity.parse(text + " " + unit.get(), dimension);

@@ -82,7 +82,7 @@ final class HeaderRow {
     var cells = new ArrayList<>(row.cells());
     for (Column column : List.of(Column.X, Column.Y)) {
       String text = row.cell(header.cellOf(column));
-      if (text.matches(".*[0-9][.,]?")) {
+      if (PlainNumber.isBare(text)) {
         cells.set(header.cellOf(column), text + " " + unit);
       }
     }

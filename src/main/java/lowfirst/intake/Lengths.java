@@ -11,8 +11,7 @@ final class Lengths {
   /** The length that {@code text} states, a bare number counted in {@code unit}. */
   static Reading<Quantity> read(String text, String unit) {
     Reading<Quantity> bare = Quantity.parse(text, Dimension.LENGTH);
-    boolean hasUnit = !text.isEmpty() && !Character.isDigit(text.charAt(text.length() - 1));
-    return bare.isRead() && !hasUnit && !unit.equals("mm")
+    return bare.isRead() && PlainNumber.isBare(text) && !unit.equals("mm")
         ? Quantity.parse(text.strip() + " " + unit, Dimension.LENGTH)
         : bare;
   }

@@ -64,7 +64,7 @@ final class PartTables {
     if (DesignatorList.isNone(text)) {
       return Optional.empty();
     }
-    boolean bare = Character.isDigit(text.charAt(text.length() - 1));
+    boolean bare = PlainNumber.isBare(text);
     String unit = row.text(Column.UNIT);
     Reading<Quantity> reading =
         Quantity.parse(bare && !unit.equals("-") ? text + " " + unit : text, dimension);

@@ -203,8 +203,8 @@ final class PlacementReader {
       problems.add(Cells.problem(row, column, reading));
       return OptionalDouble.empty();
     }
-    boolean hasUnit = !Character.isDigit(text.charAt(text.length() - 1)) && !text.endsWith(".");
-    return inRange(row, column, reading.value().get().asDouble() * (hasUnit ? 1 : scale));
+    double factor = PlainNumber.isBare(text) ? scale : 1;
+    return inRange(row, column, reading.value().get().asDouble() * factor);
   }
 
   private OptionalDouble inRange(TableRow row, Column column, double millimetres) {

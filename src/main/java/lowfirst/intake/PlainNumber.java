@@ -16,6 +16,13 @@ final class PlainNumber {
 
   private PlainNumber() {}
 
+  /** Whether a text ends in a digit or the point behind one, so that no unit follows. */
+  static boolean isBare(String text) {
+    int last = text.length() - 1;
+    boolean point = last > 0 && (text.charAt(last) == '.' || text.charAt(last) == ',');
+    return last >= 0 && Character.isDigit(text.charAt(point ? last - 1 : last));
+  }
+
   /** The number, if the text is nothing else and has at most 15 digits. */
   static OptionalDouble in(String text) {
     double number = orNan(text);

@@ -55,8 +55,7 @@ final class RatingCells {
 
   /** The text of a rating, with the milliwatts or the percent that only its header states. */
   static String withUnit(String text, String header) {
-    boolean bare = !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
-    if (!bare) {
+    if (!PlainNumber.isBare(text)) {
       return text;
     }
     return header.indexOf('%') >= 0
@@ -78,7 +77,7 @@ final class RatingCells {
               .divide(new BigDecimal(fraction.group(3)), MathContext.DECIMAL32);
       return Optional.of(new Quantity(new BigDecimal(whole).add(part), Dimension.POWER));
     }
-    boolean bare = Character.isDigit(plain.charAt(plain.length() - 1));
+    boolean bare = PlainNumber.isBare(plain);
     return Quantity.parse(plain, Dimension.POWER)
         .value()
         .filter(power -> !bare || power.asDouble() <= MOST_BARE_WATTS);

@@ -248,6 +248,9 @@ class BomRowsTest {
     assertEquals(
         OptionalDouble.of(2.54),
         item("ref,qty,value,height (mil)\nR1,1,1k,100\nR2,1,2k,100\n").heightMillimetres());
+    assertEquals(
+        OptionalDouble.of(2.54),
+        item("ref,qty,value,height (mil)\nR1,1,1k,100.\nR2,1,2k,100\n").heightMillimetres());
   }
 
   @Test

@@ -316,6 +316,22 @@ class OwnTablesTest {
     assertEquals(1, count(reading, kind));
   }
 
+  /** "500." of milliamperes is half an ampere; as amperes it would let a channel pass. */
+  @ParameterizedTest
+  @ValueSource(strings = {"500", "500.", "500.0", "'500,'"})
+  void a_number_that_ends_in_its_point_has_no_unit_of_its_own(String text) {
+    String cell = text.replace("'", "\"");
+    assertEquals(
+        0.5, datasheet("BP-1,IC,,,," + cell + ",mA,s").max().orElseThrow().asDouble(), 1e-12);
+    Rail rail =
+        KitTables.read(
+                "rails.csv", "rail,voltage,return length (cm)\nbells,24 V,%s\n".formatted(cell))
+            .kit()
+            .rails()
+            .get(0);
+    assertEquals(5000, rail.returnLength().orElseThrow().asDouble(), 1e-9);
+  }
+
   private static final String DATASHEETS = "part type,symbol,condition,min,typ,max,unit,source\n";
 
   private static DatasheetLine datasheet(String row) {

@@ -126,6 +126,23 @@ class RowsAndHeadersTest {
     assertEquals(OptionalDouble.empty(), PlainNumber.in(text));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "5, true",
+    "'5,', true",
+    "5., true",
+    "-.5, true",
+    "5e3, true",
+    "'', false",
+    "., false",
+    "5 mm, false",
+    "12 in., false",
+    "5.., false"
+  })
+  void a_bare_number_ends_in_a_digit_or_in_its_point(String text, boolean bare) {
+    assertEquals(bare, PlainNumber.isBare(text));
+  }
+
   @ParameterizedTest(name = "\"{0}\"")
   @CsvSource({
     "0, 0",
