@@ -46,6 +46,7 @@ final class CurveReader {
   static HotFactor hotFactor(Ratings ratings) {
     var points = new ArrayList<HotFactor.Point>();
     Source source = HotFactor.DEFAULT.source();
+    Optional<Source> typical = Optional.empty();
     for (DatasheetLine line : ratings.about(DatasheetSymbol.RDSON_RATIO)) {
       OptionalDouble at = TestCondition.parse(line.condition()).value("TJ");
       Optional<Double> factor =
@@ -55,6 +56,7 @@ final class CurveReader {
       if (at.isPresent() && factor.isPresent()) {
         points.add(new HotFactor.Point(at.getAsDouble(), factor.get()));
         source = line.source();
+        typical = line.max().isPresent() ? typical : Optional.of(ofTypicalCurve(source));
       }
     }
     for (DatasheetLine hot : ratings.about(DatasheetSymbol.RDSON)) {
@@ -66,7 +68,17 @@ final class CurveReader {
         source = hot.source();
       }
     }
-    return HotFactor.of(worstOf(points), source);
+    return HotFactor.of(worstOf(points), typical.orElse(source));
+  }
+
+  /** Makers print no other curve, so it counts; whoever relies on it must see that it does. */
+  private static Source ofTypicalCurve(Source source) {
+    return new Source(
+        source.origin(),
+        "a typical curve, which promises nothing, and "
+            + RATIO_READING_ERROR
+            + " for reading it: "
+            + source.text());
   }
 
   /** Where several makers or lines give a factor at one temperature, the largest. */

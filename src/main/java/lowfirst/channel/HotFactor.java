@@ -23,7 +23,7 @@ final class HotFactor {
       of(
           List.of(new Point(100, 1.80), new Point(150, 2.50), new Point(175, 2.92)),
           Source.assumed(
-              "the steepest published curve, IR IRF540N PD-91341B Fig. 4",
+              "the steepest of four typical curves, IR IRF540N PD-91341B Fig. 4",
               "datasheets.csv RDSonRatio with condition TJ="));
 
   private final double[] celsius;

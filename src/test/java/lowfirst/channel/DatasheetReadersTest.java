@@ -63,6 +63,13 @@ class DatasheetReadersTest {
     assertEquals(1.55, typical.inputs().hotFactor().at(100), 1e-9, "read off a curve: 0.05 more");
     ChannelKit two = typical.datasheet("T-FET", "RDSonRatio", "TJ=100C", "", "1.7", "");
     assertEquals(1.7, two.inputs().hotFactor().at(100), 1e-9);
+    String curve = "a typical curve, which promises nothing, and 0.05 for reading it: sheet";
+    String said = typical.inputs().hotFactor().source().text();
+    assertTrue(said.startsWith(curve), said);
+    assertTrue(two.inputs().hotFactor().source().text().startsWith(curve), "part of it still is");
+    ChannelKit limit = bare.datasheet("T-FET", "RDSonRatio", "TJ=100C", "", "1.7", "");
+    assertFalse(limit.inputs().hotFactor().source().text().contains("typical"));
+    assertTrue(bare.inputs().hotFactor().source().text().contains("four typical curves"));
     ChannelKit nowhere = bare.datasheet("T-FET", "RDSonRatio", "", "", "3", "");
     assertEquals(HotFactor.DEFAULT, nowhere.inputs().hotFactor(), "at no temperature");
   }
