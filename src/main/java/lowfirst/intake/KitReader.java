@@ -1,13 +1,16 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import lowfirst.board.Board;
 import lowfirst.board.BodyFinder;
+import lowfirst.board.Designator;
 import lowfirst.board.Fingerprint;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
@@ -29,6 +32,7 @@ public final class KitReader {
   private final KitFiles files;
   private final ColumnMap map;
   private final List<Problem> problems = new ArrayList<>();
+  private final Map<Designator, Place> notFitted = new HashMap<>();
   private final List<Understanding> understood = new ArrayList<>();
   private final NamedCells cells = new NamedCells();
 
@@ -134,6 +138,8 @@ public final class KitReader {
         board.boms().isEmpty() && design.isPresent()
             ? design.get().items()
             : items(board, placements);
+    ListedNotFitted.said(notFitted, items).ifPresent(problems::add);
+    notFitted.clear();
     BodyFinder outlines = new OutlinesFound();
     return new Board(
         board.name(),
@@ -203,6 +209,7 @@ public final class KitReader {
         placements.addAll(read.placements());
         problems.addAll(read.problems());
         understood.add(read.understanding());
+        notFitted.putAll(read.notFitted());
         last = table;
       } else {
         understood.add(table.understanding());

@@ -38,6 +38,8 @@ final class PlacementReader {
   private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
   private final Map<String, String> values = new HashMap<>();
+  private final Map<String, Boolean> leftOut = new HashMap<>();
+  private final Map<Designator, Place> notFitted = new HashMap<>();
   private TableRow firstWithoutSide;
   private int withoutSide;
 
@@ -53,9 +55,16 @@ final class PlacementReader {
         table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
   }
 
-  /** Placements, what is wrong with single cells, and the table's understanding with its units. */
+  /**
+   * Placements, what is wrong with single cells, and the table's understanding with its units.
+   *
+   * @param notFitted the parts that the list says are left out
+   */
   record Placements(
-      List<Placement> placements, List<Problem> problems, Understanding understanding) {}
+      List<Placement> placements,
+      List<Problem> problems,
+      Understanding understanding,
+      Map<Designator, Place> notFitted) {}
 
   /** The placements of a table whose columns are known. */
   static Placements in(Table table, ColumnMap map) {
@@ -78,7 +87,8 @@ final class PlacementReader {
     return new Placements(
         bottom.placements(),
         reader.problems,
-        table.understanding().noting(unit.words()).noting(bottom.words()));
+        table.understanding().noting(unit.words()).noting(bottom.words()),
+        reader.notFitted);
   }
 
   private Problem sideNotSaid() {
@@ -147,9 +157,13 @@ final class PlacementReader {
     if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
     }
+    Designator designator = Designator.of(DesignatorList.spelt(name));
+    if (saysLeftOut(row)) {
+      notFitted.putIfAbsent(designator, row.place(Column.DESIGNATOR));
+    }
     placements.add(
         new Placement(
-            Designator.of(DesignatorList.spelt(name)),
+            designator,
             x.getAsDouble(),
             y.getAsDouble(),
             rotation.orElse(0),
@@ -158,6 +172,11 @@ final class PlacementReader {
             values.computeIfAbsent(row.text(Column.VALUE), this::value),
             kept(row.text(Column.PACKAGE)),
             row.place(Column.DESIGNATOR)));
+  }
+
+  private boolean saysLeftOut(TableRow row) {
+    return FittedSigns.sayLeftOut(row.text(Column.FITTED), row.text(Column.NOT_FITTED))
+        || leftOut.computeIfAbsent(row.text(Column.VALUE), FittedSigns::leaveOut);
   }
 
   /** The cell holds no x and y, or two numbers could be made of it in several ways. */
