@@ -178,7 +178,7 @@ final class BomReader {
             type,
             description(row, list),
             height(row),
-            fitting(row, quantity, type),
+            fitting(row, list, quantity, type),
             row.place(Column.DESIGNATORS));
     items.add(item);
     if (item.isFitted() && !FittedSigns.isYes(row.text(Column.FITTED))) {
@@ -295,7 +295,8 @@ final class BomReader {
     return OptionalDouble.of(millimetres);
   }
 
-  private Item.Fitting fitting(TableRow row, OptionalInt quantity, PartType type) {
+  private Item.Fitting fitting(
+      TableRow row, DesignatorList list, OptionalInt quantity, PartType type) {
     boolean inSection = headsLeftOut(table.headingAt(row.line()));
     if ((inSection && row.text(Column.FITTED).isEmpty())
         || isLeftOut(row)
@@ -304,11 +305,12 @@ final class BomReader {
     }
     if (saysLeftOut(type.text())
         || saysLeftOut(row.text(Column.DESCRIPTION))
+        || saysLeftOut(list.otherText())
         || saysLeftOut(row.text(Column.PART_TYPE))
         || saysLeftOut(row.text(Column.PACKAGE))) {
       return Item.Fitting.NOT_FITTED;
     }
-    boolean optional = words.areOptional(row);
+    boolean optional = words.areOptional(row) || FittedSigns.isYes(row.text(Column.OPTIONAL));
     if (!optional && words.leaveOut(row, type.kind())) {
       return Item.Fitting.NOT_FITTED;
     }

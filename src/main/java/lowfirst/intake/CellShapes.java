@@ -25,6 +25,10 @@ final class CellShapes {
   /** A larger number that stands at every row is a size or a value. */
   private static final int MOST_BOARDS = 50;
 
+  private static final Pattern MOUNTING =
+      Pattern.compile(
+          "(?i)smd|smt|tht|pth|th|(through|thru)[- ]?hole|surface[- ]?mount(ed)?|leaded");
+
   private CellShapes() {}
 
   /** Whether a cell reads as designators with numbers. */
@@ -72,6 +76,11 @@ final class CellShapes {
   static double filledShare(List<Row> rows, int cell) {
     long filled = rows.stream().filter(row -> !row.cell(cell).isEmpty()).count();
     return rows.isEmpty() ? 0 : (double) filled / rows.size();
+  }
+
+  /** Whether the cells say only how parts are mounted. */
+  static boolean areMountings(List<Row> rows, int cell) {
+    return share(rows, cell, text -> MOUNTING.matcher(text).matches()) > 0.9;
   }
 
   /** The share of the filled cells that name a package. */

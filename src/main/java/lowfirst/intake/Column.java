@@ -17,6 +17,7 @@ enum Column {
   HEIGHT,
   FITTED,
   NOT_FITTED,
+  OPTIONAL,
   TOLERANCE,
   VOLTAGE,
   POWER,

@@ -76,7 +76,11 @@ public record DesignatorList(
 
   private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
   private static final String SEPARATORS = ",;\n\r|，、；";
-  private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)\\s*");
+  private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
+
+  /** A remark on one designator: C2(100n), C31 do not install. */
+  private static final Pattern REMARKED =
+      Pattern.compile("([\\p{L}_]+\\d{1,6})\\s*(?:\\(([^()]*)\\)|\\s(\\D{4,}))");
 
   public DesignatorList {
     designators = List.copyOf(designators);
@@ -251,6 +255,16 @@ public record DesignatorList(
       if (apart.matches()) {
         remarks.add("\"" + text + "\" was read as " + apart.group(1) + apart.group(2));
         add(apart.group(1) + apart.group(2));
+        return;
+      }
+      Matcher remarked = REMARKED.matcher(text);
+      boolean leavesOut =
+          remarked.matches()
+              && remarked.group(2) == null
+              && FittedSigns.leaveOut(remarked.group(3));
+      if (remarked.matches() && (remarked.group(2) != null || leavesOut)) {
+        add(remarked.group(1));
+        others.add((remarked.group(2) == null ? remarked.group(3) : remarked.group(2)).strip());
         return;
       }
       if (text.indexOf(' ') < 0 && text.indexOf('\t') < 0) {

@@ -65,9 +65,9 @@ final class FittedSigns {
   private static final Pattern NOT_FITTED =
       Pattern.compile(
           "(?iU)^(nf|nm|nb|np|n/[fmp])$"
-              + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do not"
-              + " (fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
-              + " (fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
+              + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do[ -]not"
+              + "[ -](fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
+              + "[ -](fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
               + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.:*_])");
 
   private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");

@@ -26,7 +26,8 @@ final class FittingWords {
 
   private static final Pattern ALTERNATIVE =
       Pattern.compile(
-          "(?iU)(\\b(alternativ\\w*|instead of|ersatzweise)\\b.*|(^|\\S+ )\\b(or|oder|ou|oppure)\\b \\S.*)");
+          "(?iU)(\\b(alternativ\\w*|instead of|ersatzweise)\\b.*|(^|\\S+ )\\b(or|oder|ou|oppure)\\b "
+              + "(?!better|more|higher|greater|larger|bigger|similar|equiv|so\\b|besser|(ä|ae)hnlich|mieux)\\S.*)");
 
   private static final Pattern LEFT_OUT =
       Pattern.compile(
@@ -69,6 +70,14 @@ final class FittingWords {
 
   /** What to decide about a part that is fitted; empty when nothing is left open. */
   Optional<Problem> leaveOpen(TableRow row) {
+    if (FittedSigns.isYes(row.text(Column.OPTIONAL))) {
+      return Optional.of(
+          row.problem(
+              Kind.OPTIONAL_PART,
+              Column.OPTIONAL,
+              "the BOM leaves it open whether to fit this; it counts as fitted",
+              "decide, and write yes or no into a column \"fitted\""));
+    }
     for (Column column : PLACES) {
       Said said = said(row, column);
       if (!said.optional().isEmpty()) {

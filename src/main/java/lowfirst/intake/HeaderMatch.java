@@ -330,13 +330,19 @@ final class HeaderMatch {
             && match.column() == column
             && match.rank() >= fromRank
             && match.rank() < bestRank
-            && !(match.isWeak() && TEXTS.contains(column) && CellShapes.numbersRows(below, cell))) {
+            && !(match.isWeak() && TEXTS.contains(column) && saysLittle(column, cell))) {
           best = cell;
           bestRank = match.rank();
         }
       }
     }
     return best;
+  }
+
+  /** A number for each row, or how its part is mounted, which a package may tell. */
+  private boolean saysLittle(Column column, int cell) {
+    return CellShapes.numbersRows(below, cell)
+        || (column != Column.PACKAGE && CellShapes.areMountings(below, cell));
   }
 
   /** Among likely headers, the one whose cells look most like designators; the surer on a tie. */

@@ -81,9 +81,14 @@ final class HeaderlessMatch {
   /** The row of a header that nobody knows, which lines about the file may precede; -1 without. */
   private static int strangeHeader(List<Row> rows) {
     return IntStream.range(0, Math.min(MOST_BEFORE, rows.size() - 2))
+        .takeWhile(index -> index == 0 || !namesPart(rows.get(index - 1)))
         .filter(index -> isStrangeHeader(rows.subList(index, rows.size())))
         .findFirst()
         .orElse(-1);
+  }
+
+  private static boolean namesPart(Row row) {
+    return row.cells().stream().anyMatch(CellShapes::isDesignators);
   }
 
   /** A first row without a digit, where all others hold designators, is a header nobody knows. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
@@ -34,16 +35,34 @@ final class PartTypeReader {
 
   private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
+  /** The number of a sheet of the drawing before a designator: 2.R1. */
+  private static final Pattern IN_SHEET = Pattern.compile("\\d{1,3}[._:-]?([A-Z]{1,4})\\d{1,5}");
+
+  /** A resistance in whole ohms, short enough for no maker's number. */
+  private static final Pattern WHOLE_OHMS = Pattern.compile("[1-9]\\d{0,2}");
+
+  /** No maker's number says so. */
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("(?i)\\d\\s?[km]?\\s?(ohms?|Ω)(?!\\p{L})|\\d\\s?[pnuµ]f(?!\\p{L})");
+
+  /** No capacitor on a board has more, but for those that stand in for a battery. */
+  private static final double MOST_FARADS = 0.1;
+
+  private static final double MOST_VOLTS_OF_SUPERCAPACITORS = 6;
+
+  private static final Pattern SUPERCAPACITOR =
+      Pattern.compile("(?i)super|ultra|gold|edlc|double.?layer|back.?up|memory");
+
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
-  private static final int VALUE = 0;
-  private static final int DESCRIPTION = 1;
-  private static final int NUMBER = 2;
-  private static final int PACKAGE = 3;
+  static final int VALUE = 0;
+  static final int DESCRIPTION = 1;
+  static final int NUMBER = 2;
+  static final int PACKAGE = 3;
   private static final int TOLERANCE = 4;
   private static final int VOLTAGE = 5;
   private static final int POWER = 6;
-  private static final int LETTERS = 7;
-  private static final int OTHER_TEXT = 8;
+  static final int LETTERS = 7;
+  static final int OTHER_TEXT = 8;
 
   private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
 
@@ -103,7 +122,7 @@ final class PartTypeReader {
       return withoutValue(read(key).type());
     }
     Read read = known.computeIfAbsent(key, PartTypeReader::read);
-    if (!read.notUnderstood().isEmpty()) {
+    if (!read.notUnderstood().isEmpty() && !FittedSigns.leaveOut(read.type().text())) {
       problems.add(
           row.problem(
               Kind.VALUE_NOT_UNDERSTOOD,
@@ -131,7 +150,9 @@ final class PartTypeReader {
   /** The letters of the first designator, of one that could not be read, too. */
   private static String letters(TableRow row, DesignatorList list) {
     if (!list.designators().isEmpty()) {
-      return list.designators().get(0).prefix();
+      Designator first = list.designators().get(0);
+      Matcher inSheet = IN_SHEET.matcher(first.prefix().isEmpty() ? first.text() : "");
+      return inSheet.matches() ? inSheet.group(1) : first.prefix();
     }
     String text = row.text(Column.DESIGNATORS);
     return CellShapes.isDesignators(text) ? Designator.of(text).prefix() : "";
@@ -183,15 +204,25 @@ final class PartTypeReader {
   private static Read read(List<String> cells) {
     String value = cells.get(VALUE);
     String description = cells.get(DESCRIPTION);
-    String number = cells.get(NUMBER);
     boolean symbolName = isSymbolName(value);
-    PartKind likely = kind(cells);
+    PartKind likely = KindOfLine.of(cells);
     Optional<Dimension> dimension = dimension(likely);
-    Optional<WrittenValue> written =
+    Optional<WrittenValue> stated =
         dimension.flatMap(
-            measured -> written(symbolName ? "" : single(value, likely), description, measured));
+            measured ->
+                written(symbolName ? "" : single(value, likely), description, measured)
+                    .or(() -> inProse(cells.get(OTHER_TEXT), measured)));
+    Optional<WrittenValue> numbered =
+        stated.isPresent()
+            ? Optional.empty()
+            : dimension.flatMap(measured -> inNumber(cells.get(NUMBER), measured));
+    Optional<WrittenValue> written = stated.or(() -> numbered);
+    String number = numbered.isPresent() ? "" : cells.get(NUMBER);
     PartKind kind = polarised(likely, written);
-    String text = !value.isEmpty() ? value : !description.isEmpty() ? description : number;
+    String text =
+        numbered.isPresent()
+            ? cells.get(NUMBER)
+            : !value.isEmpty() ? value : !description.isEmpty() ? description : number;
     if (text.isEmpty()) {
       text = cells.get(OTHER_TEXT);
     }
@@ -208,11 +239,39 @@ final class PartTypeReader {
             RatingCells.power(cells.get(POWER)).or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
             cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
+    if (isTooLarge(type, description)) {
+      return new Read(
+          withoutValue(type),
+          "\""
+              + type.value().orElseThrow()
+              + "\" is more than a capacitor on a board has, unless it stands in for a battery; a"
+              + " sign such as µ may be lost");
+    }
     boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
     if (dimension.isEmpty() && kind.isPolarised() && (text + number).isEmpty()) {
       return new Read(type, "nothing says which " + kind.words() + " this is");
     }
     return new Read(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  private static boolean isTooLarge(PartType type, String description) {
+    boolean large =
+        type.kind().isCapacitor()
+            && type.value().filter(value -> value.asDouble() >= MOST_FARADS).isPresent();
+    boolean low =
+        type.ratedVoltage()
+            .filter(volts -> volts.asDouble() <= MOST_VOLTS_OF_SUPERCAPACITORS)
+            .isPresent();
+    return large && !low && !SUPERCAPACITOR.matcher(type.text() + " " + description).find();
+  }
+
+  /** Some write the value where the maker's number belongs: 24k, 100n, 330. */
+  private static Optional<WrittenValue> inNumber(String number, Dimension measured) {
+    boolean ohms = measured == Dimension.RESISTANCE && WHOLE_OHMS.matcher(number).matches();
+    return WrittenValue.parse(number, Optional.of(measured))
+        .value()
+        .filter(found -> found.leftover().isEmpty() || WITH_UNIT.matcher(number).find())
+        .filter(found -> ohms || WrittenValue.showsUnit(number, measured));
   }
 
   private static String typeNumber(String text) {
@@ -286,29 +345,6 @@ final class PartTypeReader {
       return HERTZ.matcher(description).find();
     }
     return WrittenValue.showsUnit(description, measured);
-  }
-
-  private static PartKind kind(List<String> cells) {
-    String value = cells.get(VALUE);
-    String prefix = cells.get(LETTERS);
-    var guess = new PartKindGuess();
-    guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byTypeNumber(cells.get(NUMBER)), PartKindGuess.WEAK);
-    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(PACKAGE)), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(NUMBER)), PartKindGuess.WEAK);
-    guess.vote(PartKindWords.byWords(cells.get(DESCRIPTION)), PartKindGuess.WEAK);
-    guess.vote(PartKindWords.byWords(cells.get(OTHER_TEXT)), PartKindGuess.WEAK);
-    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
-    boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
-    guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
-    boolean valued =
-        letters
-            .flatMap(PartTypeReader::dimension)
-            .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
-            .isPresent();
-    guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
-    return guess.kind();
   }
 
   /** What the value of a kind measures, if it has one. */

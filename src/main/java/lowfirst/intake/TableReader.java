@@ -28,6 +28,7 @@ final class TableReader {
   private Set<Integer> merged = Set.of();
   private boolean isInOtherTable;
   private Optional<String> otherUnit = Optional.empty();
+  private Optional<ListedAgain> second = Optional.empty();
 
   private TableReader(TableKind kind, String file, Cut found) {
     this.kind = kind;
@@ -98,6 +99,7 @@ final class TableReader {
       Optional<Header> again = headerAgain(header, map, all, i);
       if (again.isPresent()) {
         header = again.get();
+        second = second.or(() -> Optional.of(new ListedAgain(row.line(), rows.size())));
         value = Optional.empty();
         isInOtherTable = !header.isComplete(kind);
       } else if (isInOtherTable || headsOtherTable(all, i)) {
@@ -115,6 +117,17 @@ final class TableReader {
         }
       }
     }
+    second.filter(found -> kind == TableKind.BOM && found.isIn(rows)).ifPresent(this::leaveOut);
+  }
+
+  private void leaveOut(ListedAgain again) {
+    rows.subList(again.rows(), rows.size()).clear();
+    problems.add(
+        new Problem(
+            Kind.ROW_IGNORED,
+            Place.ofLine(file, again.line()),
+            "from here on the same parts are listed again, they were not read twice",
+            "nothing, unless the board has them twice"));
   }
 
   /** Where somebody sorted all rows, the header stands among them: those above are read, too. */

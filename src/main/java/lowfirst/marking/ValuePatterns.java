@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 final class ValuePatterns {
   private static final String NUMBER = "(\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9})";
 
-  /** Neither letter nor digit before it: BC547 and LM7805 hold no values. */
-  private static final String STARTS = "(?<![\\p{L}\\p{N}.,_])";
+  /** Neither letter nor digit before it: BC547 and LM7805 hold no values, 10-30M not one. */
+  private static final String STARTS = "(?<![\\p{L}\\p{N}.,_]|\\d[-–])";
 
   private static final String ENDS = "(?![\\p{L}\\p{N}])(?![.,]\\d)";
   private static final String OHM = "(?:Ω|[Oo][Hh][Mm][Ss]?)";

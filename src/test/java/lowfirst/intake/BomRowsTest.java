@@ -602,6 +602,123 @@ class BomRowsTest {
         bom);
   }
 
+  // --- where a value, or that a part may be left out, stands elsewhere
+
+  private static String value(String bom) {
+    return items(bom).stream()
+        .map(i -> i.partType().value().map(Object::toString).orElse("-"))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** A maker's number is none: 4k7 in another's column, 330 where resistors stand. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "R1, 24k, 24 kΩ, ''",
+    "R1, 330, 330 Ω, ''",
+    "R1, 470ohm PTH, 470 Ω, ''",
+    "C1, 100n, 100 nF, ''",
+    "R1, 3300, -, 3300",
+    "R1, 0805, -, 0805",
+    "R1, CF14JT10K0, -, CF14JT10K0",
+    "C1, 330, -, 330",
+    "R1, 10-30Mohm, -, 10-30Mohm",
+    "U1, 24k, -, 24k"
+  })
+  void a_value_may_stand_where_the_makers_number_belongs(
+      String ref, String number, String value, String left) {
+    String bom = "Ref,Value,MPN\n%s,part,%s\n".formatted(ref, number);
+    assertEquals(value, value(bom));
+    assertEquals(left, item(bom).partType().typeNumber());
+    if (left.isEmpty()) {
+      assertEquals(number, item(bom).partType().text());
+    }
+  }
+
+  @Test
+  void a_value_may_stand_behind_the_designator() {
+    String bom = "Qty,Parts,Value,Description\n1,C2(0.1UF),,CAPACITOR\n1,C3,1n,CAPACITOR\n";
+    assertEquals("100 nF 1 nF", value(bom));
+    assertEquals("0.1UF; CAPACITOR", items(bom).get(0).description());
+  }
+
+  /** Ten farads at 25 V would fill a bucket. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "10 F, -, 1",
+    "4.7 F 25V, -, 1",
+    "99mF, 99000 µF, 0",
+    "1F 5.5V, 1 F, 0",
+    "1F 6V, 1 F, 0",
+    "1F supercap, 1 F, 0",
+    "0.1F, -, 1"
+  })
+  void a_capacitor_of_farads_has_lost_a_sign_unless_it_is_made_for_it(
+      String written, String value, int said) {
+    String bom = "Ref,Value\nC1,%s\nR1,1k\n".formatted(written);
+    assertEquals(value + " 1 kΩ", value(bom));
+    assertEquals(said, count(bom, Kind.VALUE_NOT_UNDERSTOOD));
+  }
+
+  @Test
+  void of_a_part_that_is_left_out_no_value_is_missed() {
+    assertEquals(0, count("Ref,Value\nC1,DNP\nR1,1k\n", Kind.VALUE_NOT_UNDERSTOOD));
+  }
+
+  @Test
+  void a_column_of_how_parts_are_mounted_holds_no_values() {
+    String bom = "Ref,Qty,Description,Type\nJ1,1,Power jack,Through-hole\nU1,1,Timer,SMD\n";
+    assertEquals(List.of("1 [J1] Power jack", "1 [U1] Timer"), parts(bom));
+    String types = "Ref,Qty,Description,Type\nJ1,1,Power jack,DC-5\nU1,1,Timer,NE555\n";
+    assertEquals(List.of("1 [J1] DC-5", "1 [U1] NE555"), parts(types));
+  }
+
+  @Test
+  void a_column_may_say_what_is_optional() {
+    String bom = "Identifier,Plain Name,Optional?\nR1,10k,No\nR2,22k,Yes\nR3,1k,\n";
+    assertEquals(
+        List.of(Item.Fitting.FITTED, Item.Fitting.OPTIONAL, Item.Fitting.FITTED),
+        items(bom).stream().map(Item::fitting).toList());
+    assertEquals(List.of(3), lines(bom, Kind.OPTIONAL_PART));
+    assertEquals("10 kΩ 22 kΩ 1 kΩ", value(bom));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "10k 0.1 % or better, 0",
+    "LM358 or similar, 0",
+    "LM358 or NE5532, 1",
+    "LM358 or MORE5532, 0"
+  })
+  void better_and_similar_are_no_alternative(String value, int said) {
+    assertEquals(said, count("Ref,Value\nU1,%s\nR1,1k\n".formatted(value), Kind.OPTIONAL_PART));
+  }
+
+  // --- the same parts listed twice
+
+  private static final String ONE_BY_ONE =
+      "Item,Qty,Ref,Value\n,,C1,10n\n,,C2,10n\n,,R1,1k\nTogether\nItem,Qty,Ref,Value\n";
+
+  @Test
+  void parts_that_are_listed_again_together_are_read_once() {
+    String bom = ONE_BY_ONE + "1,2,\"C1, C2\",10n\n2,1,R1,1k\n";
+    assertEquals(List.of("1 [C1] 10n", "1 [C2] 10n", "1 [R1] 1k"), parts(bom));
+    assertEquals(List.of(5, 6, 6), lines(bom, Kind.ROW_IGNORED).stream().sorted().toList());
+    assertEquals(0, count(bom, Kind.DESIGNATOR_TWICE));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'1,2,\"C1, C2\",10n\n2,1,R1,2k\n', 3",
+    "'1,2,\"C1, C2\",10n\n', 2",
+    "'1,2,\"C1, C2\",10n\n2,1,R1,1k\n2,1,R2,1k\n', 3",
+    "'1,1,R2,1k\n', 0"
+  })
+  void others_below_a_second_header_count(String rows, int twice) {
+    String bom = ONE_BY_ONE + rows.replace("\\n", "\n");
+    assertEquals(twice, count(bom, Kind.DESIGNATOR_TWICE));
+    assertEquals(3 + rows.replace("\\n", "\n").lines().count(), items(bom).size());
+  }
+
   private static Item item(String bom) {
     return items(bom).get(0);
   }

@@ -43,7 +43,6 @@ class DesignatorListTest {
           REF**                       | REF**
           C  2,C  3                   | C2 C3
           1N1                         | 1N1
-          TP1 (test)                  | TP1
           SW1_COUNTER,SW2_RESET       | SW1_COUNTER SW2_RESET
           J3,D1                       | J3 D1
           Q1A                         | Q1A
@@ -62,6 +61,22 @@ class DesignatorListTest {
         expected, String.join(" ", list.designators().stream().map(Designator::text).toList()));
     assertEquals("", list.otherText());
     assertEquals(List.of(), list.faults());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "TP1 (test), TP1, test",
+    "C2(100n), C2, 100n",
+    "'C2(100n), C3 (220n)', C2 C3, '100n, 220n'",
+    "C31 Do-Not-Install, C31, Do-Not-Install",
+    "C31 not fitted, C31, not fitted",
+    "C31 see text, '', C31 see text"
+  })
+  void a_remark_on_a_designator_is_kept(String cell, String names, String remark) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(
+        names, String.join(" ", list.designators().stream().map(Designator::text).toList()));
+    assertEquals(remark, list.otherText());
   }
 
   @ParameterizedTest

@@ -26,6 +26,23 @@ class PartKindTest {
     "T1, Uncoupler 1, 1935161, '', UNKNOWN",
     "T6, Power, 1935161, '', UNKNOWN",
     "T2, BC557, '', TO-92, BIPOLAR_TRANSISTOR",
+    // the number of a sheet stands before the letters
+    "2.R1, 10k, '', '', RESISTOR",
+    "3C4, 100n, '', '', CAPACITOR",
+    "3V3, 3.3V, '', '', UNKNOWN",
+    // of letters that nobody knows the unit of the value tells
+    "CA1, 220pF, '', '', CAPACITOR",
+    "RE1, 10 kOhm, '', '', RESISTOR",
+    "DR1, 10uH, '', '', INDUCTOR",
+    "CA1, 220, '', '', UNKNOWN",
+    "ZV1, 10 kOhm 220pF, '', '', UNKNOWN",
+    // what stands in a column of types alone
+    "D9, '', ZENER-DIODE, DO41, ZENER_DIODE",
+    "VR1, L78S05CV, '', TO220, REGULATOR",
+    "Q2, BSS138, '', SOT23, MOSFET",
+    "Q2, BSS63, '', SOT23, BIPOLAR_TRANSISTOR",
+    "O3, FOD817B, '', DIP-4, OPTOCOUPLER",
+    "P1, TST, '', Measurement_Point_Round, BOARD_FEATURE",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =
@@ -36,6 +53,37 @@ class PartKindTest {
                 + "\n");
     Item item = reading.kit().boards().get(0).items().get(0);
     assertEquals(kind, item.partType().kind(), reading.problems().toString());
+  }
+
+  /** Words of other languages, as dictionaries of the trade have them. */
+  @ParameterizedTest(name = "{0} {1} is a {2}")
+  @CsvSource({
+    "C3, capacitor electrolítico, ELECTROLYTIC_CAPACITOR",
+    "C3, condensateur électrolytique, ELECTROLYTIC_CAPACITOR",
+    "C3, condensador eletrolítico, ELECTROLYTIC_CAPACITOR",
+    "C3, condensatore elettrolitico, ELECTROLYTIC_CAPACITOR",
+    "C3, kondensator elektrolityczny, ELECTROLYTIC_CAPACITOR",
+    "C3, Elektrolytkondensator, ELECTROLYTIC_CAPACITOR",
+    "C3, конденсатор электролитический, ELECTROLYTIC_CAPACITOR",
+    "C3, 电解电容, ELECTROLYTIC_CAPACITOR",
+    "C3, capacitor de tântalo, TANTALUM_CAPACITOR",
+    "C3, condensador cerámico, CERAMIC_CAPACITOR",
+    "C3, condensateur céramique, CERAMIC_CAPACITOR",
+    "P1, Potenziometro, POTENTIOMETER",
+    "Y1, cristal, CRYSTAL",
+    "F1, fusible, FUSE",
+    "F1, fusível, FUSE",
+    "D1, diodo zener, ZENER_DIODE",
+    "D1, диод Шоттки, SCHOTTKY_DIODE",
+    "D1, светодиод, LED",
+    "K1, FEMALE HEADER, PIN_HEADER",
+    "U1, 8Pin-DIL-Socket, SOCKET",
+    "U1, LED driver, INTEGRATED_CIRCUIT"
+  })
+  void a_description_tells_the_kind(String designator, String words, PartKind kind) {
+    KitReading reading =
+        KitTables.read("bom.csv", "ref;qty;description\n" + designator + ";1;" + words + "\n");
+    assertEquals(kind, reading.kit().boards().get(0).items().get(0).partType().kind());
   }
 
   /**

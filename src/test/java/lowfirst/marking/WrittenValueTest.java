@@ -17,6 +17,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What people write into the value cells of bills of materials. */
 class WrittenValueTest {
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "above U3, CAPACITANCE",
+    "beside u47, CAPACITANCE",
+    "see R47, RESISTANCE",
+    "at R12, INDUCTANCE",
+    "10-30M, RESISTANCE",
+    "1-2n2, CAPACITANCE"
+  })
+  void the_name_of_a_part_and_a_range_are_no_values(String text, Dimension measured) {
+    assertFalse(WrittenValue.parse(text, Optional.of(measured)).isRead());
+  }
+
   @ParameterizedTest(name = "{0} as {1} is {2}")
   @CsvSource(
       delimiter = '|',
@@ -24,6 +37,8 @@ class WrittenValueTest {
       value = {
         // text | expected | value | tolerance | voltage | power | leftover
         "4k7 | RESISTANCE | 4.7 kΩ | - | - | - | -",
+        "R47 | RESISTANCE | 470 mΩ | - | - | - | -",
+        "u47 | CAPACITANCE | 470 nF | - | - | - | -",
         "4.7 k | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "4,7k | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "4R7 | RESISTANCE | 4.7 Ω | - | - | - | -",

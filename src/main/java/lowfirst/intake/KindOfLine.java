@@ -1,0 +1,65 @@
+package lowfirst.intake;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import lowfirst.marking.WrittenValue;
+import lowfirst.part.PartKind;
+
+/** The kind of part that a line of a BOM names, by what its cells say. */
+final class KindOfLine {
+  /** What others sit in, whatever the letters of the designator say. */
+  private static final Set<PartKind> HOLDERS =
+      EnumSet.of(
+          PartKind.SOCKET, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.FUSE_HOLDER);
+
+  private KindOfLine() {}
+
+  /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
+  static PartKind of(List<String> cells) {
+    String value = cells.get(PartTypeReader.VALUE);
+    String prefix = cells.get(PartTypeReader.LETTERS);
+    var guess = new PartKindGuess();
+    guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byTypeNumber(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.PACKAGE)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
+    Optional<PartKind> described = PartKindWords.byWords(cells.get(PartTypeReader.DESCRIPTION));
+    boolean holds = value.isEmpty() && described.filter(HOLDERS::contains).isPresent();
+    guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
+    if (value.isEmpty() && described.isEmpty()) {
+      guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
+    }
+    guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.OTHER_TEXT)), PartKindGuess.WEAK);
+    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
+    boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
+    guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
+    boolean valued =
+        letters
+            .flatMap(PartTypeReader::dimension)
+            .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
+            .isPresent();
+    guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
+    PartKind kind = guess.kind();
+    boolean unheard = letters.isEmpty() && !prefix.isEmpty();
+    return kind == PartKind.UNKNOWN && unheard ? byUnit(cells) : kind;
+  }
+
+  /** Where nothing else tells, the unit of the value does. */
+  private static PartKind byUnit(List<String> cells) {
+    String value =
+        cells.get(PartTypeReader.VALUE).isEmpty()
+            ? cells.get(PartTypeReader.DESCRIPTION)
+            : cells.get(PartTypeReader.VALUE);
+    if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
+      return PartKind.UNKNOWN;
+    }
+    return Stream.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.INDUCTOR)
+        .filter(kind -> WrittenValue.showsUnit(value, PartTypeReader.dimension(kind).orElseThrow()))
+        .reduce((one, other) -> PartKind.UNKNOWN)
+        .orElse(PartKind.UNKNOWN);
+  }
+}

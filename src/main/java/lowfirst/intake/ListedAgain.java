@@ -1,0 +1,31 @@
+package lowfirst.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The same parts listed again below a second header, as some exports do: one by one, then like ones
+ * together.
+ *
+ * @param line of the second header
+ * @param rows how many rows stand above it
+ */
+record ListedAgain(int line, int rows) {
+
+  /** Whether the rows below name just the designators of those above, each with the same value. */
+  boolean isIn(List<TableRow> all) {
+    Map<String, String> above = values(all.subList(0, rows));
+    return !above.isEmpty() && above.equals(values(all.subList(rows, all.size())));
+  }
+
+  private static Map<String, String> values(List<TableRow> rows) {
+    var values = new HashMap<String, String>();
+    for (TableRow row : rows) {
+      DesignatorList.parse(row.text(Column.DESIGNATORS))
+          .designators()
+          .forEach(designator -> values.put(designator.text(), row.text(Column.VALUE)));
+    }
+    return values;
+  }
+}
