@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -141,6 +142,33 @@ final class HeaderDoubts {
     if (other.isPresent()) {
       return other.get();
     }
+    return halfFound(kind, file, cut).orElseGet(() -> nothingFound(kind, file));
+  }
+
+  /** The line that heads some of the columns that a table can't do without, but not all. */
+  private static Optional<Problem> halfFound(TableKind kind, String file, Cut cut) {
+    for (Row row : cut.rows().subList(0, Math.min(cut.rows().size(), Cut.SEARCHED))) {
+      List<Column> found =
+          Stream.of(Column.values()).filter(one -> HeaderWords.cell(kind, row, one) >= 0).toList();
+      List<Column> missing = kind.required().stream().filter(one -> !found.contains(one)).toList();
+      if (found.size() > 2 && !missing.isEmpty() && missing.size() < kind.required().size()) {
+        return Optional.of(
+            new Problem(
+                Kind.HEADER_NOT_FOUND,
+                Place.ofLine(file, row.line()),
+                "this looks like a header, but nothing in it names "
+                    + String.join(" or ", missing.stream().map(Column::words).toList()),
+                "name the column, for example with --column "
+                    + kind.key()
+                    + "."
+                    + missing.get(0).key()
+                    + "=HEADER"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Problem nothingFound(TableKind kind, String file) {
     String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
     return new Problem(
         Kind.HEADER_NOT_FOUND,

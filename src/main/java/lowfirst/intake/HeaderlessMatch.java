@@ -105,8 +105,14 @@ final class HeaderlessMatch {
                         && CellShapes.filledShare(below, cell) > 0.95);
   }
 
-  /** A first row without a number, where all others have one, is a header nobody knows. */
+  /**
+   * A first row without a number, where all others have one, is a header nobody knows; a single
+   * word above wider rows is a title.
+   */
   private boolean firstRowIsHeader() {
+    if (width > 1 && !rows.isEmpty() && !rows.get(0).fillsMoreThan(1)) {
+      return false;
+    }
     for (Header.Use use : uses) {
       boolean names = use.column() == Column.DESIGNATORS || use.column() == Column.DESIGNATOR;
       if (names && !rows.isEmpty() && CellShapes.isDesignators(rows.get(0).cell(use.cell()))) {

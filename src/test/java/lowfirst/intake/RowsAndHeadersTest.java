@@ -416,6 +416,46 @@ class RowsAndHeadersTest {
             .toList());
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Ref,X1,Y1,X2,Y2,Rotation,Side | 1 | X or Y | x",
+        "Ref,Mid X,Height,Rotation,Side | 1 | Y | y",
+        "Number of the part,Mid X,Mid Y,Rotation,Side | 1 | designator | designator",
+        "a list,of parts | 0 | |",
+      })
+  void of_a_header_that_lacks_a_column_the_missing_one_is_named(
+      String header, int line, String missing, String key) {
+    int cells = header.split(",").length;
+    String row = "lamp one" + ",1.5".repeat(Math.max(0, cells - 2)) + ",top\n";
+    Problem said =
+        KitTables.read("placements.csv", header + "\n" + row + row).problems().stream()
+            .filter(problem -> problem.kind() == Kind.HEADER_NOT_FOUND)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(line, said.place().line());
+    assertEquals(
+        missing == null
+            ? "no line could be read as a header with: designator, X, Y"
+            : "this looks like a header, but nothing in it names " + missing,
+        said.message());
+    assertTrue(
+        said.remedy().contains(key == null ? "=1 for the first" : "placements." + key + "=HEADER"));
+  }
+
+  @Test
+  void a_word_above_rows_without_a_header_is_a_title() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "[PARTS]\nR1,10.5,20.5,0,TOP\nR2,30.5,20.5,0,TOP\nR3,50.5,20.5,0,TOP\n"
+                + "R4,70.5,20.5,0,BOT\n[MARKS]\nF1,1,1\n");
+    assertEquals(5, reading.kit().boards().get(0).placements().size());
+    assertEquals(0, count(reading, Kind.ROW_LENGTH));
+    assertEquals(2, count(reading, Kind.ROW_IGNORED));
+  }
+
   @Test
   void rows_below_another_header_without_coordinates_are_not_read() {
     KitReading reading =
