@@ -45,10 +45,7 @@ final class PipeTable {
 
   /** The text without marks that stand for the look of words; itself when it has none. */
   static String plain(String written) {
-    String text =
-        written.contains("<br") || written.contains("<BR")
-            ? LINE_BREAK.matcher(written).replaceAll(" ")
-            : written;
+    String text = written.indexOf('<') < 0 ? written : LINE_BREAK.matcher(written).replaceAll(" ");
     if (text.indexOf('|') < 0 || !isIn(text)) {
       return text;
     }
