@@ -21,12 +21,15 @@ record PartLines(List<Row> rows, int read, boolean signed) {
 
   private static final String NAME = "([A-Z]{1,4})\\d{1,4}[A-Z]?(?:_[A-Z0-9]{1,6})?";
 
-  /** More of the same letters after any sign, of other letters only after a comma or a word. */
+  /**
+   * More of the same letters after any sign, of other letters only after a comma or a word. What
+   * was taken is never given back: some signs fit twice, and all ways to take them would be tried.
+   */
   private static final String NAMES =
       NAME
-          + "(?:\\s*(?:,|;|\\band\\b|\\bund\\b)\\s*[A-Z]{1,4}\\d{1,4}[A-Z]?(?![A-Z0-9])"
+          + "(?>\\s*(?:,|;|\\band\\b|\\bund\\b)\\s*[A-Z]{1,4}\\d{1,4}[A-Z]?(?![A-Z0-9])"
           + "|\\s*(?:[-–/&+~]|\\.{2,3})\\s*\\L\\d{1,4}(?![A-Z0-9])|[-–/,~]\\d{1,4}(?![A-Za-z0-9.])"
-          + "|,?\\s+\\L\\d{1,4}(?=[\\s,:=]+\\S))*";
+          + "|,?\\s+\\L\\d{1,4}(?=[\\s,:=]+\\S))*+";
 
   private static final String BULLET = "\\s*(?:[-*•]\\s+|\\d{1,3}[.)]\\s+)?";
   private static final String COUNT = "(?:(\\d{1,4})\\s*[x×*]\\s*|\\(?(\\d{1,4})\\)?\\s+%s)?";
@@ -54,14 +57,18 @@ record PartLines(List<Row> rows, int read, boolean signed) {
   /** A longer line is prose. */
   private static final int LONGEST = 300;
 
+  /** Nobody jots down more characters. */
+  private static final int MOST_CHARACTERS = 200_000;
+
   /** Fewer are no list. */
   private static final int FEWEST = 3;
 
   /**
-   * The list that {@code text} is; empty when most of its lines hold no part, or bars part them.
+   * The list that {@code text} is; empty when most of its lines hold no part, or bars part them, or
+   * it is too long.
    */
   static Optional<PartLines> in(String text) {
-    if (text.indexOf('|') >= 0) {
+    if (text.length() > MOST_CHARACTERS || text.indexOf('|') >= 0) {
       return Optional.empty();
     }
     PartLines first = by(NAMES_FIRST, text);
