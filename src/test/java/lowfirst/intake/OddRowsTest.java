@@ -91,6 +91,21 @@ class OddRowsTest {
     assertEquals(side, Preamble.side(List.of(row("List"), row(line))).orElse(""));
   }
 
+  /** A row of numbers, and above it a line that states something: those lines are prose. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "Unit: mil/R1|100|200, 1",
+    "List/Side: bottom/R1|1.5|-2|0, 2",
+    "List/R1|100|200, 0",
+    "Unit: mil/R1|100|top, 0",
+    "Unit: mil, 0",
+    "R1|100|200/Unit: mil, 0"
+  })
+  void prose_in_front_of_numbers_counts_where_it_states_a_unit_or_side(String text, int lines) {
+    List<Row> rows = Arrays.stream(text.split("/")).map(OddRowsTest::row).toList();
+    assertEquals(lines, Preamble.before(rows).size());
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "Page 2 of 3|, true",
@@ -285,6 +300,18 @@ class OddRowsTest {
   void designators_alone_belong_to_a_line_above_that_has_too_few(
       String above, String cells, boolean missing) {
     assertEquals(missing, RunOnRow.isMissing(BOM, row(above), row(cells)));
+  }
+
+  @Test
+  void where_a_row_runs_on_its_place_and_the_reason_are_said() {
+    Problem alone = RunOnRow.said("bom.csv", BOM, row("R3||"), false);
+    assertEquals(7, alone.place().line());
+    assertEquals(1, alone.place().column());
+    assertTrue(alone.message().startsWith("the row holds nothing but designators"));
+    assertTrue(alone.remedy().contains("write its quantity and value"));
+    Problem merged = RunOnRow.said("bom.csv", BOM, row("R3|1|"), true);
+    assertTrue(merged.message().contains("as below a merged cell; R3 was added"));
+    assertTrue(merged.remedy().contains("write its value into the row"));
   }
 
   @Test

@@ -57,6 +57,11 @@ class SilentReadingTest {
         asked.message());
     assertTrue(asked.remedy().contains("bom.fitted=3, or the one that counts"), asked.remedy());
     assertTrue(
+        only("ref,value,Zeta\nR1,1k,yes\nR2,2k,no\nTop side,,\n", Kind.OPTIONAL_PART)
+            .message()
+            .endsWith("(no, yes)"),
+        "a heading answers nothing");
+    assertTrue(
         only("ref,value,Big One\nR1,1k,x\nR2,2k,\n", Kind.OPTIONAL_PART)
             .remedy()
             .contains("--column \"bom.fitted=Big One\""));
@@ -85,6 +90,12 @@ class SilentReadingTest {
         "#C2 was read as a part of that name, though the # may mean that it is not fitted",
         one.message());
     assertEquals(3, one.place().line());
+    assertEquals("take the part out if it is not fitted, else delete the #", one.remedy());
+    assertTrue(
+        only("ref,value\n#C1,1n\n#C2,1n\n#C3,1n\n#C4,1n\n#C5,1n\n#C6,1n\n", Kind.OPTIONAL_PART)
+            .message()
+            .startsWith("#C1, #C2, #C3, #C4, #C5, #C6 were read"),
+        "six are named");
     Problem many =
         only(
             "ref,value\nR1,1k\n#C1,1n\n#C2,1n\n#C3,1n\n#C4,1n\n#C5,1n\n#C6,1n\n#C7,1n\n",
