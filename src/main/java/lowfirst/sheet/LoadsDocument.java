@@ -45,6 +45,7 @@ public final class LoadsDocument {
     if (!rails.isEmpty()) {
       blocks.add(rails(rails));
     }
+    MissingNumbers.of(studies, rails).ifPresent(blocks::add);
     blocks.addAll(cautions());
     for (List<ChannelStudy> alike : alike(studies)) {
       addChannel(alike, blocks);
@@ -274,9 +275,7 @@ public final class LoadsDocument {
                   + study.inputs().channel().name()
                   + "; the others have the same numbers in their own rows."));
     }
-    if (!study.remedies().isEmpty()) {
-      blocks.add(remedies(study.remedies()));
-    }
+    addRemedies(study.remedies(), blocks);
     blocks.add(new Facts(measured(study)));
     study
         .curve()
@@ -301,20 +300,25 @@ public final class LoadsDocument {
             + alike.get(alike.size() - 1).inputs().channel().name();
   }
 
-  private static Table remedies(List<Remedy> remedies) {
+  /** What is missing stands above, for all channels together. */
+  private static void addRemedies(List<Remedy> remedies, List<Block> blocks) {
     Map<String, String> changes = new LinkedHashMap<>();
-    for (Remedy remedy : remedies) {
+    for (Remedy remedy : MissingNumbers.without(remedies)) {
       changes.putIfAbsent(LoadsWords.words(remedy), LoadsWords.part(remedy.check()));
     }
-    return new Table(
-        "What to change: any one line of each part",
-        List.of(
-            new Table.Column("for", Table.Align.START, 25),
-            new Table.Column("change", Table.Align.START, 75)),
-        changes.entrySet().stream()
-            .limit(2L * REMEDIES_SHOWN)
-            .map(entry -> cells(entry.getValue(), entry.getKey()))
-            .toList());
+    if (changes.isEmpty()) {
+      return;
+    }
+    blocks.add(
+        new Table(
+            "What to change: any one line of each part",
+            List.of(
+                new Table.Column("for", Table.Align.START, 25),
+                new Table.Column("change", Table.Align.START, 75)),
+            changes.entrySet().stream()
+                .limit(2L * REMEDIES_SHOWN)
+                .map(entry -> cells(entry.getValue(), entry.getKey()))
+                .toList()));
   }
 
   private static List<Facts.Fact> measured(ChannelStudy study) {
@@ -359,9 +363,7 @@ public final class LoadsDocument {
     blocks.add(new Heading(2, "Rail " + rail.rail().name()));
     blocks.add(
         new Paragraph("Counted as on together: " + String.join(", ", rail.channels()) + "."));
-    if (!rail.remedies().isEmpty()) {
-      blocks.add(remedies(rail.remedies()));
-    }
+    addRemedies(rail.remedies(), blocks);
     blocks.add(checks(rail.checks()));
     blocks.add(sources(rail.checks()));
   }

@@ -1,0 +1,79 @@
+package lowfirst.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import lowfirst.channel.ChannelStudy;
+import lowfirst.channel.RailFinding;
+import lowfirst.channel.Remedy;
+import lowfirst.sheet.Block.Cell;
+import lowfirst.sheet.Block.Table;
+
+/** The numbers that findings lack: each once, with all that it would help to decide. */
+final class MissingNumbers {
+  /** So many channels and rails are named. */
+  private static final int NAMED = 3;
+
+  private final Map<String, Set<String>> checks = new LinkedHashMap<>();
+  private final Map<String, Set<String>> places = new LinkedHashMap<>();
+
+  private MissingNumbers() {}
+
+  /** Nothing where no number is missing. */
+  static Optional<Table> of(List<ChannelStudy> studies, List<RailFinding> rails) {
+    var missing = new MissingNumbers();
+    studies.forEach(study -> missing.add(study.inputs().channel().name(), study.remedies()));
+    rails.forEach(rail -> missing.add("rail " + rail.rail().name(), rail.remedies()));
+    return missing.checks.isEmpty() ? Optional.empty() : Optional.of(missing.table());
+  }
+
+  /** The remedies that change something, and don't ask for a number. */
+  static List<Remedy> without(List<Remedy> remedies) {
+    return remedies.stream().filter(remedy -> !isOne(remedy)).toList();
+  }
+
+  private static boolean isOne(Remedy remedy) {
+    return remedy.action() == Remedy.Action.LOOK_UP;
+  }
+
+  private void add(String place, List<Remedy> remedies) {
+    for (Remedy remedy : remedies) {
+      if (isOne(remedy)) {
+        String words = LoadsWords.words(remedy);
+        checks.computeIfAbsent(words, none -> new LinkedHashSet<>()).add(remedy.check().words());
+        places.computeIfAbsent(words, none -> new LinkedHashSet<>()).add(place);
+      }
+    }
+  }
+
+  private Table table() {
+    return new Table(
+        "What is missing: each line",
+        List.of(
+            new Table.Column("change", Table.Align.START, 40),
+            new Table.Column("to decide", Table.Align.START, 38),
+            new Table.Column("of", Table.Align.START, 22)),
+        checks.entrySet().stream()
+            .map(
+                entry ->
+                    row(
+                        entry.getKey(),
+                        String.join(", ", entry.getValue()),
+                        named(new ArrayList<>(places.get(entry.getKey())))))
+            .toList());
+  }
+
+  private static String named(List<String> names) {
+    String first = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
+    return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
+  }
+
+  private static Table.Row row(String... texts) {
+    return new Table.Row(Stream.of(texts).map(Cell::of).toList());
+  }
+}
