@@ -85,31 +85,40 @@ final class DiodeChecks {
     return in.knows(Term.INDUCTANCE) ? in.datum(Term.PERIOD) : in.datum(Term.INDUCTANCE);
   }
 
+  /** A rating at the leads' temperature needs them, and they get no hotter than the junction. */
   private static Check average(ChannelInputs in) {
-    double rating = in.low(Term.DIODE_AVERAGE_RATING);
-    double air = in.low(Term.DIODE_RATING_AIR);
+    boolean leads = in.knows(Term.DIODE_RATING_LEAD);
+    Datum ratedAt = in.datum(leads ? Term.DIODE_RATING_LEAD : Term.DIODE_RATING_AIR);
+    double around = leads ? junctionCelsius(in) : in.ambient();
     double junction = in.low(Term.DIODE_JUNCTION_RATING);
-    double left = Math.max(0, (junction - in.ambient()) / (junction - air));
-    double warm = in.ambient() <= air ? 1 : left;
+    double left = Math.max(0, (junction - around) / (junction - ratedAt.low()));
+    double warm = around <= ratedAt.low() ? 1 : left;
+    Datum[] data = {
+      in.datum(Term.LOAD_CURRENT),
+      in.datum(Term.SUPPLY),
+      in.datum(Term.AMBIENT),
+      in.datum(Term.DIODE_AVERAGE_RATING),
+      ratedAt,
+      in.datum(Term.DIODE_JUNCTION_RATING)
+    };
     return bounded(
         in,
         CheckKind.DIODE_CURRENT,
         averageAmps(in),
-        rating * warm,
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.SUPPLY),
-        in.datum(Term.AMBIENT),
-        in.datum(Term.DIODE_AVERAGE_RATING),
-        in.datum(Term.DIODE_RATING_AIR),
-        in.datum(Term.DIODE_JUNCTION_RATING));
+        in.low(Term.DIODE_AVERAGE_RATING) * warm,
+        leads ? Datum.with(data, in.datum(Term.DIODE_FORWARD), in.datum(Term.DIODE_RTH)) : data);
+  }
+
+  private static double junctionCelsius(ChannelInputs in) {
+    double watts = in.high(Term.DIODE_FORWARD) * averageAmps(in);
+    return in.ambient() + watts * in.high(Term.DIODE_RTH);
   }
 
   private static Check temperature(ChannelInputs in) {
-    double watts = in.high(Term.DIODE_FORWARD) * averageAmps(in);
     return bounded(
         in,
         CheckKind.DIODE_TEMPERATURE,
-        in.ambient() + watts * in.high(Term.DIODE_RTH),
+        junctionCelsius(in),
         in.low(Term.DIODE_JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
         in.datum(Term.AMBIENT),
         in.datum(Term.LOAD_CURRENT),

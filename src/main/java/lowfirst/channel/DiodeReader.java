@@ -1,8 +1,10 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.quantity.Source;
 
@@ -20,8 +22,8 @@ final class DiodeReader {
             : reverse);
     Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
     data.add(average);
-    Datum ratingAir = ratingAir(ratings, name);
-    data.add(ratingAir);
+    Datum ratedAt = ratedAt(ratings, name);
+    data.add(ratedAt);
     Datum peak = ratings.limit(Term.DIODE_PEAK_RATING, DatasheetSymbol.IFRM);
     data.add(peak.isKnown() ? peak : impliedPeak(average));
     Datum forward = ratings.harm(Term.DIODE_FORWARD, DatasheetSymbol.VF);
@@ -40,7 +42,7 @@ final class DiodeReader {
     data.add(
         resistance.isKnown()
             ? resistance
-            : impliedResistance(resistance, average, ratingAir, forward, junction));
+            : impliedResistance(resistance, average, ratedAt, forward, junction));
     data.add(
         kind == PartKind.SCHOTTKY_DIODE
             ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
@@ -48,15 +50,21 @@ final class DiodeReader {
     return PartData.plain(PartData.Role.FLYBACK_DIODE, name, kind, data);
   }
 
-  private static Datum ratingAir(Ratings ratings, String name) {
-    return ratings.about(DatasheetSymbol.IFAV).stream()
+  /**
+   * Up to which temperature the average current is rated: that of the air or, where some maker
+   * holds the leads at it, that of the leads, which may be far above the air.
+   */
+  private static Datum ratedAt(Ratings ratings, String name) {
+    List<DatasheetLine> lines = ratings.about(DatasheetSymbol.IFAV);
+    boolean leads =
+        lines.stream().anyMatch(line -> at(line, "TA").isEmpty() && at(line, "TL").isPresent());
+    Term term = leads ? Term.DIODE_RATING_LEAD : Term.DIODE_RATING_AIR;
+    return lines.stream()
         .flatMap(
             line -> {
-              TestCondition condition = TestCondition.parse(line.condition());
-              OptionalDouble at =
-                  condition.value("TA").isPresent() ? condition.value("TA") : condition.value("TL");
+              OptionalDouble at = at(line, "TA").isPresent() ? at(line, "TA") : at(line, "TL");
               return at.isPresent()
-                  ? Stream.of(Datum.of(Term.DIODE_RATING_AIR, at.getAsDouble(), line.source()))
+                  ? Stream.of(Datum.of(term, at.getAsDouble(), line.source()))
                   : Stream.empty();
             })
         .min(java.util.Comparator.comparingDouble(Datum::nominal))
@@ -65,6 +73,10 @@ final class DiodeReader {
                 Term.DIODE_RATING_AIR,
                 25,
                 Source.assumed("rated at 25 °C", "datasheets.csv, IFav of " + name + ", TA=")));
+  }
+
+  private static OptionalDouble at(DatasheetLine line, String symbol) {
+    return TestCondition.parse(line.condition()).value(symbol);
   }
 
   /** A half-wave rating of an average implies a peak of π times it at every cycle. */
@@ -79,11 +91,15 @@ final class DiodeReader {
 
   /**
    * The rating IFav at TA promises TJ ≤ TJmax there, so RthJA ≤ (TJmax − TA)/(VF·IFav) when mounted
-   * as the maker did.
+   * as the maker did. A rating at the leads' temperature tells nothing of the way from there to the
+   * air.
    */
   private static Datum impliedResistance(
       Datum absent, Datum average, Datum air, Datum forward, Datum junction) {
-    if (!average.isKnown() || !forward.isKnown() || !junction.isKnown()) {
+    if (!average.isKnown()
+        || !forward.isKnown()
+        || !junction.isKnown()
+        || air.term() == Term.DIODE_RATING_LEAD) {
       return absent;
     }
     double watts = forward.high() * average.low();

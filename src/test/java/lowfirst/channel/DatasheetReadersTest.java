@@ -235,12 +235,27 @@ class DatasheetReadersTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"TA=75C, 75", "TL=90C, 90", "'TA=55C, TL=90C', 55", "'', 25"})
-  void a_diodes_rating_holds_up_to_the_temperature_in_its_condition(String condition, double air) {
-    assertEquals(
-        air,
-        only("T-DIODE", "IFav", condition, "3", "A").inputs().low(Term.DIODE_RATING_AIR),
-        1e-12);
+  @CsvSource({
+    "TA=75C, DIODE_RATING_AIR, 75",
+    "TL=90C, DIODE_RATING_LEAD, 90",
+    "'TA=55C, TL=90C', DIODE_RATING_AIR, 55",
+    "'', DIODE_RATING_AIR, 25"
+  })
+  void a_diodes_rating_holds_up_to_the_temperature_in_its_condition(
+      String condition, Term term, double celsius) {
+    ChannelInputs in = only("T-DIODE", "IFav", condition, "3", "A").inputs();
+    assertEquals(celsius, in.low(term), 1e-12);
+    assertEquals(term == Term.DIODE_RATING_LEAD, in.knows(Term.DIODE_RATING_LEAD));
+  }
+
+  @Test
+  void a_rating_at_the_leads_tells_nothing_of_the_way_to_the_air() {
+    ChannelKit leads = only("T-DIODE", "IFav", "TL=75C", "3", "A");
+    assertEquals(40, leads.inputs().high(Term.DIODE_RTH), 1e-9, "stated");
+    assertFalse(leads.withoutDatasheet("T-DIODE", "RthJA").inputs().knows(Term.DIODE_RTH));
+    // where some maker rates so, the lowest temperature is taken for that of the leads
+    ChannelKit both = leads.datasheet("T-DIODE", "IFav", "TA=70C", "", "3", "A");
+    assertEquals(70, both.inputs().low(Term.DIODE_RATING_LEAD), 1e-12);
   }
 
   @Test

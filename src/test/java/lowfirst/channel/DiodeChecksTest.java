@@ -63,6 +63,34 @@ class DiodeChecksTest {
     assertEquals(amps, check.allowedAmount(), 1e-9, "3 A · (150 − TA)/(150 − 75)");
   }
 
+  /** By hand: the leads at most as hot as the junction, 40 °C + 44 K/A · I; 3 A · (150 − TL)/75. */
+  @ParameterizedTest
+  @CsvSource({
+    "50, 1, 2.64, CARRIES", // 84 °C
+    "25, 1.5, 1.76, CARRIES", // 106 °C
+    "5, 1.9, 1.056, OVERLOADED", // 123.6 °C: at the air's 40 °C it would bear 3 A
+  })
+  void a_rating_at_the_leads_temperature_is_held_to_the_leads(
+      double duty, double actual, double allowed, Verdict verdict) {
+    ChannelKit leads =
+        TYPICAL
+            .withoutDatasheet("T-DIODE", "IFav")
+            .datasheet("T-DIODE", "IFav", "TL=75C", "", "3", "A");
+    ChannelInputs in =
+        leads
+            .inputs()
+            .with(Term.SUPPLY, 24)
+            .with(Term.LOAD_CURRENT, 2)
+            .fitting(Fitted.PWM)
+            .with(Term.PWM_FREQUENCY, 500)
+            .with(Term.DUTY, duty);
+    amounts(actual, allowed, in, CheckKind.DIODE_CURRENT);
+    assertEquals(verdict, ChannelKit.check(in, CheckKind.DIODE_CURRENT).verdict());
+    Check unknown =
+        ChannelKit.check(in.with(Datum.missing(Term.DIODE_RTH)), CheckKind.DIODE_CURRENT);
+    assertEquals(Verdict.UNDECIDED, unknown.verdict());
+  }
+
   @Test
   void what_is_missing_may_pass_on_the_whole_current_and_is_named_where_that_fails() {
     for (Term term : List.of(Term.PERIOD, Term.INDUCTANCE)) {
