@@ -23,6 +23,9 @@ record Cut(
   /** Rows looked at to find the header. */
   static final int SEARCHED = 80;
 
+  /** Share of rows of the usual length without which words between blanks are no table. */
+  private static final double MOSTLY_EVEN = 0.5;
+
   /** Characters looked at to find the separator. */
   private static final int SAMPLE = 1 << 14;
 
@@ -195,7 +198,7 @@ record Cut(
       }
       Cut cut = by(separator, kind, file, text, map);
       double worth = cut.worth(kind);
-      boolean headed = worth > 0 && cut.header().index() >= 0;
+      boolean headed = worth > 0 && cut.header().index() >= 0 && !cut.isRagged(text);
       found |= separator.isOneCharacter() && (headed || OtherForm.isSideBySide(kind, cut.rows()));
       // Where another sign parts as well, a comma is more likely a decimal one.
       boolean comma = best.isEmpty() || best.get().separator() == Separator.COMMA;
@@ -206,7 +209,19 @@ record Cut(
       }
     }
     Cut cut = best.orElseGet(() -> blanksOrFirst(kind, file, text, map));
-    return cut.header().isGuessed() ? cut.orLines(kind, file, text, map) : cut;
+    return cut.header().isGuessed() ? cut.orLines(kind, file, text, map).orNone(kind) : cut;
+  }
+
+  /** Where runs of tabs bring columns below each other, as many of them as the words need. */
+  private boolean isRagged(String text) {
+    return separator == Separator.TAB && text.contains("\t\t") && fit() < 0.9;
+  }
+
+  /** At single blanks, rows of many lengths are prose, of which nothing is guessed. */
+  private Cut orNone(TableKind kind) {
+    boolean prose =
+        kind == TableKind.BOM && separator == Separator.BLANKS && evenness() < MOSTLY_EVEN;
+    return prose ? new Cut(separator, rows, new Header(-1, List.of(), List.of()), problems) : this;
   }
 
   /** A list of lines instead, where the text is one and has no header and no even columns. */
@@ -329,11 +344,16 @@ record Cut(
     if (score == 0 || header.index() < 0) {
       return header.index() < 0 && header.isComplete(kind) ? 0.1 * evenness() : 0;
     }
+    return score * (0.5 + 0.5 * fit());
+  }
+
+  /** The share of rows from the header on that are as long as it. */
+  private double fit() {
     int length = rows.get(header.index()).cells().size();
     List<Row> below =
         rows.stream().skip(header.index()).filter(row -> !row.cell(0).startsWith("#")).toList();
     long fitting = below.stream().filter(row -> row.size() == length).count();
-    return score * (0.5 + 0.5 * fitting / Math.max(1, below.size()));
+    return (double) fitting / Math.max(1, below.size());
   }
 
   /** The share of rows that have the usual number of cells; 0 when that is one. */

@@ -74,7 +74,7 @@ public record DesignatorList(
       Pattern.compile(
           "(?:[\\s,;]*\\((?:(\\d{1,4})\\s?[xX×]|[x×]\\s?(\\d{1,4}))\\)|[\\s,;]+(\\d{1,4})\\s?[x×])$");
 
-  private static final Pattern NONE = Pattern.compile("[-–—]+|(?i:n/?a|none|nil|null|tb[ad])");
+  private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
   private static final String SEPARATORS = ",;\n\r|，、；";
   private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
 

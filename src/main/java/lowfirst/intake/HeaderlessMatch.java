@@ -35,6 +35,9 @@ final class HeaderlessMatch {
   /** More lines about the file stand before no header. */
   private static final int MOST_BEFORE = 20;
 
+  /** Share of rows that name a part, without which a text is no list of parts. */
+  private static final double FILLED = 0.4;
+
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
 
@@ -255,7 +258,8 @@ final class HeaderlessMatch {
     int best = -1;
     double most = 0.6;
     for (int cell = 0; cell < width; cell++) {
-      double share = taken[cell] ? 0 : CellShapes.designatorShare(rows, cell);
+      boolean mayName = !taken[cell] && CellShapes.filledShare(rows, cell) > FILLED;
+      double share = mayName ? CellShapes.designatorShare(rows, cell) : 0;
       if (share > most) {
         best = cell;
         most = share;

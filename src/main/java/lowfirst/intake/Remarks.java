@@ -74,7 +74,8 @@ final class Remarks {
 
   private static boolean isUnread(Header header, Row row) {
     for (Header.Use use : header.uses()) {
-      if (!row.cell(use.cell()).isEmpty()) {
+      // A package alone is that of the line above, ordered elsewhere.
+      if (use.column() != Column.PACKAGE && !row.cell(use.cell()).isEmpty()) {
         return false;
       }
     }

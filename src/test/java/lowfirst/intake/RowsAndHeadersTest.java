@@ -543,4 +543,50 @@ class RowsAndHeadersTest {
     assertEquals(List.of("1 [R1] 10k", "1 [R2] 22k"), parts(bom));
     assertEquals(1, count(read(bom), Kind.ROW_IGNORED));
   }
+
+  /** Where tabs only bring the columns below each other, their number tells nothing. */
+  @Test
+  void runs_of_tabs_part_two_cells() {
+    String bom =
+        "QTY\tPART NUMBER\t\tDESCRIPTION\t\tLOCATION\n"
+            + "2x\tDILB32P-223TLF\tDIP SOCKET\t\tU2, U5\n"
+            + "1x\t208-5\t\t\tDIP SWITCH 5 POS\tSW1\n"
+            + "8x\tK104K15X7RF\t\t.1UF CERAMIC CAPACITORS\tC1-C8\n";
+    assertEquals(
+        List.of(
+            "2 [U2, U5] DIP SOCKET",
+            "1 [SW1] DIP SWITCH 5 POS",
+            "8 [C1, C2, C3, C4, C5, C6, C7, C8] .1UF CERAMIC CAPACITORS"),
+        parts(bom));
+  }
+
+  @Test
+  void tabs_that_part_cells_may_leave_one_empty() {
+    String bom = "Qty\tValue\tCase\tRef\n1\t\t\tJ1\n2\t10k\t0207\tR1, R2\n1\t1n\t\tC1\n";
+    assertEquals(List.of("1 [J1] ", "2 [R1, R2] 10k", "1 [C1] 1n"), parts(bom));
+  }
+
+  /** No two rows are of a length here, three of five there; parts stand in half of the lines. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'- LED1 - LED8 / 3MM BL / 8\n- R9 - R16 / 220 / 0.1 / 8\n- J1 - J16 / SL 1X36G / 1\n/ PLUG SW / 16\n"
+        + "- S1 - S8 / KEY / 0.2 / 8 / 1\nShop\n- PCB 20 /10x10cm\n6.038', 0",
+    "'R1 10k 0207 x\nR2 22k 0207\nR3 1k 0207\nC1 1n\nC2 2n2 disc', 5"
+  })
+  void words_between_blanks_are_no_table_where_rows_have_any_length(String bom, int items) {
+    assertEquals(items, items(bom.replace("\\n", "\n")).size());
+  }
+
+  @Test
+  void where_few_rows_name_a_part_nothing_is_guessed() {
+    String notes =
+        "Panel\nuse pins, 3 options:\nempty, open\nlast, one\nQ1 or so, R23\nmore\nand more\n";
+    assertEquals(List.of(), items(notes));
+  }
+
+  @Test
+  void a_package_alone_is_no_part() {
+    String bom = "Qty,Ref,Value,Case,Shop\n1,R1,1k,0207,A\n,,,https://b/1,B 1\n1,R2,2k,0207,C\n";
+    assertEquals(List.of("1 [R1] 1k", "1 [R2] 2k"), parts(bom));
+  }
 }
