@@ -10,6 +10,9 @@ import lowfirst.sheet.pdf.CellLayout.Placed;
 
 /** The rows of a table as pieces, the header first; the header comes again on each page. */
 final class TablePieces {
+  /** Of a page, for the first row: it stays with the headings and the header above it. */
+  private static final double FIRST_SHARE = 0.8;
+
   private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
 
   private final Table table;
@@ -82,7 +85,8 @@ final class TablePieces {
             - repeated.map(Piece::height).orElse(0.0);
     for (int row = 0; row < rows.size(); row++) {
       Tags.Element rowElement = element.child("TR");
-      for (List<Placed> part : parts(placed(rows.get(row)), room)) {
+      double first = row == 0 ? room * FIRST_SHARE : room;
+      for (List<Placed> part : parts(placed(rows.get(row)), first, room)) {
         pieces.add(rowPiece(part, rowElement, table.rows().get(row), repeated));
       }
     }
@@ -97,16 +101,16 @@ final class TablePieces {
     return cells;
   }
 
-  /** A row as it is or, when longer than a page, in parts that each fit. */
-  private static List<List<Placed>> parts(List<Placed> row, double room) {
-    if (height(row) <= room) {
+  /** A row as it is or, when longer than {@code first}, in parts that each fit. */
+  private static List<List<Placed>> parts(List<Placed> row, double first, double room) {
+    if (height(row) <= first) {
       return List.of(row);
     }
     var parts = new ArrayList<List<Placed>>();
     int longest = row.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0);
     double drawn = height(row.stream().map(cell -> cell.part(0, 0)).toList());
     int from = 0;
-    double left = room - drawn;
+    double left = first - drawn;
     while (from < longest || from == 0) {
       int to = from + row.get(0).fitting(left + 2 * Style.CELL_EDGE);
       int start = from;

@@ -83,6 +83,34 @@ class KeptTogetherTest {
     assertEquals("a b c", overleaf(51, HEADING, THREE, THREE));
   }
 
+  /** 57 lines fill a page; 50 do with the heading and the header. The page before has 20 lines. */
+  @Test
+  void a_row_too_long_for_a_page_begins_below_its_header() throws Exception {
+    for (int count : List.of(50, 54, 60, 200)) {
+      String words =
+          IntStream.range(0, count).mapToObj(i -> "w" + i).collect(Collectors.joining("\n"));
+      Table table =
+          new Table(
+              "Caption",
+              List.of(new Table.Column("Head", Table.Align.START, 1)),
+              List.of(new Table.Row(List.of(Cell.of(words)))));
+      String next = overleaf(20, HEADING, table);
+      assertTrue(next.startsWith("Heading Caption Head w0 w1 "), count + ": " + next);
+      List<SeenPage> pages = pages(20, HEADING, table);
+      for (SeenPage page : pages.subList(2, pages.size())) {
+        assertEquals("Head", page.words().get(0), "the header comes again");
+        assertTrue(page.words().size() > 1, "and not alone");
+      }
+      long all =
+          pages.stream()
+              .flatMap(page -> page.words().stream())
+              .filter(word -> word.matches("w\\d+"))
+              .distinct()
+              .count();
+      assertEquals(count, all);
+    }
+  }
+
   @Test
   void a_heading_goes_with_what_it_heads() throws Exception {
     assertEquals("Heading a b c", overleaf(54, HEADING, THREE));
