@@ -55,7 +55,9 @@ final class BomReader {
     this.table = table;
     this.placedWords =
         placements.stream()
-            .map(placement -> placement.designator().text())
+            .map(Placement::designator)
+            .filter(designator -> !designator.isUsual())
+            .map(Designator::text)
             .filter(text -> text.indexOf(' ') > 0)
             .collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);

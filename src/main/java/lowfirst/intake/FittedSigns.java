@@ -108,7 +108,10 @@ final class FittedSigns {
   /** Whether one of the two cells about fitting says that the part is not fitted. */
   static boolean sayLeftOut(String fitted, String notFitted) {
     return (!notFitted.isEmpty() && !isNo(notFitted))
-        || (!isYes(fitted) && !isOptional(fitted) && (isNo(fitted) || mayLeaveOut(fitted)));
+        || (!fitted.isEmpty()
+            && !isYes(fitted)
+            && !isOptional(fitted)
+            && (isNo(fitted) || mayLeaveOut(fitted)));
   }
 
   /** Whether a cell says that a part is fitted or not, and nothing else. */
