@@ -53,9 +53,9 @@ final class MissingNumbers {
 
   private Table table() {
     return new Table(
-        "What is missing: each line",
+        "What is missing: find this",
         List.of(
-            new Table.Column("change", Table.Align.START, 40),
+            new Table.Column("find", Table.Align.START, 40),
             new Table.Column("to decide", Table.Align.START, 38),
             new Table.Column("of", Table.Align.START, 22)),
         checks.entrySet().stream()

@@ -394,13 +394,13 @@ class LoadsDocumentTest {
     assertTrue(
         voltage.startsWith("fuse breaks this voltage | undecided | 25.2 V | ? |  | "), voltage);
     assertTrue(voltage.contains(". MISSING: VN"), voltage);
-    List<String> missing = Said.rows(document, "What is missing: each line");
+    List<String> missing = Said.rows(document, "What is missing: find this");
     assertTrue(
         missing.stream()
             .anyMatch(row -> row.matches("look up VN .* \\| fuse breaks this voltage \\| [^|]+")),
         missing.toString());
     assertTrue(Said.rows(document, "What to change: any one line of each part").isEmpty());
-    assertTrue(Said.rows(report(kit(1)), "What is missing: each line").isEmpty());
+    assertTrue(Said.rows(report(kit(1)), "What is missing: find this").isEmpty());
   }
 
   /** One thermal resistance, which the heat and with it the coil's pull-in follow from. */
@@ -410,7 +410,7 @@ class LoadsDocumentTest {
     for (int more = 2; more <= 5; more++) {
       kit = kit.with("channels." + more, kit.row("channels") + "; channel=out " + more);
     }
-    List<String> missing = Said.rows(report(kit.kit()), "What is missing: each line");
+    List<String> missing = Said.rows(report(kit.kit()), "What is missing: find this");
     assertEquals(1, missing.size(), missing.toString());
     assertTrue(missing.get(0).startsWith("look up RthJA of T-FET"), missing.toString());
     assertTrue(missing.get(0).contains("junction temperature"), missing.toString());
