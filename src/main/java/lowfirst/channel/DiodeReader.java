@@ -10,6 +10,8 @@ import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its flyback diode, in a datasheet. */
 final class DiodeReader {
+  private static final List<String> METAL = List.of("TL", "TC", "TMB", "TT");
+
   private DiodeReader() {}
 
   static PartData diode(String name, PartKind kind, Ratings ratings) {
@@ -52,17 +54,17 @@ final class DiodeReader {
 
   /**
    * Up to which temperature the average current is rated: that of the air or, where some maker
-   * holds the leads at it, that of the leads, which may be far above the air.
+   * holds the leads or the case at it, that of those, which may be far above the air.
    */
   private static Datum ratedAt(Ratings ratings, String name) {
     List<DatasheetLine> lines = ratings.about(DatasheetSymbol.IFAV);
     boolean leads =
-        lines.stream().anyMatch(line -> at(line, "TA").isEmpty() && at(line, "TL").isPresent());
+        lines.stream().anyMatch(line -> at(line, "TA").isEmpty() && atMetal(line).isPresent());
     Term term = leads ? Term.DIODE_RATING_LEAD : Term.DIODE_RATING_AIR;
     return lines.stream()
         .flatMap(
             line -> {
-              OptionalDouble at = at(line, "TA").isPresent() ? at(line, "TA") : at(line, "TL");
+              OptionalDouble at = at(line, "TA").isPresent() ? at(line, "TA") : atMetal(line);
               return at.isPresent()
                   ? Stream.of(Datum.of(term, at.getAsDouble(), line.source()))
                   : Stream.empty();
@@ -73,6 +75,15 @@ final class DiodeReader {
                 Term.DIODE_RATING_AIR,
                 25,
                 Source.assumed("rated at 25 °C", "datasheets.csv, IFav of " + name + ", TA=")));
+  }
+
+  /** The temperature at which a rating holds the leads, the case or the mounting base. */
+  private static OptionalDouble atMetal(DatasheetLine line) {
+    return METAL.stream()
+        .map(symbol -> at(line, symbol))
+        .filter(OptionalDouble::isPresent)
+        .findFirst()
+        .orElse(OptionalDouble.empty());
   }
 
   private static OptionalDouble at(DatasheetLine line, String symbol) {

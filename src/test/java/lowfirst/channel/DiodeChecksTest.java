@@ -91,6 +91,22 @@ class DiodeChecksTest {
     assertEquals(Verdict.UNDECIDED, unknown.verdict());
   }
 
+  /** 150 °C less 125 °C over VF·IFav would promise 7.6 K/W in free air, where 60 K/W is usual. */
+  @ParameterizedTest
+  @CsvSource({"TL=125C", "TC=125C", "Tmb=125C", "TT=125C"})
+  void a_rating_at_a_cooled_case_promises_no_way_to_the_air(String condition) {
+    ChannelInputs in =
+        TYPICAL
+            .withoutDatasheet("T-DIODE", "IFav")
+            .withoutDatasheet("T-DIODE", "RthJA")
+            .datasheet("T-DIODE", "IFav", condition, "", "3", "A")
+            .inputs();
+    assertFalse(in.knows(Term.DIODE_RTH));
+    assertEquals(
+        Verdict.UNDECIDED, ChannelKit.check(in, CheckKind.DIODE_TEMPERATURE).verdict(), condition);
+    assertEquals(Verdict.UNDECIDED, ChannelKit.check(in, CheckKind.DIODE_CURRENT).verdict());
+  }
+
   @Test
   void what_is_missing_may_pass_on_the_whole_current_and_is_named_where_that_fails() {
     for (Term term : List.of(Term.PERIOD, Term.INDUCTANCE)) {
