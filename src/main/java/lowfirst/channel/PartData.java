@@ -78,10 +78,17 @@ public final class PartData {
     };
   }
 
-  /** Whether the BOM or a datasheet says that it is a P-channel or PNP type. */
+  /**
+   * Whether the BOM or a datasheet says that it is a P-channel or PNP type; a resistance at a
+   * negative VGS says so too.
+   */
   private static boolean isWrongWay(String bomWords, List<DatasheetLine> lines) {
     for (DatasheetLine line : lines) {
       if (line.symbol().equals("polarity") && saysWrongWay(line.condition())) {
+        return true;
+      }
+      if (line.symbol().equals(DatasheetSymbol.RDSON.text())
+          && TestCondition.parse(line.condition()).value("VGS").orElse(0) < 0) {
         return true;
       }
     }

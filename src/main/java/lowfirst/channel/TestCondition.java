@@ -10,13 +10,14 @@ import java.util.regex.Pattern;
 
 /**
  * The test condition of a datasheet line, read from its text: {@code VGS=10V, ID=25A, TJ=25C}. What
- * isn't of the form name = number is left in the text.
+ * isn't of the form name = number is left in the text. A letter is a prefix only before a unit or
+ * alone: {@code VGS=10 pulsed} is no ten picovolts.
  */
 final class TestCondition {
   private static final Pattern PAIR =
       Pattern.compile(
           "([A-Za-z][A-Za-z()]*)\\s*[=≥>≤<]+\\s*([-+]?\\d+(?:[.,]\\d+)?(?:[eE][-+]?\\d+)?)"
-              + "\\s*([munpkµμ]?)(?:V|A|s|H|F|J|W|Hz|°?C\\b|Ω|Ohm)?");
+              + "(?:\\s*([munpkµμ])(?=(?:V|A|s|H|F|J|W|Hz|Ω|Ohm)(?![A-Za-z])|[\\s,;)]|$))?");
   private static final Map<String, Double> PREFIXES =
       Map.of("", 1.0, "m", 1e-3, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "n", 1e-9, "p", 1e-12, "k", 1e3);
 
@@ -33,7 +34,8 @@ final class TestCondition {
     Matcher pair = PAIR.matcher(text);
     while (pair.find()) {
       double number = Double.parseDouble(pair.group(2).replace(',', '.'));
-      values.put(key(pair.group(1)), number * PREFIXES.get(pair.group(3)));
+      String prefix = pair.group(3) == null ? "" : pair.group(3);
+      values.put(key(pair.group(1)), number * PREFIXES.get(prefix));
     }
   }
 

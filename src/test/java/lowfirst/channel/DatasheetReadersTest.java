@@ -39,6 +39,27 @@ class DatasheetReadersTest {
     assertEquals(1, bare.inputs().low(Term.ON_RESISTANCE_FACTOR), 1e-12);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "VGS=10 pulsed, 10",
+    "VGS=10 max, 10",
+    "VGS=10 V pulsed, 10",
+    "VGS=10000mV, 10",
+    "VGS=10000 m, 10"
+  })
+  void a_word_after_a_number_is_no_prefix(String condition, double volts) {
+    assertEquals(volts, TestCondition.parse(condition).value("VGS").orElseThrow(), 1e-12);
+  }
+
+  @Test
+  void a_resistance_at_a_negative_gate_voltage_tells_of_a_p_channel() {
+    ChannelKit bare = TYPICAL.withoutDatasheet("T-FET", "RDSon");
+    ChannelKit wrong = bare.datasheet("T-FET", "RDSon", "VGS=-10V, ID=-8A", "", "20", "mOhm");
+    assertEquals(Verdict.UNDECIDED, wrong.finding().verdict());
+    assertFalse(wrong.inputs().knows(Term.DRAIN_RATING));
+    assertTrue(wrong.inputs().datum(Term.DRAIN_RATING).missing().contains("P-channel"));
+  }
+
   @Test
   void a_hot_line_of_rdson_gives_the_hot_factor_over_its_cold_twin() {
     ChannelKit bare =
