@@ -119,7 +119,10 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
             if (total > MOST_UNPACKED) {
               return new Look(false, false);
             }
-            String chunk = before + new String(buffer, 0, read, StandardCharsets.ISO_8859_1);
+            // Without the zeros that UTF-16 puts between the letters of a mark.
+            String letters =
+                new String(buffer, 0, read, StandardCharsets.ISO_8859_1).replace("\0", "");
+            String chunk = before + letters;
             if (chunk.contains(DOCTYPE)) {
               throw new IOException("a document type has no place in a spreadsheet");
             }

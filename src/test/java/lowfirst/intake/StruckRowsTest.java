@@ -89,6 +89,19 @@ class StruckRowsTest {
         said.get(0).message());
   }
 
+  @Test
+  void letters_are_struck_through_in_files_of_another_encoding_too() throws IOException {
+    String struck = bom(cell("A4", "1", "R1"), one(), cell("C4", "1", "1k"));
+    byte[] bytes = WorkbookTest.workbook(Map.of("styles", STYLES), List.of(struck), List.of());
+    KitReading reading = WorkbookTest.read(Map.of("bom.xlsx", WorkbookTest.inUtf16(bytes)));
+    assertEquals(
+        List.of("bom.xlsx:4"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+            .map(problem -> problem.place().toString())
+            .toList());
+  }
+
   @ParameterizedTest(name = "text {0} in style {1}: {2}")
   @CsvSource({
     // shared texts: 0 of one font, 1 struck, 2 struck in part, 3 as the cell then struck, 4 plain

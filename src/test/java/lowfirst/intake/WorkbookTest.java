@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
@@ -167,6 +169,8 @@ class WorkbookTest {
     byte[] tricked =
         workbook("<!DOCTYPE worksheet [<!ENTITY a SYSTEM \"file:///etc/hostname\">]>" + BOM_SHEET);
     assertEquals(List.of(Kind.NOT_TEXT), faults(tricked));
+    assertEquals(List.of(Kind.NOT_TEXT), faults(inUtf16(tricked)), "between its letters are zeros");
+    assertEquals(faults(workbook(BOM_SHEET)), faults(inUtf16(workbook(BOM_SHEET))));
   }
 
   @Test
@@ -360,6 +364,23 @@ class WorkbookTest {
     zip.putNextEntry(new ZipEntry(name));
     zip.write(text.getBytes(StandardCharsets.UTF_8));
     zip.closeEntry();
+  }
+
+  /** The same file with its sheets and styles in UTF-16, as XML allows. */
+  static byte[] inUtf16(byte[] workbook) throws IOException {
+    var bytes = new ByteArrayOutputStream();
+    try (var in = new ZipInputStream(new ByteArrayInputStream(workbook));
+        var out = new ZipOutputStream(bytes)) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        byte[] part = in.readAllBytes();
+        out.putNextEntry(new ZipEntry(entry.getName()));
+        boolean other = entry.getName().matches(".*(sheet\\d|styles)\\.xml");
+        String text = new String(part, StandardCharsets.UTF_8);
+        out.write(other ? text.getBytes(StandardCharsets.UTF_16) : part);
+        out.closeEntry();
+      }
+    }
+    return bytes.toByteArray();
   }
 
   static String sheet(String... rows) {
