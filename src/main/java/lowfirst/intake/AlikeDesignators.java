@@ -21,7 +21,11 @@ import lowfirst.problem.Place;
  */
 record AlikeDesignators(Map<String, Alike> ofBom, Map<String, Alike> ofPlacements) {
 
-  private static final Pattern WITH_NAME = Pattern.compile("(\\p{L}{1,4}\\d{1,5})[\\s_]+\\S.*");
+  private static final Pattern WITH_NAME =
+      Pattern.compile("(\\p{L}{1,4}\\d{1,5})(?:[\\s_]+\\S.*|-\\d{1,2})");
+
+  /** What a panel makes of the designators of the boards on it. */
+  private static final Pattern COPY = Pattern.compile("\\p{L}{1,4}\\d{1,5}[_-]\\d{1,2}");
 
   /** Behind the key of a designator that carries a name. */
   private static final String NAMED = " …";
@@ -60,7 +64,18 @@ record AlikeDesignators(Map<String, Alike> ofBom, Map<String, Alike> ofPlacement
 
   /** The placed designator that was probably meant, in words that go on from a message. */
   String placed(Designator inBom) {
-    return hint(inBom, ofPlacements);
+    String hint = hint(inBom, ofPlacements);
+    Alike named = ofPlacements.get(bare(inBom.text()) + NAMED);
+    boolean several =
+        hint.isEmpty()
+            && named != null
+            && !named.alone()
+            && COPY.matcher(named.designator().text()).matches();
+    return several
+        ? "; "
+            + named.designator()
+            + " and others like it are placed, as on a panel: if so, export the list of one board"
+        : hint;
   }
 
   /** The designator of the BOM that was probably meant. */

@@ -83,7 +83,8 @@ final class BomChecks {
               Kind.DESIGNATOR_TWICE,
               item,
               designator + " is named here and in line " + before.place().line(),
-              "give it to one line; of a socket and what sits in it, name the socket apart");
+              "give it to one line; of a socket and what sits in it, name the socket apart; of"
+                  + " variants, keep the lines of the one that you build");
         }
       }
     }
@@ -97,6 +98,8 @@ final class BomChecks {
     for (Placement one : board.placements()) {
       places.computeIfAbsent(one.designator(), none -> new ArrayList<>()).add(one);
     }
+    long again = places.values().stream().filter(same -> same.size() > 1).count();
+    boolean panel = again > 1 && again * 2 > places.size();
     for (List<Placement> same : places.values()) {
       if (same.size() > 1) {
         problems.add(
@@ -104,7 +107,10 @@ final class BomChecks {
                 Kind.PLACED_TWICE,
                 same.get(1).place(),
                 same.get(0).designator() + placedIn(same),
-                "give each part a designator of its own"));
+                panel
+                    ? "if the list is of a panel of boards, export that of one board; else give"
+                        + " each part a designator of its own"
+                    : "give each part a designator of its own"));
       }
     }
   }

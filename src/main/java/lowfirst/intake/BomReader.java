@@ -35,6 +35,8 @@ final class BomReader {
       Pattern.compile(
           "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
 
+  private static final Pattern SIGNS = Pattern.compile("[/&+]");
+
   private static final Pattern COUNT =
       Pattern.compile(
           "(?iu)[x×]?\\s*([0-9]{1,7})(?:[.,]0+)?\\s*"
@@ -51,6 +53,9 @@ final class BomReader {
   private final List<Problem> problems = new ArrayList<>();
   private final Set<String> placedWords;
 
+  /** Names with a sign that parts designators elsewhere: L1/L2 of one choke. */
+  private final Set<String> placedWithSigns;
+
   private BomReader(Table table, List<Placement> placements) {
     this.table = table;
     this.placedWords =
@@ -59,6 +64,13 @@ final class BomReader {
             .filter(designator -> !designator.isUsual())
             .map(Designator::text)
             .filter(text -> text.indexOf(' ') > 0)
+            .collect(Collectors.toSet());
+    this.placedWithSigns =
+        placements.stream()
+            .map(Placement::designator)
+            .filter(designator -> !designator.isUsual())
+            .map(Designator::text)
+            .filter(text -> SIGNS.matcher(text).find())
             .collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);
   }
@@ -129,6 +141,10 @@ final class BomReader {
   }
 
   private DesignatorList designators(TableRow row) {
+    String text = row.text(Column.DESIGNATORS);
+    if (placedWithSigns.contains(text)) {
+      return DesignatorList.of(Designator.of(text));
+    }
     OpenRange read = OpenRange.of(row.text(Column.DESIGNATORS), row.text(Column.QUANTITY));
     read.doubt()
         .ifPresent(
@@ -231,7 +247,10 @@ final class BomReader {
                   + "\" was taken for words, though "
                   + lost.group()
                   + " stands in it",
-              "list the designators one by one, parted by commas"));
+              row.has(Column.VALUE)
+                  ? "list the designators one by one, parted by commas"
+                  : "list the designators one by one, parted by commas, and give values a column"
+                      + " of their own"));
     }
     if (list.designators().isEmpty() && list.empties() > 0) {
       problems.add(
@@ -310,6 +329,9 @@ final class BomReader {
         || saysLeftOut(list.otherText())
         || saysLeftOut(row.text(Column.PART_TYPE))
         || saysLeftOut(row.text(Column.PACKAGE))) {
+      if (FittedSigns.isYes(row.text(Column.FITTED))) {
+        problems.add(saysBoth(row, type));
+      }
       return Item.Fitting.NOT_FITTED;
     }
     boolean optional = words.areOptional(row) || FittedSigns.isYes(row.text(Column.OPTIONAL));
@@ -317,6 +339,16 @@ final class BomReader {
       return Item.Fitting.NOT_FITTED;
     }
     return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
+  }
+
+  private static Problem saysBoth(TableRow row, PartType type) {
+    return row.problem(
+        Kind.OPTIONAL_PART,
+        Column.FITTED,
+        "this says that the part is fitted, but other words of the row (\""
+            + type.text()
+            + "\") say that it is not; it was left out",
+        "correct whichever is wrong");
   }
 
   /** Lines say the same again and again. */

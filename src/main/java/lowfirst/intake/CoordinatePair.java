@@ -144,14 +144,17 @@ record CoordinatePair(Way way, Optional<Way> rival) {
     return Arrays.stream(Way.values()).anyMatch(way -> !halves(way, text).isEmpty());
   }
 
+  /** All pairs that a cell can be read as, each once. */
+  static List<Halves> halvesOf(String text) {
+    return Arrays.stream(Way.values())
+        .flatMap(way -> halves(way, text).stream())
+        .distinct()
+        .toList();
+  }
+
   /** By any other sign; but where a column has 12,5; 30 a lone 12,5 has lost its y. */
   private static List<Halves> partedOtherwise(String text) {
-    return LENGTH.matcher(text).matches()
-        ? List.of()
-        : Arrays.stream(Way.values())
-            .flatMap(other -> halves(other, text).stream())
-            .distinct()
-            .toList();
+    return LENGTH.matcher(text).matches() ? List.of() : halvesOf(text);
   }
 
   /** Whether the rival, if there is one, cuts a cell alike. */

@@ -199,7 +199,7 @@ record Cut(
       Cut cut = by(separator, kind, file, text, map);
       double worth = cut.worth(kind);
       boolean headed = worth > 0 && cut.header().index() >= 0 && !cut.isRagged(text);
-      found |= separator.isOneCharacter() && (headed || OtherForm.isSideBySide(kind, cut.rows()));
+      found |= separator.isOneCharacter() && (headed || SideBySide.areIn(kind, cut.rows()));
       // Where another sign parts as well, a comma is more likely a decimal one.
       boolean comma = best.isEmpty() || best.get().separator() == Separator.COMMA;
       boolean decimal = comma && worth == most && isDecimal(text);

@@ -103,6 +103,11 @@ public record DesignatorList(
     return reader.list();
   }
 
+  /** One that needs no reading. */
+  static DesignatorList of(Designator designator) {
+    return new DesignatorList(List.of(designator), "", List.of(), List.of(), 0, 0);
+  }
+
   /** The same with other designators, such as parts for their units. */
   DesignatorList naming(List<Designator> others) {
     return new DesignatorList(others, otherText, remarks, faults, empties, counted);

@@ -32,8 +32,12 @@ final class HeaderDoubts {
         Rivals.of(kind, cut, use).ifPresent(rival -> problems.add(rival.problem(file)));
       }
     }
+    if (kind == TableKind.BOM) {
+      SideBySide.unread(file, cut).ifPresent(problems::add);
+    }
     if (kind == TableKind.BOM && header.index() >= 0) {
       leavingOut(file, cut).ifPresent(problems::add);
+      VariantColumn.unread(file, cut).ifPresent(problems::add);
       YesAndNo.unread(file, cut, map).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
@@ -142,7 +146,9 @@ final class HeaderDoubts {
     if (other.isPresent()) {
       return other.get();
     }
-    return halfFound(kind, file, cut).orElseGet(() -> nothingFound(kind, file));
+    return halfFound(kind, file, cut)
+        .or(() -> OtherForm.bulleted(kind, file, cut.rows()))
+        .orElseGet(() -> nothingFound(kind, file));
   }
 
   /** The line that heads some of the columns that a table can't do without, but not all. */
@@ -185,6 +191,13 @@ final class HeaderDoubts {
   private static Optional<Problem> noPairs(TableKind kind, String file, Cut cut) {
     for (int index = 0; index < Math.min(cut.rows().size(), Cut.SEARCHED); index++) {
       Row header = cut.rows().get(index);
+      Optional<Problem> unsure =
+          kind == TableKind.PLACEMENTS && HeaderWords.cell(kind, header, Column.DESIGNATOR) >= 0
+              ? unsurePair(file, header, cut.rows().subList(index + 1, cut.rows().size()))
+              : Optional.empty();
+      if (unsure.isPresent()) {
+        return unsure;
+      }
       int position = HeaderWords.cell(kind, header, Column.POSITION);
       List<String> odd =
           cut.rows().stream()
@@ -203,6 +216,41 @@ final class HeaderDoubts {
                     + "\"",
                 "write both into each cell, parted by a semicolon, such as 12.5; 30, or give x and y"
                     + " a column each"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A column whose cells can be parted into x and y, though nothing says that they hold both. */
+  private static Optional<Problem> unsurePair(String file, Row header, List<Row> below) {
+    int position = HeaderWords.cell(TableKind.PLACEMENTS, header, Column.POSITION);
+    for (int at = 0; at < header.size(); at++) {
+      int cell = at;
+      Optional<String> first =
+          below.stream()
+              .map(row -> row.cell(cell))
+              .filter(text -> CoordinatePair.halvesOf(text).size() > 0)
+              .findFirst();
+      boolean named = cell == position;
+      boolean may =
+          first.isPresent()
+              && (named || CoordinatePair.isPair(first.get()))
+              && CoordinatePair.in(below, cell).isPresent();
+      if (may) {
+        List<CoordinatePair.Halves> halves = CoordinatePair.halvesOf(first.get());
+        return Optional.of(
+            new Problem(
+                Kind.HEADER_NOT_FOUND,
+                Place.ofCell(file, header.line(), cell + 1, "", header.cell(cell)),
+                "there are no columns for x and y; this one may hold both, where \""
+                    + first.get()
+                    + "\" is x = "
+                    + halves.get(0)
+                    + (halves.size() > 1 ? " or x = " + halves.get(1) : "")
+                    + (CoordinatePair.isPair(first.get()) ? "" : ", or one number"),
+                "if it holds both, say --column placements.position="
+                    + (cell + 1)
+                    + ", else give x and y a column each"));
       }
     }
     return Optional.empty();

@@ -16,6 +16,8 @@ final class HeaderMatch {
   /** Share of cells that must be filled with designators where no word says that they are. */
   private static final double MOSTLY = 0.7;
 
+  private static final double NEARLY_ALL = 0.9;
+
   /** What a column that only numbers the rows can't be. */
   private static final Set<Column> TEXTS =
       EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
@@ -36,7 +38,7 @@ final class HeaderMatch {
     this.file = file;
     this.map = map;
     this.below = below;
-    this.names = names;
+    this.names = new ArrayList<>(names);
     this.taken = new boolean[names.size()];
     names.forEach(name -> matches.add(HeaderWords.matches(kind, name)));
   }
@@ -52,6 +54,7 @@ final class HeaderMatch {
     match.useDesignatorsByCells();
     match.useFittedByCells();
     match.useMirrorByCells();
+    match.useValueBehind();
     return new Header(index, match.names, match.uses, match.pair);
   }
 
@@ -261,6 +264,28 @@ final class HeaderMatch {
         .filter(cell -> CellShapes.areMirrorMarks(below, cell))
         .findFirst()
         .ifPresent(cell -> use(Column.MIRROR, cell, Header.Basis.CELLS));
+  }
+
+  /** One header over designators and values: all rows go on by a cell, where no header stands. */
+  private void useValueBehind() {
+    int behind = names.size();
+    boolean missing = isUsed(Column.DESIGNATORS) && !isUsed(Column.VALUE);
+    if (kind != TableKind.BOM
+        || !missing
+        || below.isEmpty()
+        || map.column(kind, file, Column.VALUE).isPresent()) {
+      return;
+    }
+    long longer = below.stream().filter(row -> row.size() == behind + 1).count();
+    boolean words =
+        CellShapes.designatorShare(below, behind) < MOSTLY
+            && CellShapes.wholeShare(below, behind) < 1 - MOSTLY;
+    if (longer > NEARLY_ALL * below.size()
+        && CellShapes.filledShare(below, behind) > MOSTLY
+        && words) {
+      names.add("");
+      uses.add(new Header.Use(Column.VALUE, behind, Header.Basis.CELLS));
+    }
   }
 
   private boolean leavesOut(int cell) {

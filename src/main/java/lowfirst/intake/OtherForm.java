@@ -13,9 +13,6 @@ final class OtherForm {
 
   private static final String EXAMPLE = ", such as: Reference, Quantity, Value";
 
-  /** A designator and its value. */
-  private static final Pattern PART = Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+\\S.*");
-
   private OtherForm() {}
 
   /** Which of these forms a table has that no header was found in; empty when none shows. */
@@ -23,7 +20,7 @@ final class OtherForm {
     List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
     return oddSeparator(kind, file, first)
         .or(() -> inBlocks(kind, file, first))
-        .or(() -> sideBySide(kind, file, first))
+        .or(() -> SideBySide.of(kind, file, first))
         .or(() -> turned(kind, file, first));
   }
 
@@ -63,28 +60,21 @@ final class OtherForm {
                         + ", and below it one line for each part"));
   }
 
-  /** R1 10k in one cell, and C1 100n in the next one. */
-  static boolean isSideBySide(TableKind kind, List<Row> rows) {
-    List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
-    long several = first.stream().filter(row -> parts(row) > 1).count();
-    return kind == TableKind.BOM && several * 2 > first.size();
-  }
-
-  private static Optional<Problem> sideBySide(TableKind kind, String file, List<Row> rows) {
-    return rows.stream()
-        .filter(row -> parts(row) > 1 && isSideBySide(kind, rows))
-        .findFirst()
-        .map(
-            row ->
-                problem(
-                    file,
-                    row,
-                    "several parts stand side by side in one row (\"" + line(row) + "\")",
-                    "give each part a row of its own" + example(kind)));
-  }
-
-  private static long parts(Row row) {
-    return row.cells().stream().filter(cell -> PART.matcher(cell).matches()).count();
+  /** A list with bullets, whose lines name no parts on the board, or too few. */
+  static Optional<Problem> bulleted(TableKind kind, String file, List<Row> rows) {
+    List<Row> bulleted = rows.stream().filter(row -> PartLines.isBulleted(line(row))).toList();
+    return bulleted.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            problem(
+                file,
+                bulleted.get(0),
+                "a list with bullets begins here (\"" + line(bulleted.get(0)) + "\"), no table",
+                kind == TableKind.BOM
+                    ? "begin each line with the designators of its part, such as - R1, R2: 10k, or"
+                        + " write a table with a header"
+                        + example(kind)
+                    : "write a table with a header, such as: Designator, X, Y, Rotation, Side"));
   }
 
   /** The names of the columns one below the other, with a column for each part. */
@@ -105,11 +95,12 @@ final class OtherForm {
                         + " names stand in the first one"));
   }
 
-  private static String example(TableKind kind) {
+  static String example(TableKind kind) {
     return kind == TableKind.BOM ? EXAMPLE : "";
   }
 
-  private static String line(Row row) {
+  /** What a row holds, for a person to find it by. */
+  static String line(Row row) {
     return String.join(" ", row.cells()).strip();
   }
 
@@ -135,7 +126,7 @@ final class OtherForm {
         && HeaderWords.matches(kind, cell).stream().anyMatch(match -> match.column() == column);
   }
 
-  private static Problem problem(String file, Row row, String message, String remedy) {
+  static Problem problem(String file, Row row, String message, String remedy) {
     return new Problem(Kind.HEADER_NOT_FOUND, Place.ofLine(file, row.line()), message, remedy);
   }
 }

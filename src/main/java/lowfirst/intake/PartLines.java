@@ -3,8 +3,10 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A list as one jots it down, a part a line: {@code R2, R3 = 4k7}, {@code 2x C1, C2: 100n}, {@code
@@ -31,7 +33,14 @@ record PartLines(List<Row> rows, int read, boolean signed) {
           + "|\\s*(?:[-–/&+~]|\\.{2,3})\\s*\\L\\d{1,4}(?![A-Z0-9])|[-–/,~]\\d{1,4}(?![A-Za-z0-9.])"
           + "|,?\\s+\\L\\d{1,4}(?=[\\s,:=]+\\S))*+";
 
-  private static final String BULLET = "\\s*(?:[-*•]\\s+|\\d{1,3}[.)]\\s+)?";
+  private static final String BULLET = "\\s*(?:[-*•]\\s+(?:\\[[ xX]\\]\\s+)?|\\d{1,3}[.)]\\s+)?";
+
+  /** What begins a line of a list among prose, as in notes. */
+  private static final Pattern BULLETED = Pattern.compile("\\s*[-*•]\\s+\\S.*");
+
+  /** Marks of bold text and of code. */
+  private static final Pattern MARKS = Pattern.compile("\\*\\*|__|`");
+
   private static final String COUNT = "(?:(\\d{1,4})\\s*[x×*]\\s*|\\(?(\\d{1,4})\\)?\\s+%s)?";
 
   private static final Pattern NAMES_FIRST =
@@ -51,6 +60,10 @@ record PartLines(List<Row> rows, int read, boolean signed) {
               + NAMES.replace("\\L", "\\6")
               + ")\\)?\\s*");
 
+  /** Another part behind a tab, or after a wide gap. */
+  private static final Pattern CROWDED =
+      Pattern.compile("(?:\\t|  )\\s*(?:[RCLDQUJK]|IC)\\d{1,3}(?=\\s)");
+
   /** How many there are may also stand behind the designators. */
   private static final Pattern COUNTED_WORDS = Pattern.compile("(\\d{1,4})\\s*[x×]\\s+(.*)");
 
@@ -59,6 +72,9 @@ record PartLines(List<Row> rows, int read, boolean signed) {
 
   /** Nobody jots down more characters. */
   private static final int MOST_CHARACTERS = 200_000;
+
+  /** The cells of a row: designators, words, how many. */
+  static final int CELLS = 3;
 
   /** Fewer are no list. */
   private static final int FEWEST = 3;
@@ -71,30 +87,54 @@ record PartLines(List<Row> rows, int read, boolean signed) {
     if (text.length() > MOST_CHARACTERS || text.indexOf('|') >= 0) {
       return Optional.empty();
     }
-    PartLines first = by(NAMES_FIRST, text);
-    PartLines last = by(NAMES_LAST, text);
-    PartLines best = last.read > first.read ? last : first;
-    return best.read >= FEWEST && best.read >= best.rows.size() * 0.6
-        ? Optional.of(best)
-        : Optional.empty();
+    String[] lines = text.split("\r\n|\r|\n", -1);
+    Optional<PartLines> all = in(lines, line -> true);
+    // Among prose with headings, bullets tell the list.
+    return all.isPresent() ? all : in(lines, PartLines::isBulleted);
   }
 
-  private static PartLines by(Pattern form, String text) {
+  private static Optional<PartLines> in(String[] lines, Predicate<String> mayHold) {
+    PartLines first = by(NAMES_FIRST, lines, mayHold);
+    PartLines last = by(NAMES_LAST, lines, mayHold);
+    PartLines best = last.read > first.read ? last : first;
+    long listed = Stream.of(lines).filter(line -> !line.isBlank() && mayHold.test(line)).count();
+    return best.read >= FEWEST && best.read >= listed * 0.6 ? Optional.of(best) : Optional.empty();
+  }
+
+  /** Whether a line begins with a bullet. */
+  static boolean isBulleted(String line) {
+    return line.length() <= LONGEST && BULLETED.matcher(line).matches();
+  }
+
+  private static PartLines by(Pattern form, String[] lines, Predicate<String> mayHold) {
     var rows = new ArrayList<Row>();
     int read = 0;
     boolean signed = false;
-    String[] lines = text.split("\r\n|\r|\n", -1);
+    int crowded = 0;
     for (int i = 0; i < lines.length; i++) {
-      Matcher line = form.matcher(lines[i].length() > LONGEST ? "" : lines[i].stripTrailing());
-      if (line.matches() && !(line.group("words").isEmpty() && isCounted(line))) {
+      boolean may = lines[i].length() <= LONGEST && mayHold.test(lines[i]);
+      Matcher line = form.matcher(may ? bare(lines[i].stripTrailing()) : "");
+      if (line.matches() && isPart(line)) {
         rows.add(new Row(i + 1, cells(line)));
         read++;
         signed |= !line.group("sign").isBlank();
+        crowded += CROWDED.matcher(line.group("words")).find() ? 1 : 0;
       } else if (!lines[i].isBlank()) {
         rows.add(new Row(i + 1, List.of(lines[i].strip())));
       }
     }
-    return new PartLines(rows, read, signed);
+    // Two parts in most lines are two tables beside each other.
+    return crowded * 2 > read ? NONE : new PartLines(rows, read, signed);
+  }
+
+  /** Where a slash parts more than two things in a line, nobody knows what they are. */
+  private static boolean isPart(Matcher line) {
+    String words = line.group("words");
+    return !(words.isEmpty() && isCounted(line)) && !words.startsWith("/ ");
+  }
+
+  private static String bare(String line) {
+    return isBulleted(line) ? MARKS.matcher(line).replaceAll("") : line;
   }
 
   /** Where only a number stands before a designator, as in 100 R1, it is a value. */

@@ -64,8 +64,12 @@ final class Remarks {
       return Optional.of(ignored(place, "this heads a section (\"" + shortened(first) + "\")"));
     }
     boolean alone = row.filled() == 1 && !CellShapes.isDesignators(first);
-    // Of two columns under a header, the second may be empty.
-    boolean tells = header.uses().size() >= 3 || header.index() < 0;
+    // Of two columns under a header, the second may be empty: BOOT, RESET.
+    boolean tells =
+        header.uses().size() >= 3
+            || header.index() < 0
+            || SENTENCE.matcher(first).find()
+            || (row.size() == 1 && first.chars().noneMatch(Character::isDigit));
     if (tells && alone) {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }

@@ -228,6 +228,10 @@ final class TableReader {
     if (continues(header, row)) {
       return;
     }
+    if (tooLong && cut.separator() == Separator.BLANKS && isProse(header, row)) {
+      problems.add(ignored(row, "this looks like a remark, it was not read as a row"));
+      return;
+    }
     rows.add(below(header, row));
     if (tooLong) {
       problems.add(
@@ -250,6 +254,12 @@ final class TableReader {
     }
   }
 
+  /** Many words, of which the one that should name a part has no digit. */
+  private boolean isProse(Header header, Row row) {
+    String name = row.cell(header.cellOf(kind.required().get(0)));
+    return row.size() > width + 2 && name.chars().noneMatch(Character::isDigit);
+  }
+
   /** Adds a row that only carries on the line above to it. */
   private boolean continues(Header header, Row row) {
     if (kind != TableKind.BOM || rows.isEmpty()) {
@@ -267,6 +277,9 @@ final class TableReader {
 
   /** How many cells a row has: as many as the header, else as the middle one of all. */
   private static int width(Cut cut) {
+    if (cut.separator() == Separator.LINES) {
+      return PartLines.CELLS;
+    }
     return cut.header().index() >= 0
         ? cut.header().names().size()
         : cut.rows().stream()

@@ -1,0 +1,309 @@
+package lowfirst.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import lowfirst.board.Item;
+import lowfirst.part.PartKind;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Severity;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Lists as people leave them: each is read right, with what was guessed said, or refused with its
+ * place and a remedy. What a person reads in them was written down by hand.
+ */
+class OddListsTest {
+  private static KitReading bom(String name, String text) {
+    return KitTables.read(name, text);
+  }
+
+  private static List<Item> items(KitReading reading) {
+    return reading.kit().boards().get(0).items();
+  }
+
+  private static String shown(KitReading reading) {
+    return items(reading).stream()
+        .map(item -> item.quantity() + " " + item.designators() + " " + item.partType().text())
+        .toList()
+        .toString();
+  }
+
+  private static List<Problem> of(KitReading reading, Kind kind) {
+    return reading.problems().stream().filter(problem -> problem.kind() == kind).toList();
+  }
+
+  private static boolean says(KitReading reading, Kind kind, String words) {
+    return of(reading, kind).stream().anyMatch(problem -> problem.toString().contains(words));
+  }
+
+  // --- two tables beside each other
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "R1\t10k\t\tC1\t100n\nR2\t10k\t\tC2\t100n\nR3\t4k7\t\tC3\t10n\n",
+        "Part\tValue\t\tPart\tValue\nR1\t10k\t\tC1\t1n\nR2\t10k\t\tC2\t1n\nR3\t4k7\t\tC3\t2n\n",
+      })
+  void parts_that_stand_beside_others_are_not_taken_for_what_those_are(String text) {
+    KitReading reading = bom("bom.txt", text);
+    assertTrue(says(reading, Kind.COLUMN_AMBIGUOUS, "columns 1 and 4 both name parts"));
+    assertTrue(
+        says(reading, Kind.COLUMN_AMBIGUOUS, "give each part a row of its own"),
+        reading.problems().toString());
+  }
+
+  @Test
+  void two_jotted_lists_beside_each_other_are_not_read_as_one_value() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Resistors\t\tCapacitors\nR1\t10k\t\tC1\t100n\nR2\t10k\t\tC2\t100n\n"
+                + "R3\t4k7\t\tC3\t10n\nR4\t4k7\t\tC4\t10n\n");
+    assertTrue(
+        items(reading).stream().noneMatch(item -> item.partType().text().contains("C1")),
+        shown(reading));
+    assertTrue(
+        reading.problems().stream().anyMatch(one -> one.severity() == Severity.FAULT),
+        reading.problems().toString());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // two rows may be so by chance
+        "R1,10k,,C1,1n;R2,10k,,C2,1n",
+        // type numbers that are no designators of a board
+        "Q1,10k,,BC547,TO-92;Q2,10k,,BC557,TO-92;Q3,10k,,BC337,TO-92",
+        // parts that the first column names as well: what each is near to
+        "R1,10k,,R2,near;R2,10k,,R3,near;R3,10k,,R1,near",
+      })
+  void a_column_that_names_no_other_parts_is_no_second_list(String rows) {
+    KitReading reading = bom("bom.csv", "Ref,Value,Package,,\n" + rows.replace(';', '\n') + "\n");
+    assertEquals(List.of(), of(reading, Kind.COLUMN_AMBIGUOUS));
+  }
+
+  // --- one header over designators and values
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Qty  Part\n1  R1  10k\n2  C1,C2  100n\n1  Q1  ZX9012\n",
+        "Qty\tPart\n1\tR1\t10k\n2\tC1,C2\t100n\n1\tQ1\tZX9012\n",
+      })
+  void a_value_behind_the_last_header_is_read_and_said(String text) {
+    KitReading reading = bom("bom.txt", text);
+    assertEquals("[1 [R1] 10k, 2 [C1, C2] 100n, 1 [Q1] ZX9012]", shown(reading));
+    assertTrue(
+        says(reading, Kind.COLUMN_GUESSED, "has no header; by its cells it was taken for value"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // designators that nobody quoted, whose count tells
+        "Qty,Part;2,R1,R2;2,C1,C2;2,Q1,Q2 | [2 [R1, R2] , 2 [C1, C2] , 2 [Q1, Q2] ]",
+        "Part,Qty;R1,R2,2;C1,C2,2;Q1,Q2,2 | [2 [R1, R2] , 2 [C1, C2] , 2 [Q1, Q2] ]",
+      })
+  void unquoted_designators_are_no_values(String text, String read) {
+    assertEquals(read, shown(bom("bom.csv", text.replace(';', '\n') + "\n")));
+  }
+
+  @Test
+  void designators_and_values_in_one_cell_are_refused_with_the_remedy() {
+    KitReading reading = bom("bom.csv", "Qty,Part\n1,R1 10k\n2,C1 C2 100n\n");
+    List<Problem> faults = of(reading, Kind.DESIGNATOR_UNREADABLE);
+    assertEquals(List.of(2, 3), faults.stream().map(fault -> fault.place().line()).toList());
+    assertTrue(faults.get(0).remedy().endsWith("give values a column of their own"));
+  }
+
+  // --- words under two columns
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Part,Value\nR1,10k\nC1,100n\nHardware\nscrews are in the blue bag\n",
+        "Part  Value\nR1    10k\nC1    100n\n\nHardware\nUse M3 screws for the heatsink of Q1\n",
+      })
+  void headings_and_prose_below_two_columns_are_no_parts(String text) {
+    KitReading reading = bom("bom.txt", text);
+    assertEquals("[1 [R1] 10k, 1 [C1] 100n]", shown(reading));
+    assertEquals(2, of(reading, Kind.ROW_IGNORED).size(), reading.problems().toString());
+  }
+
+  @Test
+  void a_name_without_a_value_below_two_columns_stays_a_part() {
+    assertEquals(
+        "[1 [R1] 10k, 1 [BOOT] , 1 [SW2] ]",
+        shown(bom("bom.csv", "Part,Value\nR1,10k\nBOOT,\nSW2\n")));
+  }
+
+  // --- lists with bullets
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- R1, R2: 10k\n- C1: 100n\n- Q1: ZX9012\n",
+        "* **R1, R2** - 10k\n* **C1** - 100n\n* **Q1** - ZX9012\n",
+        "* `R1`, `R2`: 10k\n* `C1`: 100n\n* `Q1`: ZX9012\n",
+        "- [ ] R1, R2: 10k\n- [x] C1: 100n\n- [ ] Q1: ZX9012\n",
+      })
+  void a_list_with_bullets_is_read_among_prose(String list) {
+    KitReading reading =
+        bom("bom.txt", "# Parts\n\nThese are all.\n\n" + list + "\n## Notes\n\nR9 is gone.\nSo.\n");
+    assertEquals("[2 [R1, R2] 10k, 1 [C1] 100n, 1 [Q1] ZX9012]", shown(reading));
+    assertEquals(List.of(), of(reading, Kind.ROW_LENGTH));
+  }
+
+  @Test
+  void a_list_with_bullets_that_names_no_parts_is_refused_at_its_first_line() {
+    KitReading reading = bom("bom.txt", "# Parts\n\n- 2 resistors 10k\n- one capacitor 100n\n");
+    Problem refused = of(reading, Kind.HEADER_NOT_FOUND).get(0);
+    assertEquals(3, refused.place().line());
+    assertTrue(refused.remedy().startsWith("begin each line with the designators of its part"));
+  }
+
+  // --- x and y in one cell
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Place | 12 30;1 2 | \"12 30\" is x = 12 and y = 30",
+        "Position | 1,2;2,5 | \"1,2\" is x = 1 and y = 2, or one number",
+        "Place | 1,2,3;2,5,7 | \"1,2,3\" is x = 1 and y = 2,3 or x = 1,2 and y = 3",
+      })
+  void a_column_that_may_hold_both_is_named_with_what_it_may_mean(
+      String header, String cells, String said) {
+    String[] pairs = cells.split(";");
+    String placed =
+        "Designator;" + header + ";Side\nR1;" + pairs[0] + ";top\nC1;" + pairs[1] + ";top\n";
+    KitReading reading = KitTables.read("placements.csv", placed);
+    assertTrue(
+        says(reading, Kind.HEADER_NOT_FOUND, "this one may hold both, where " + said)
+            || says(reading, Kind.CELL_UNREADABLE, "\"1,2,3\" may be x = 1 and y = 2,3"),
+        reading.problems().toString());
+  }
+
+  // --- lengths in Cyrillic letters
+
+  @ParameterizedTest
+  @CsvSource({
+    "10 мм, 10",
+    "1 см, 10",
+    "'5,5мм', 5.5",
+    "50 мил, 1.27",
+    "1 дюйм, 25.4",
+    "9 мкм, 0.009"
+  })
+  void a_length_may_have_a_cyrillic_unit(String x, double millimetres) {
+    KitReading reading =
+        KitTables.read("placements.csv", "Designator;X;Y;Side\nR1;" + x + ";1 мм;top\n");
+    assertEquals(
+        millimetres, reading.kit().boards().get(0).placements().get(0).xMillimetres(), 1e-12);
+  }
+
+  // --- variants
+
+  @Test
+  void a_column_of_variants_is_not_read_and_said() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Variant\nR1,10k,A\nR1,22k,B\nC1,100n,\nQ1,ZX9012,A\n");
+    assertTrue(
+        says(reading, Kind.OPTIONAL_PART, "may say in which variants a part is fitted (A, B)"));
+    assertTrue(says(reading, Kind.DESIGNATOR_TWICE, "keep the lines of the one that you build"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"A;A;A", ";;", "yes;no;yes"})
+  void a_column_of_variants_that_parts_no_rows_or_says_yes_and_no_is_no_such(String cells) {
+    String[] of = cells.split(";", -1);
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref,Value,Variant\nR1,10k," + of[0] + "\nR2,22k," + of[1] + "\nC1,1n," + of[2] + "\n");
+    assertTrue(!says(reading, Kind.OPTIONAL_PART, "may say in which variants"));
+  }
+
+  // --- what contradicts itself, or names what is plugged in
+
+  @Test
+  void a_part_that_its_row_calls_both_fitted_and_not_is_left_out_and_said() {
+    KitReading reading = bom("bom.csv", "Ref,Value,Fitted\nR1,DNP,yes\nR2,DNP,no\nR3,10k,yes\n");
+    assertEquals(List.of(false, false, true), items(reading).stream().map(Item::isFitted).toList());
+    assertEquals(
+        List.of(2),
+        of(reading, Kind.OPTIONAL_PART).stream().map(said -> said.place().line()).toList());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "K1, DIP-16 socket, relay socket",
+    "K1, RS-8P, 'Socket, relay, 8 pin'",
+    "K1, '', relay base",
+    "K1, Relay socket 8 pin, ''",
+    "XK1, '', socket for relay",
+  })
+  void a_socket_of_a_relay_is_no_relay(String designator, String value, String words) {
+    KitReading reading =
+        bom("bom.csv", "Ref;Value;Description\n" + designator + ";" + value + ";" + words + "\n");
+    assertEquals(PartKind.SOCKET, items(reading).get(0).partType().kind());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5V relay, ''", "'', 'relay, socket mounted on request'", "JW2, relay 12 V"})
+  void a_relay_stays_one(String value, String words) {
+    KitReading reading = bom("bom.csv", "Ref;Value;Description\nK1;" + value + ";" + words + "\n");
+    assertEquals(PartKind.RELAY, items(reading).get(0).partType().kind());
+  }
+
+  // --- names that hold a sign, and panels
+
+  @Test
+  void a_name_that_the_placement_list_has_in_whole_is_one_part() {
+    String bom = "Ref,Qty,Value\nL1/L2,1,choke\nR1/R2,2,10k\n";
+    String placed = "Designator,X,Y,Side\nL1/L2,1,1,top\nR1,9,9,top\nR2,20,9,top\n";
+    KitReading reading = KitTables.read("bom.csv", bom, "placements.csv", placed);
+    assertEquals("[1 [L1/L2] choke, 2 [R1, R2] 10k]", shown(reading));
+    assertEquals(List.of(), of(reading, Kind.NOT_PLACED));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"_", "-"})
+  void copies_that_a_panel_numbers_are_said_to_be_such(String sign) {
+    var placed = new StringBuilder("Designator,X,Y,Side\n");
+    for (int copy = 1; copy <= 3; copy++) {
+      placed.append("R1" + sign + copy + "," + 30 * copy + ",5,top\n");
+      placed.append("C1" + sign + copy + "," + (30 * copy + 9) + ",5,top\n");
+    }
+    KitReading reading =
+        KitTables.read(
+            "bom.csv", "Ref,Value\nR1,10k\nC1,1n\n", "placements.csv", placed.toString());
+    assertTrue(
+        says(reading, Kind.NOT_PLACED, "R1" + sign + "1 and others like it are placed"),
+        reading.problems().toString());
+  }
+
+  /** The second copy is turned by half a turn, so nothing tells which parts belong together. */
+  @Test
+  void turned_copies_of_a_board_are_refused_with_the_remedy() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Ref,Value\nR1,10k\nC1,1n\n",
+            "placements.csv",
+            "Designator,X,Y,Rotation,Side\nR1,5,5,0,top\nC1,14,5,0,top\n"
+                + "R1,55,15,180,top\nC1,46,15,180,top\n");
+    assertEquals(
+        List.of(4, 5),
+        of(reading, Kind.PLACED_TWICE).stream().map(said -> said.place().line()).toList());
+    assertTrue(says(reading, Kind.PLACED_TWICE, "export that of one board"));
+  }
+}
