@@ -25,6 +25,10 @@ public record Batch(int number, String board, List<Step> steps) {
 
   /** How many parts are seated on one unit before the flip. */
   public int partsPerUnit() {
-    return steps.stream().mapToInt(step -> step.designators().size()).sum();
+    int parts = 0;
+    for (Step step : steps) {
+      parts += step.designators().size();
+    }
+    return parts;
   }
 }

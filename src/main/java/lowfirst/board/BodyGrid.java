@@ -60,8 +60,10 @@ public final class BodyGrid {
     areas[4 * number + 2] = area.right();
     areas[4 * number + 3] = area.top();
     if (isBelievable(area)) {
-      for (long column = at(area.left()); column <= at(area.right()); column++) {
-        for (long row = at(area.bottom()); row <= at(area.top()); row++) {
+      long lastColumn = at(area.right());
+      long lastRow = at(area.top());
+      for (long column = at(area.left()); column <= lastColumn; column++) {
+        for (long row = at(area.bottom()); row <= lastRow; row++) {
           enter(slot(column, row), 2 * number + side.ordinal());
         }
       }
@@ -86,8 +88,10 @@ public final class BodyGrid {
     if (!isBelievable(area)) {
       return found;
     }
-    for (long column = at(area.left()); column <= at(area.right()); column++) {
-      for (long row = at(area.bottom()); row <= at(area.top()); row++) {
+    long lastColumn = at(area.right());
+    long lastRow = at(area.top());
+    for (long column = at(area.left()); column <= lastColumn; column++) {
+      for (long row = at(area.bottom()); row <= lastRow; row++) {
         for (int at = last[slot(column, row)]; at != NONE; at = entries[2 * at]) {
           int body = entries[2 * at + 1];
           if (body % 2 == side.ordinal() && overlaps(body / 2, area, depthMillimetres)) {
@@ -107,7 +111,9 @@ public final class BodyGrid {
   }
 
   private long at(double millimetres) {
-    return (long) Math.floor(millimetres / squareMillimetres);
+    double squares = millimetres / squareMillimetres;
+    long towardsZero = (long) squares;
+    return squares < towardsZero ? towardsZero - 1 : towardsZero;
   }
 
   /** Spreads neighbours, by multiplying with large odd numbers; sides share their slots. */

@@ -53,6 +53,10 @@ final class PlacementReader {
     this.isGrouped = look.pointGroups() || look.commaGroups();
     this.sideOfAll =
         table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
+    // A dash is the bottom where a plus is the top; elsewhere it says nothing.
+    if (!look.sides().contains("+")) {
+      sides.put("-", Optional.empty());
+    }
   }
 
   /**
@@ -169,7 +173,7 @@ final class PlacementReader {
             rotation.orElse(0),
             rotation.isPresent(),
             side.get(),
-            values.computeIfAbsent(row.text(Column.VALUE), this::value),
+            values.computeIfAbsent(row.text(Column.VALUE), PlacementReader::value),
             kept(row.text(Column.PACKAGE)),
             row.place(Column.DESIGNATOR)));
   }
@@ -283,12 +287,12 @@ final class PlacementReader {
   }
 
   /** A value that is the word for a value was never filled in: Comment, =Value. */
-  private String value(String text) {
+  private static String value(String text) {
     String word = text.startsWith("=") ? text.substring(1) : text;
     boolean isHeader =
         HeaderWords.matches(TableKind.PLACEMENTS, word).stream()
             .anyMatch(match -> match.column() == Column.VALUE);
-    return isHeader ? "" : kept(text);
+    return isHeader ? "" : text;
   }
 
   /** The same text once for all rows: packages have long names. */
@@ -303,7 +307,7 @@ final class PlacementReader {
       return Optional.of(pair.get(text));
     }
     Optional<Side> side =
-        text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, this::named);
+        text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, SideWords::side);
     if (side.isEmpty() && DesignatorList.isNone(text)) {
       return Optional.of(sideNotNamed(row));
     }
@@ -316,13 +320,6 @@ final class PlacementReader {
               "write top or bottom"));
     }
     return side;
-  }
-
-  /** A dash is the bottom where a plus is the top; elsewhere it says nothing. */
-  private Optional<Side> named(String text) {
-    return text.equals("-") && !look.sides().contains("+")
-        ? Optional.empty()
-        : SideWords.side(text);
   }
 
   private Side sideNotNamed(TableRow row) {

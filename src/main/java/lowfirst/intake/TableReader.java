@@ -6,7 +6,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Supplier;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -106,7 +105,10 @@ final class TableReader {
         isInOtherTable = true;
       } else if (kind != TableKind.BOM
           || !headsValues(header, row, all.subList(i + 1, all.size()))) {
-        Optional<Problem> remark = unitRow(header, row).or(remark(header, row));
+        Optional<Problem> remark = unitRow(header, row);
+        if (remark.isEmpty()) {
+          remark = Remarks.in(kind, file, header, rows, row);
+        }
         if (remark.isPresent()) {
           problems.add(remark.get());
           Remarks.leavingOut(kind, file, row).ifPresent(problems::add);
@@ -177,12 +179,8 @@ final class TableReader {
   }
 
   private TableRow below(Header header, Row row) {
-    return new TableRow(
-        file, header, row, value.filter(heading -> ValueHeading.lacksValue(header, row)));
-  }
-
-  private Supplier<Optional<Problem>> remark(Header header, Row row) {
-    return () -> Remarks.in(kind, file, header, rows, row);
+    boolean isHeaded = value.isPresent() && ValueHeading.lacksValue(header, row);
+    return new TableRow(file, header, row, isHeaded ? value : Optional.empty());
   }
 
   /** A remark of one cell heads the rows below it, or states the unit after them. */
@@ -213,7 +211,8 @@ final class TableReader {
   }
 
   private void addRow(Header header, Row written) {
-    Row row = otherUnit.map(unit -> HeaderRow.withUnit(header, written, unit)).orElse(written);
+    Row row =
+        otherUnit.isPresent() ? HeaderRow.withUnit(header, written, otherUnit.get()) : written;
     int width = header.index() < 0 ? this.width : header.names().size();
     boolean tooLong =
         row.size() > width
