@@ -151,8 +151,8 @@ public enum CheckKind {
       Dimension.CURRENT,
       AT_MOST,
       "PWM: I·(1 − D); else (L/R)·(I − (VF/R)·ln(1 + I·R/VF))/T ≤ IFav·(TJmax − TA)/(TJmax −"
-          + " TA(IFav)); rated at its leads: TL(IFav), and TA + VF·IF·RthJA for TA, since they get no"
-          + " hotter than the junction",
+          + " TA(IFav)); rated at its leads or case: TL(IFav), and TA + VF·IF·RthJA for TA, since they"
+          + " get no hotter than the junction",
       "Each switching off sends the coil's current through the diode."),
   DIODE_TEMPERATURE(
       "flyback diode junction temperature",

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
@@ -23,8 +24,9 @@ final class CurveReader {
     var used = new ArrayList<DatasheetLine>();
     for (DatasheetLine line : ratings.about(DatasheetSymbol.RDSON)) {
       TestCondition condition = TestCondition.parse(line.condition());
-      OptionalDouble gate = condition.value("VGS");
-      boolean cold = condition.value("TJ").orElse(25) <= 25;
+      // Of a range what makes the line harder to earn: the gate pulled farthest, the least current.
+      OptionalDouble gate = condition.farthest("VGS");
+      boolean cold = condition.nearest("TJ").orElse(25) <= 25;
       if (gate.isPresent() && cold && line.max().isPresent()) {
         used.add(line);
         double max = line.max().get().asDouble();
@@ -33,7 +35,7 @@ final class CurveReader {
             new OnResistance.Line(
                 line.maker(),
                 gate.getAsDouble(),
-                condition.value("ID").orElse(Double.POSITIVE_INFINITY),
+                condition.nearest("ID").orElse(Double.POSITIVE_INFINITY),
                 max,
                 typical,
                 line.source()));
@@ -95,8 +97,8 @@ final class CurveReader {
         .filter(
             line -> {
               TestCondition cold = TestCondition.parse(line.condition());
-              return cold.value("TJ").orElse(25) <= 25
-                  && cold.value("VGS").equals(hot.value("VGS"))
+              return cold.farthest("TJ").orElse(25) <= 25
+                  && cold.farthest("VGS").equals(hot.farthest("VGS"))
                   && line.max().isPresent();
             })
         .mapToDouble(line -> line.max().orElseThrow().asDouble())

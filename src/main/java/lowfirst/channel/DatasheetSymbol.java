@@ -37,7 +37,7 @@ public enum DatasheetSymbol {
   TJ("TJ", "junction temperature rating", "max", "TJmax"),
   // flyback diode
   VRRM("VRRM", "diode: reverse voltage rating", "max"),
-  IFAV("IFav", "diode: average forward current at TA= or TL=", "max", "IF"),
+  IFAV("IFav", "diode: average forward current at TA=, TL= or TC=", "max", "IF"),
   IFRM("IFRM", "diode: repetitive peak current", "max"),
   VF("VF", "diode: forward voltage at IF=", "max"),
   TRR("trr", "diode: reverse recovery time", "max"),

@@ -1,17 +1,17 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Optional;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
+import lowfirst.part.RatedTemperature;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its flyback diode, in a datasheet. */
 final class DiodeReader {
-  private static final List<String> METAL = List.of("TL", "TC", "TMB", "TT");
-
   private DiodeReader() {}
 
   static PartData diode(String name, PartKind kind, Ratings ratings) {
@@ -24,7 +24,7 @@ final class DiodeReader {
             : reverse);
     Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
     data.add(average);
-    Datum ratedAt = ratedAt(ratings, name);
+    Datum ratedAt = ratedAt(ratings, average, name);
     data.add(ratedAt);
     Datum peak = ratings.limit(Term.DIODE_PEAK_RATING, DatasheetSymbol.IFRM);
     data.add(peak.isKnown() ? peak : impliedPeak(average));
@@ -54,40 +54,33 @@ final class DiodeReader {
 
   /**
    * Up to which temperature the average current is rated: that of the air or, where some maker
-   * holds the leads or the case at it, that of those, which may be far above the air.
+   * holds the leads or the case at it, that of those, which may be far above the air. Which of them
+   * it is can't be guessed: on a heatsink the same part is rated several times higher.
    */
-  private static Datum ratedAt(Ratings ratings, String name) {
-    List<DatasheetLine> lines = ratings.about(DatasheetSymbol.IFAV);
-    boolean leads =
-        lines.stream().anyMatch(line -> at(line, "TA").isEmpty() && atMetal(line).isPresent());
-    Term term = leads ? Term.DIODE_RATING_LEAD : Term.DIODE_RATING_AIR;
-    return lines.stream()
-        .flatMap(
-            line -> {
-              OptionalDouble at = at(line, "TA").isPresent() ? at(line, "TA") : atMetal(line);
-              return at.isPresent()
-                  ? Stream.of(Datum.of(term, at.getAsDouble(), line.source()))
-                  : Stream.empty();
-            })
-        .min(java.util.Comparator.comparingDouble(Datum::nominal))
-        .orElse(
-            Datum.of(
-                Term.DIODE_RATING_AIR,
-                25,
-                Source.assumed("rated at 25 °C", "datasheets.csv, IFav of " + name + ", TA=")));
-  }
-
-  /** The temperature at which a rating holds the leads, the case or the mounting base. */
-  private static OptionalDouble atMetal(DatasheetLine line) {
-    return METAL.stream()
-        .map(symbol -> at(line, symbol))
-        .filter(OptionalDouble::isPresent)
-        .findFirst()
-        .orElse(OptionalDouble.empty());
-  }
-
-  private static OptionalDouble at(DatasheetLine line, String symbol) {
-    return TestCondition.parse(line.condition()).value(symbol);
+  private static Datum ratedAt(Ratings ratings, Datum average, String name) {
+    var stated = new ArrayList<DatasheetLine>(2);
+    var data = new ArrayList<Datum>(2);
+    boolean metal = false;
+    for (DatasheetLine line : ratings.about(DatasheetSymbol.IFAV)) {
+      Optional<RatedTemperature> at = RatedTemperature.in(TestCondition.parse(line.condition()));
+      if (at.isPresent()) {
+        stated.add(line);
+        metal |= at.get().place() != RatedTemperature.Place.AIR;
+        data.add(Datum.of(Term.DIODE_RATING_AIR, at.get().celsius(), line.source()));
+      }
+    }
+    if (stated.isEmpty() || ratings.silentMaker(stated).isPresent()) {
+      return Datum.missing(
+          Term.DIODE_RATING_AIR,
+          average.isKnown()
+              ? "the temperature at which IFav of "
+                  + name
+                  + " is rated: write it in datasheets.csv, condition of IFav (TA=... of the air,"
+                  + " TL=... of the leads, TC=... of the case)"
+              : average.missing());
+    }
+    Datum coolest = Collections.min(data, Comparator.comparingDouble(Datum::nominal));
+    return metal ? Datum.of(Term.DIODE_RATING_LEAD, coolest.nominal(), coolest.source()) : coolest;
   }
 
   /** A half-wave rating of an average implies a peak of π times it at every cycle. */
@@ -102,14 +95,15 @@ final class DiodeReader {
 
   /**
    * The rating IFav at TA promises TJ ≤ TJmax there, so RthJA ≤ (TJmax − TA)/(VF·IFav) when mounted
-   * as the maker did. A rating at the leads' temperature tells nothing of the way from there to the
-   * air.
+   * as the maker did. A rating at the leads' or the case's temperature tells nothing of the way
+   * from there to the air, nor does one at a temperature that isn't stated.
    */
   private static Datum impliedResistance(
       Datum absent, Datum average, Datum air, Datum forward, Datum junction) {
     if (!average.isKnown()
         || !forward.isKnown()
         || !junction.isKnown()
+        || !air.isKnown()
         || air.term() == Term.DIODE_RATING_LEAD) {
       return absent;
     }

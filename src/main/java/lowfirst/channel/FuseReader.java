@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartType;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its fuse, in a datasheet or in the BOM. */

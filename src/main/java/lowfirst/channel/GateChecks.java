@@ -119,7 +119,8 @@ final class GateChecks {
           in.high(Term.DRIVE_CEILING),
           allowed,
           in.datum(Term.DRIVE_CEILING),
-          in.datum(Term.THRESHOLD));
+          in.datum(Term.THRESHOLD),
+          in.datum(Term.AMBIENT));
     }
     if (in.has(Fitted.DRIVEN_AT_RESET)) {
       return Check.of(
@@ -137,6 +138,7 @@ final class GateChecks {
           allowed,
           in.datum(Term.SUPPLY),
           in.datum(Term.THRESHOLD),
+          in.datum(Term.AMBIENT),
           FLOATING);
     }
     boolean atGate = in.channel().pullDownSide() == PullDownSide.GATE;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.TestCondition;
 
 /**
  * What a channel's checks need to know of one part, found once and then used as often as wanted: in
@@ -88,7 +89,7 @@ public final class PartData {
         return true;
       }
       if (line.symbol().equals(DatasheetSymbol.RDSON.text())
-          && TestCondition.parse(line.condition()).value("VGS").orElse(0) < 0) {
+          && TestCondition.parse(line.condition()).farthest("VGS").orElse(0) < 0) {
         return true;
       }
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Quantity;
 
 /**

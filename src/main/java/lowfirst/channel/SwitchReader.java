@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.part.PartKind;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of the part that carries its load, in a datasheet. */

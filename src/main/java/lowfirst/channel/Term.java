@@ -70,7 +70,8 @@ public enum Term {
   DIODE_REVERSE_RATING("VRRM", Dimension.VOLTAGE, LOWER, "datasheets.csv VRRM"),
   DIODE_AVERAGE_RATING("IFav", Dimension.CURRENT, LOWER, "datasheets.csv IFav"),
   DIODE_RATING_AIR("TA(IFav)", Dimension.TEMPERATURE, LOWER, "datasheets.csv IFav, condition TA="),
-  DIODE_RATING_LEAD("TL(IFav)", Dimension.TEMPERATURE, LOWER, "datasheets.csv IFav, condition TL="),
+  DIODE_RATING_LEAD(
+      "TL(IFav)", Dimension.TEMPERATURE, LOWER, "datasheets.csv IFav, condition TL= or TC="),
   DIODE_PEAK_RATING("IFRM", Dimension.CURRENT, LOWER, "datasheets.csv IFRM"),
   DIODE_FORWARD("VF", Dimension.VOLTAGE, EITHER, "datasheets.csv VF, max"),
   DIODE_RTH("RthJA", Dimension.THERMAL_RESISTANCE, HIGHER, "datasheets.csv RthJA, max"),

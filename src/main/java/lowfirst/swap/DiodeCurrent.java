@@ -2,14 +2,17 @@ package lowfirst.swap;
 
 import java.util.List;
 import java.util.Optional;
+import lowfirst.part.RatedTemperature;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
 /**
- * The average current of two diodes, each rated at an air temperature of its own. A candidate that
- * is rated in cooler air counts with what is left of its rating in the warmer air of the other: in
- * a straight line to nothing at its junction temperature.
+ * The average current of two diodes, each rated at a temperature of its own. A candidate that is
+ * rated in cooler air counts with what is left of its rating in the warmer air of the other: in a
+ * straight line to nothing at its junction temperature. A rating at the leads or the case, which
+ * something keeps cool there, says nothing of one in air.
  */
 final class DiodeCurrent {
   private static final String SYMBOL = "IFav";
@@ -24,9 +27,51 @@ final class DiodeCurrent {
     if (!fits || asked.isEmpty() || offered.isEmpty()) {
       return plain;
     }
-    double warm = airCelsius(asked.get().word());
-    double cool = airCelsius(offered.get().word());
-    if (!(cool < warm)) {
+    Optional<RatedTemperature> warm = ratedAt(asked.get());
+    Optional<RatedTemperature> cool = ratedAt(offered.get());
+    boolean cooled = cool.filter(at -> at.place() != RatedTemperature.Place.AIR).isPresent();
+    if (asked.get().word().isBlank() && !cooled) {
+      return plain; // the BOM's part asks for no temperature, and the candidate for no cooling
+    }
+    if (warm.isEmpty() || cool.isEmpty()) {
+      String name = (warm.isEmpty() ? swap.asked() : swap.offered()).name();
+      return Optional.of(
+          Answer.missing(
+              asked,
+              offered,
+              List.of(
+                  "the temperature at which IFav of "
+                      + name
+                      + " is rated (TA=, TL= or TC=): condition of its row in datasheets.csv"),
+              "a rating at cooled leads or a cooled case is several times that in air"));
+    }
+    if (warm.get().place() != cool.get().place()) {
+      return Optional.of(
+          Answer.missing(
+              asked,
+              offered,
+              CHANNEL,
+              "the one is rated by the temperature of its "
+                  + words(warm.get())
+                  + ", the other by that of its "
+                  + words(cool.get())
+                  + ": the currents can't be compared"));
+    }
+    return derated(swap, plain, warm.get(), cool.get());
+  }
+
+  private static final List<String> CHANNEL =
+      List.of("the current and the air there: a channel in channels.csv");
+
+  private static Optional<RatedTemperature> ratedAt(Evidence current) {
+    return RatedTemperature.in(TestCondition.parse(current.word()));
+  }
+
+  private static Optional<Answer> derated(
+      SwapCase swap, Optional<Answer> plain, RatedTemperature warm, RatedTemperature cool) {
+    Evidence asked = swap.asked().least(SYMBOL).orElseThrow();
+    Evidence offered = swap.offered().least(SYMBOL).orElseThrow();
+    if (cool.celsius() >= warm.celsius()) {
       return plain;
     }
     double junction =
@@ -35,41 +80,50 @@ final class DiodeCurrent {
             .flatMap(Evidence::quantity)
             .map(Quantity::asDouble)
             .orElse(Double.NaN);
-    double left = Math.max(0, (junction - warm) / (junction - cool));
-    double amps = offered.get().quantity().orElseThrow().asDouble() * left;
-    if (amps >= asked.get().quantity().orElseThrow().asDouble()) {
+    double left = Math.max(0, (junction - warm.celsius()) / (junction - cool.celsius()));
+    double amps = offered.quantity().orElseThrow().asDouble() * left;
+    if (amps >= asked.quantity().orElseThrow().asDouble()) {
       return plain;
     }
-    String words = Double.isNaN(amps) ? "unknown" : amps(amps);
+    String symbol = symbol(warm);
+    Evidence there =
+        Double.isNaN(amps)
+            ? offered
+            : Evidence.of(
+                Quantity.of(amps, Dimension.CURRENT),
+                "with the warmer " + words(warm) + " of the other's rating",
+                Source.computed(
+                    "IFav·(TJ − " + symbol + ")/(TJ − " + symbol + "(IFav)), " + offered.source()));
     return Optional.of(
         Answer.missing(
-            asked,
-            Optional.of(
-                Double.isNaN(amps)
-                    ? offered.get()
-                    : Evidence.of(
-                        Quantity.of(amps, Dimension.CURRENT),
-                        "in the warmer air that the other is rated in",
-                        Source.computed(
-                            "IFav·(TJ − TA)/(TJ − TA(IFav)), " + offered.get().source()))),
-            List.of("the current and the air there: a channel in channels.csv"),
-            "it is rated in cooler air: " + words + " is left where the other is rated"));
+            Optional.of(asked),
+            Optional.of(there),
+            CHANNEL,
+            "it is rated in cooler "
+                + words(warm)
+                + ": "
+                + (Double.isNaN(amps) ? "unknown" : amps(amps))
+                + " is left where the other is rated"));
   }
 
   private static String amps(double amps) {
     return Quantity.of(amps, Dimension.CURRENT).rounded(2);
   }
 
-  /** The number after {@code TA=} in a condition; not a number when there is none. */
-  private static double airCelsius(String condition) {
-    int start = condition.indexOf("TA=");
-    if (start < 0) {
-      return Double.NaN;
-    }
-    int to = start + 3;
-    while (to < condition.length() && "0123456789.".indexOf(condition.charAt(to)) >= 0) {
-      to++;
-    }
-    return to == start + 3 ? Double.NaN : Double.parseDouble(condition.substring(start + 3, to));
+  private static String symbol(RatedTemperature at) {
+    return switch (at.place()) {
+      case AIR -> "TA";
+      case LEADS -> "TL";
+      case CASE -> "TC";
+    };
+  }
+
+  /** What is measured there. */
+  private static String words(RatedTemperature at) {
+    return switch (at.place()) {
+      case AIR -> "air";
+      case LEADS -> "leads";
+      case CASE -> "case";
+    };
   }
 }

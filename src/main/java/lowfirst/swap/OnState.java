@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.part.DatasheetLine;
+import lowfirst.part.TestCondition;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 
@@ -153,28 +154,12 @@ final class OnState {
   private static List<Promise> promises(SwapPart part) {
     var promises = new ArrayList<Promise>();
     for (DatasheetLine line : part.lines(SYMBOL)) {
-      double volts = gateVolts(line.condition());
+      // of a range the end that is harder to reach
+      double volts = TestCondition.parse(line.condition()).farthest("VGS").orElse(0);
       if (line.max().isPresent() && volts > 0) {
         promises.add(new Promise(volts, line.max().get(), line));
       }
     }
     return promises;
-  }
-
-  /** The number after {@code VGS=} in a test condition; 0 when there is none. */
-  private static double gateVolts(String condition) {
-    int start = condition.indexOf("VGS");
-    if (start < 0) {
-      return 0;
-    }
-    int from = start + 3;
-    while (from < condition.length() && " =".indexOf(condition.charAt(from)) >= 0) {
-      from++;
-    }
-    int to = from;
-    while (to < condition.length() && "0123456789.".indexOf(condition.charAt(to)) >= 0) {
-      to++;
-    }
-    return to == from ? 0 : Double.parseDouble(condition.substring(from, to));
   }
 }

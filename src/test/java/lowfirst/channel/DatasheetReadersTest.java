@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import lowfirst.part.TestCondition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a channel takes from the lines about its parts. */
 class DatasheetReadersTest {
@@ -259,14 +261,87 @@ class DatasheetReadersTest {
   @CsvSource({
     "TA=75C, DIODE_RATING_AIR, 75",
     "TL=90C, DIODE_RATING_LEAD, 90",
-    "'TA=55C, TL=90C', DIODE_RATING_AIR, 55",
-    "'', DIODE_RATING_AIR, 25"
+    "TC=100C, DIODE_RATING_LEAD, 100",
+    "'TA = 75 °C', DIODE_RATING_AIR, 75",
+    "Tamb=55C, DIODE_RATING_AIR, 55",
+    "'TA=55C, TL=90C', DIODE_RATING_AIR, 55"
   })
   void a_diodes_rating_holds_up_to_the_temperature_in_its_condition(
       String condition, Term term, double celsius) {
     ChannelInputs in = only("T-DIODE", "IFav", condition, "3", "A").inputs();
     assertEquals(celsius, in.low(term), 1e-12);
     assertEquals(term == Term.DIODE_RATING_LEAD, in.knows(Term.DIODE_RATING_LEAD));
+  }
+
+  /** Who writes 3 A and no temperature may have read it at a case of 125 °C. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "half wave", "TA=25...75C", "TA=room"})
+  void a_diodes_rating_at_no_stated_temperature_decides_nothing(String condition) {
+    ChannelKit kit = only("T-DIODE", "IFav", condition, "3", "A");
+    assertFalse(kit.inputs().knows(Term.DIODE_RATING_LEAD));
+    assertEquals(
+        "the temperature at which IFav of T-DIODE is rated: write it in datasheets.csv, condition of"
+            + " IFav (TA=... of the air, TL=... of the leads, TC=... of the case)",
+        kit.inputs().datum(Term.DIODE_RATING_AIR).missing());
+    assertEquals(
+        Verdict.UNDECIDED, kit.finding().check(CheckKind.DIODE_CURRENT).orElseThrow().verdict());
+    assertFalse(kit.withoutDatasheet("T-DIODE", "RthJA").inputs().knows(Term.DIODE_RTH));
+    ChannelKit stated = kit.datasheet("T-DIODE", "IFav", "TA=75C", "", "3", "A");
+    assertEquals(75, stated.inputs().low(Term.DIODE_RATING_AIR), 1e-12, "another line states it");
+  }
+
+  @Test
+  void an_average_current_that_is_not_known_is_asked_for_once() {
+    Check check =
+        TYPICAL
+            .withoutDatasheet("T-DIODE", "IFav")
+            .finding()
+            .check(CheckKind.DIODE_CURRENT)
+            .orElseThrow();
+    assertEquals(1, check.missing().size(), () -> check.missing().toString());
+  }
+
+  /** Of a range the end that is harder to earn: the gate pulled to 10 V, and 2 A of current. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "VGS=4.5...10V, ID=2A; 10; 2",
+        "VGS=4.5V to 10V, ID=2...25A; 10; 2",
+        "VGS=4.5-10 V; 10; Infinity",
+        "VGS = 4.5 V – 10 V, ID=100...500mA; 10; 0.1",
+        "VGS=10V/4.5V, ID=500mA to 1A; 10; 0.5",
+        "VGS=4,5V and 10V; 10; Infinity",
+        "VGS=5V, ID=25A, TJ=25C; 5; 25",
+        "VGS=5V, ID=25A, TJ=25...150C; 5; 25",
+        "VGS=5V, ID=25A -55C; 5; 25",
+      })
+  void of_a_range_in_a_condition_the_end_counts_that_is_harder_to_earn(
+      String condition, double volts, double amps) {
+    OnResistance.Line line =
+        only("T-FET", "RDSon", condition, "60", "mOhm").inputs().onResistance().lines().get(0);
+    assertEquals(volts, line.gateVolts(), 1e-12);
+    assertEquals(amps, line.amps(), 1e-12);
+  }
+
+  @Test
+  void a_range_of_negative_gate_voltages_tells_of_a_p_channel_too() {
+    ChannelKit bare = TYPICAL.withoutDatasheet("T-FET", "RDSon");
+    ChannelKit wrong = bare.datasheet("T-FET", "RDSon", "VGS=-4.5...-10V", "", "20", "mOhm");
+    assertFalse(wrong.inputs().knows(Term.DRAIN_RATING));
+  }
+
+  @Test
+  void of_a_range_no_other_number_is_taken() {
+    TestCondition range = TestCondition.parse("IAS=5...10A, IB=1-5mA, t=1ms");
+    assertTrue(range.value("IAS").isEmpty());
+    assertEquals(1e-3, range.nearest("IB").orElseThrow(), 1e-15, "one unit for both");
+    assertEquals(5e-3, range.farthest("IB").orElseThrow(), 1e-15);
+    assertEquals(1e-3, range.value("t").orElseThrow(), 1e-15);
+    assertFalse(
+        only("T-FET", "EAS", "IAS=5...10A", "200", "mJ")
+            .inputs()
+            .knows(Term.AVALANCHE_CURRENT_RATING));
   }
 
   @Test
