@@ -11,6 +11,7 @@ import lowfirst.bench.page.PowerScreen;
 import lowfirst.bench.page.PowerScreen.Stage;
 import lowfirst.board.Kit;
 import lowfirst.board.Unit;
+import lowfirst.channel.LoadFindings;
 import lowfirst.progress.Event.PowerReading;
 import lowfirst.progress.Event.PowerReading.Outcome;
 import lowfirst.progress.Progress;
@@ -35,7 +36,7 @@ final class PowerScreens {
     Map<String, PowerReading> readings = progress.powerReadings(unit);
     var stages = new ArrayList<Stage>();
     boolean turnGiven = false;
-    for (PowerCheck check : FirstPowerChecks.of(kit, unit)) {
+    for (PowerCheck check : FirstPowerChecks.of(kit, unit, LoadFindings.of(kit).byName())) {
       Optional<PowerReading> reading = Optional.ofNullable(readings.get(check.name()));
       boolean passed = reading.filter(one -> one.outcome() == Outcome.PASSED).isPresent();
       boolean turn = !turnGiven && !passed;

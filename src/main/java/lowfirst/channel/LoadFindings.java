@@ -1,6 +1,8 @@
 package lowfirst.channel;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import lowfirst.board.Kit;
 
 /**
@@ -26,6 +28,13 @@ public record LoadFindings(List<ChannelFinding> channels, List<RailFinding> rail
     return new LoadFindings(
         inputs.channels().stream().map(ChannelFinding::of).toList(),
         inputs.rails().stream().map(RailFinding::of).toList());
+  }
+
+  /** What is said of each channel, by its name. */
+  public Map<String, ChannelFinding> byName() {
+    var byName = new HashMap<String, ChannelFinding>();
+    channels.forEach(finding -> byName.put(finding.channel().name(), finding));
+    return byName;
   }
 
   /** The worst of all. */

@@ -3,6 +3,7 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Kit;
@@ -10,6 +11,8 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
+import lowfirst.channel.ChannelFinding;
+import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
@@ -31,16 +34,23 @@ public final class FirstPowerChecks {
 
   private final Kit kit;
   private final List<OutputChannel> channels;
+  private final Map<String, ChannelFinding> findings;
   private final List<PowerCheck> checks = new ArrayList<>();
 
-  private FirstPowerChecks(Kit kit, Unit unit) {
+  private FirstPowerChecks(Kit kit, Unit unit, Map<String, ChannelFinding> findings) {
     this.kit = kit;
+    this.findings = findings;
     this.channels = UnitChannels.of(kit, unit);
   }
 
-  /** The checks of one unit, in the order to work. */
-  public static List<PowerCheck> of(Kit kit, Unit unit) {
-    var first = new FirstPowerChecks(kit, unit);
+  /**
+   * The checks of one unit, in the order to work. Only an output that carries its load is given it.
+   *
+   * @param findings what was worked out of each channel, by its name; one that it lacks is taken as
+   *     undecided
+   */
+  public static List<PowerCheck> of(Kit kit, Unit unit, Map<String, ChannelFinding> findings) {
+    var first = new FirstPowerChecks(kit, unit, findings);
     List<Rail> rails = first.rails();
     if (rails.isEmpty()) {
       first.unknownSupply();
@@ -224,13 +234,40 @@ public final class FirstPowerChecks {
       if (load.isEmpty() || rail.filter(FirstPowerChecks::isDeferred).isPresent()) {
         continue;
       }
-      add(
-          PowerCheck.Stage.LOADS,
-          channel.name(),
-          "Connect " + load.get().name() + ", switch it on briefly.",
-          ExpectedCurrent.words(load.get(), rail),
-          stopFor(load.get()));
+      load(channel, load.get(), ExpectedCurrent.words(load.get(), rail));
     }
+  }
+
+  private void load(OutputChannel channel, Load load, String current) {
+    String connect = "onnect " + load.name() + ", switch it on briefly.";
+    switch (verdict(channel)) {
+      case CARRIES ->
+          add(PowerCheck.Stage.LOADS, channel.name(), "C" + connect, current, stopFor(load));
+      case OVERLOADED ->
+          add(
+              PowerCheck.Stage.LOADS,
+              channel.name(),
+              "Leave "
+                  + load.name()
+                  + " unplugged: the output is overloaded. Change what the channel report says"
+                  + " first.",
+              "overloaded: stays unplugged",
+              "Don't switch it on with this load.");
+      case UNDECIDED ->
+          add(
+              PowerCheck.Stage.LOADS,
+              channel.name(),
+              "Find what the channel report says is missing: whether the output carries its load"
+                  + " is undecided. Once it carries, c"
+                  + connect,
+              "undecided: unplugged until it carries; then " + current,
+              "It is still undecided, or: " + stopFor(load));
+    }
+  }
+
+  private Verdict verdict(OutputChannel channel) {
+    ChannelFinding finding = findings.get(channel.name());
+    return finding == null ? Verdict.UNDECIDED : finding.verdict();
   }
 
   private static String stopFor(Load load) {

@@ -36,12 +36,13 @@ public final class FirstPowerDocument {
   /**
    * The sheet of one unit.
    *
-   * @param findings what was worked out of each channel, by its name; may lack some
+   * @param findings what was worked out of each channel, by its name; one that it lacks is taken as
+   *     undecided
    */
   public static Document of(Kit kit, Board board, Unit unit, Map<String, ChannelFinding> findings) {
     var document = new FirstPowerDocument(kit, board, unit, findings);
     document.opening();
-    List<PowerCheck> checks = FirstPowerChecks.of(kit, unit);
+    List<PowerCheck> checks = FirstPowerChecks.of(kit, unit, findings);
     document.stage(PowerCheck.Stage.BEFORE_POWER, checks);
     document.polarity();
     document.channelsBeforePower();

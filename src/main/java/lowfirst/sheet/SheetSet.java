@@ -2,7 +2,6 @@ package lowfirst.sheet;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -62,8 +61,10 @@ public final class SheetSet {
     var set = new SheetSet(kit, progress, options);
     set.sorting();
     set.assembly();
-    set.power();
-    set.signOff();
+    KitInputs inputs = KitInputs.of(kit);
+    LoadFindings findings = LoadFindings.of(inputs);
+    set.power(inputs, findings);
+    set.signOff(findings.byName());
     return List.copyOf(set.sheets);
   }
 
@@ -143,12 +144,9 @@ public final class SheetSet {
         : Orientation.PORTRAIT;
   }
 
-  private void power() {
+  private void power(KitInputs inputs, LoadFindings findings) {
     String title = kit.settings().title();
-    KitInputs inputs = KitInputs.of(kit);
-    LoadFindings findings = LoadFindings.of(inputs);
-    Map<String, ChannelFinding> byName = new HashMap<>();
-    findings.channels().forEach(finding -> byName.put(finding.channel().name(), finding));
+    Map<String, ChannelFinding> byName = findings.byName();
     if (!kit.channels().isEmpty()) {
       add(
           "channel-report",
@@ -173,14 +171,15 @@ public final class SheetSet {
     }
   }
 
-  private void signOff() {
+  private void signOff(Map<String, ChannelFinding> findings) {
     for (Board board : boardsBuilt()) {
       for (Unit unit : board.units()) {
         add(
             "sign-off-" + unit.serial(),
             Orientation.LANDSCAPE,
             () ->
-                SignOffDocument.of(kit, board, unit, progress, options.zone(), options.address()));
+                SignOffDocument.of(
+                    kit, board, unit, findings, progress, options.zone(), options.address()));
       }
     }
   }

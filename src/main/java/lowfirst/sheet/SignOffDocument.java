@@ -14,6 +14,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.Swap;
 import lowfirst.board.Unit;
+import lowfirst.channel.ChannelFinding;
 import lowfirst.progress.Event;
 import lowfirst.progress.Mark;
 import lowfirst.progress.Progress;
@@ -35,15 +36,23 @@ public final class SignOffDocument {
   private final Kit kit;
   private final Board board;
   private final Unit unit;
+  private final Map<String, ChannelFinding> findings;
   private final Progress progress;
   private final ZoneId zone;
   private final StepAddress address;
 
   private SignOffDocument(
-      Kit kit, Board board, Unit unit, Progress progress, ZoneId zone, StepAddress address) {
+      Kit kit,
+      Board board,
+      Unit unit,
+      Map<String, ChannelFinding> findings,
+      Progress progress,
+      ZoneId zone,
+      StepAddress address) {
     this.kit = kit;
     this.board = board;
     this.unit = unit;
+    this.findings = findings;
     this.progress = progress;
     this.zone = zone;
     this.address = address;
@@ -52,12 +61,19 @@ public final class SignOffDocument {
   /**
    * The record of one unit; what was ticked already comes out filled in.
    *
+   * @param findings what was worked out of each channel, by its name
    * @param zone the time zone of the bench
    * @param address what the code beside each step leads to
    */
   public static Document of(
-      Kit kit, Board board, Unit unit, Progress progress, ZoneId zone, StepAddress address) {
-    var document = new SignOffDocument(kit, board, unit, progress, zone, address);
+      Kit kit,
+      Board board,
+      Unit unit,
+      Map<String, ChannelFinding> findings,
+      Progress progress,
+      ZoneId zone,
+      StepAddress address) {
+    var document = new SignOffDocument(kit, board, unit, findings, progress, zone, address);
     var blocks = new ArrayList<Block>();
     blocks.add(document.facts());
     blocks.add(new Block.Heading(2, "Steps"));
@@ -275,7 +291,7 @@ public final class SignOffDocument {
             Tables.boxes("Good"),
             Tables.words("Who", 1.5),
             Tables.words("When", 2)),
-        FirstPowerChecks.of(kit, unit).stream()
+        FirstPowerChecks.of(kit, unit, findings).stream()
             .map(check -> powerRow(check, Optional.ofNullable(readings.get(check.name()))))
             .toList());
   }

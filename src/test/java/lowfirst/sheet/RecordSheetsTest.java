@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
@@ -97,7 +98,8 @@ class RecordSheetsTest {
 
   private static Document signOff(Unit unit, Event... events) {
     Board board = KIT.board("driver").orElseThrow();
-    return SignOffDocument.of(KIT, board, unit, after(events), KOLKATA, StepAddress.IN_WORDS);
+    return SignOffDocument.of(
+        KIT, board, unit, Map.of(), after(events), KOLKATA, StepAddress.IN_WORDS);
   }
 
   @Test
@@ -154,6 +156,7 @@ class RecordSheetsTest {
             KIT,
             lamp,
             lamp.units().get(0),
+            Map.of(),
             Progress.of(plan, List.of()),
             ZoneOffset.UTC,
             StepAddress.IN_WORDS),
