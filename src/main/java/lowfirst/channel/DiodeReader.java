@@ -44,7 +44,8 @@ final class DiodeReader {
     data.add(
         resistance.isKnown()
             ? resistance
-            : impliedResistance(resistance, average, ratedAt, forward, junction));
+            : impliedResistance(
+                resistance, average, ratedAt, forward, junction, typicalResistance(ratings)));
     data.add(
         kind == PartKind.SCHOTTKY_DIODE
             ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
@@ -99,7 +100,7 @@ final class DiodeReader {
    * from there to the air, nor does one at a temperature that isn't stated.
    */
   private static Datum impliedResistance(
-      Datum absent, Datum average, Datum air, Datum forward, Datum junction) {
+      Datum absent, Datum average, Datum air, Datum forward, Datum junction, Datum typical) {
     if (!average.isKnown()
         || !forward.isKnown()
         || !junction.isKnown()
@@ -108,9 +109,33 @@ final class DiodeReader {
       return absent;
     }
     double watts = forward.high() * average.low();
-    return Datum.of(
-        Term.DIODE_RTH,
-        (junction.low() - air.low()) / watts,
-        Source.computed("(TJmax − TA)/(VF·IFav), " + average.source()));
+    double implied = (junction.low() - air.low()) / watts;
+    return typical.isKnown() && typical.high() > implied
+        ? typical
+        : Datum.of(
+            Term.DIODE_RTH,
+            implied,
+            Source.computed("(TJmax − TA)/(VF·IFav), " + average.source()));
+  }
+
+  /** The greatest typical one: it promises nothing, but where it is the worse it counts. */
+  private static Datum typicalResistance(Ratings ratings) {
+    return ratings.about(DatasheetSymbol.RTHJA).stream()
+        .flatMap(
+            line ->
+                line
+                    .typ()
+                    .map(
+                        typ ->
+                            Datum.of(
+                                Term.DIODE_RTH,
+                                typ.asDouble(),
+                                new Source(
+                                    line.source().origin(),
+                                    "typical, and more than (TJmax − TA)/(VF·IFav): "
+                                        + line.source().text())))
+                    .stream())
+        .max(Comparator.comparingDouble(Datum::nominal))
+        .orElse(Datum.missing(Term.DIODE_RTH));
   }
 }

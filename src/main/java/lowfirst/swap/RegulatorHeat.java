@@ -31,8 +31,8 @@ final class RegulatorHeat {
 
   /** No hotter than the part asked for, or cool enough for the rails of this kit. */
   static Optional<Answer> heat(SwapCase swap) {
-    Optional<Evidence> gives = swap.offered().greatest("RthJA");
-    Optional<Evidence> asked = swap.asked().greatest("RthJA");
+    Optional<Evidence> gives = toAir(swap.offered());
+    Optional<Evidence> asked = toAir(swap.asked());
     if (gives.isEmpty() || swap.offered().least("TJ").isEmpty()) {
       String symbol = gives.isEmpty() ? "RthJA" : "TJ";
       return Optional.of(missing(swap, symbol, asked));
@@ -43,6 +43,17 @@ final class RegulatorHeat {
               .remarking("the same load heats it no more than the part asked for"));
     }
     return Optional.of(inThisKit(swap, gives.get()));
+  }
+
+  /** The most that every maker guarantees of the way to the air; a typical one alone is none. */
+  private static Optional<Evidence> toAir(SwapPart part) {
+    List<DatasheetLine> lines = part.lines("RthJA");
+    return promise(lines, DatasheetLine::max)
+        ? lines.stream()
+            .filter(line -> line.max().isPresent())
+            .max(Comparator.comparing(line -> line.max().orElseThrow().amount()))
+            .map(line -> Evidence.of(line.max().orElseThrow(), line.condition(), line.source()))
+        : Optional.empty();
   }
 
   private static Answer missing(SwapCase swap, String symbol, Optional<Evidence> asked) {
@@ -80,7 +91,7 @@ final class RegulatorHeat {
     Evidence atLimit = needed(swap, before.get(), fed.get(), limit.orElse(Double.NaN));
     Evidence atLoads = needed(swap, before.get(), fed.get(), loads);
     if (limit.isPresent() && number(gives) <= number(atLimit)) {
-      return promises(swap, DatasheetLine::min)
+      return promise(swap.offered().lines("VO"), DatasheetLine::min)
           ? Comparison.compared(atLimit, gives, Comparison.Better.LESS)
           : typicalOnly(swap, "least VO", atLimit, gives);
     }
@@ -100,9 +111,9 @@ final class RegulatorHeat {
             + " and it, times that current, must leave through its tab or a heatsink");
   }
 
-  /** Whether every maker states the limit of the output voltage, not a typical value alone. */
-  private static boolean promises(SwapCase swap, Function<DatasheetLine, Optional<?>> limit) {
-    List<DatasheetLine> lines = swap.offered().lines("VO");
+  /** Whether every maker states the limit, not a typical value alone. */
+  private static boolean promise(
+      List<DatasheetLine> lines, Function<DatasheetLine, Optional<?>> limit) {
     Set<String> stating =
         lines.stream()
             .filter(line -> limit.apply(line).isPresent())
@@ -175,7 +186,7 @@ final class RegulatorHeat {
       Answer answer = Comparison.compared(needs, gives.get(), Comparison.Better.LESS);
       if (answer.verdict() != SwapVerdict.DOES_NOT_FIT) {
         return Optional.of(
-            promises(swap, DatasheetLine::max)
+            promise(swap.offered().lines("VO"), DatasheetLine::max)
                 ? answer
                 : typicalOnly(swap, "greatest VO", needs, gives.get()));
       }

@@ -290,6 +290,20 @@ class DatasheetReadersTest {
     assertEquals(75, stated.inputs().low(Term.DIODE_RATING_AIR), 1e-12, "another line states it");
   }
 
+  /** (150 − 75) K/(1.1 V · 3 A) is 22.7 K/W with the leads as the maker holds them. */
+  @ParameterizedTest
+  @CsvSource({"60, 60", "10, 22.72727272727"})
+  void a_typical_way_to_the_air_counts_where_it_is_worse_than_the_one_that_is_promised(
+      String typical, double kelvinPerWatt) {
+    ChannelKit bare = TYPICAL.withoutDatasheet("T-DIODE", "RthJA");
+    ChannelKit kit = bare.line("T-DIODE", "RthJA", "", "", typical, "", "K/W", "sheet");
+    assertEquals(kelvinPerWatt, kit.inputs().high(Term.DIODE_RTH), 1e-9);
+    ChannelKit leads =
+        kit.withoutDatasheet("T-DIODE", "IFav")
+            .datasheet("T-DIODE", "IFav", "TL=75C", "", "3", "A");
+    assertFalse(leads.inputs().knows(Term.DIODE_RTH), "alone it promises nothing");
+  }
+
   @Test
   void an_average_current_that_is_not_known_is_asked_for_once() {
     Check check =

@@ -101,6 +101,7 @@ class GateChecksTest {
     Check check = kit.check(CheckKind.GATE_OFF);
     assertEquals(volts, check.actualAmount(), 1e-9, why);
     assertEquals(1.095, check.allowedAmount(), 1e-9);
+    assertTrue(check.data().stream().anyMatch(in -> in.term() == Term.AMBIENT), "7 mV/K of it");
   }
 
   @Test
@@ -126,6 +127,7 @@ class GateChecksTest {
     assertTrue(
         check.inputs().stream().anyMatch(input -> input.symbol().equals("no pull-down")),
         "and says that none is fitted");
+    assertTrue(check.data().stream().anyMatch(in -> in.term() == Term.AMBIENT), "7 mV/K of it");
   }
 
   @Test

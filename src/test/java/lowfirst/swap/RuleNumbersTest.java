@@ -215,6 +215,10 @@ class RuleNumbersTest {
     "RthJA <70 K/W; TJ <150 degC, undecided, , 70, ",
     "RthJA <50 K/W, undecided, 60, , ",
     "TJ <150 degC, undecided, 60, , ",
+    "RthJA ~50 K/W; TJ <150 degC, undecided, 60, , ",
+    "RthJA >50 K/W; TJ <150 degC, undecided, 60, , ",
+    "[A] RthJA <50 K/W; [B] RthJA ~90 K/W; TJ <150 degC, undecided, 60, , ",
+    "[A] RthJA <50 K/W; [B] RthJA <55 K/W; TJ <150 degC, fits, 60, 55, 0.0909091",
   })
   void a_regulator_may_be_cooler_by_its_own_numbers(
       String offered, String verdict, Double needs, Double gives, Double margin) {
