@@ -12,7 +12,6 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
 import lowfirst.channel.ChannelFinding;
-import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
@@ -240,7 +239,7 @@ public final class FirstPowerChecks {
 
   private void load(OutputChannel channel, Load load, String current) {
     String connect = "onnect " + load.name() + ", switch it on briefly.";
-    switch (verdict(channel)) {
+    switch (ChannelFinding.verdictOf(channel, findings)) {
       case CARRIES ->
           add(PowerCheck.Stage.LOADS, channel.name(), "C" + connect, current, stopFor(load));
       case OVERLOADED ->
@@ -263,11 +262,6 @@ public final class FirstPowerChecks {
               "undecided: unplugged until it carries; then " + current,
               "It is still undecided, or: " + stopFor(load));
     }
-  }
-
-  private Verdict verdict(OutputChannel channel) {
-    ChannelFinding finding = findings.get(channel.name());
-    return finding == null ? Verdict.UNDECIDED : finding.verdict();
   }
 
   private static String stopFor(Load load) {

@@ -13,6 +13,7 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.CheckKind;
+import lowfirst.channel.Verdict;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
 import lowfirst.sheet.Block.Cell;
@@ -129,6 +130,10 @@ public final class WiringDocument {
         new Block.Paragraph(
             "Two wires to each load: one from the rail's plus, one back to the channel's output."
                 + " Length is one way; the drop counts both."));
+    leftUnplugged(Verdict.OVERLOADED, "Overloaded: see in the channel report what to change.")
+        .ifPresent(blocks::add);
+    leftUnplugged(Verdict.UNDECIDED, "Undecided: see in the channel report what is missing.")
+        .ifPresent(blocks::add);
     blocks.add(
         new Table(
             "",
@@ -144,6 +149,20 @@ public final class WiringDocument {
                 Tables.words("Colour", 1.2),
                 Tables.boxes("Done")),
             kit.channels().stream().map(this::channelRow).toList()));
+  }
+
+  /** Which loads may be wired, but not plugged in yet. */
+  private Optional<Block> leftUnplugged(Verdict verdict, String why) {
+    List<String> outputs =
+        kit.channels().stream()
+            .filter(channel -> ChannelFinding.verdictOf(channel, findings) == verdict)
+            .map(channel -> channel.name() + " (" + channel.load() + ")")
+            .toList();
+    return outputs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Block.Caution(
+                "Wire, but leave unplugged: " + String.join(", ", outputs) + ". " + why));
   }
 
   private Table.Row channelRow(OutputChannel channel) {

@@ -322,6 +322,23 @@ class PowerSheetsTest {
   }
 
   @Test
+  void what_does_not_carry_stays_unplugged() {
+    String wire = "! Wire, but leave unplugged: out 1 (striker). ";
+    Kit overloaded = ChannelKit.typical().with("loads", "resistance=3 Ohm").kit();
+    assertSays(
+        WiringDocument.of(overloaded, findings(overloaded)),
+        wire + "Overloaded: see in the channel report what to change.");
+    Kit undecided = ChannelKit.typical().with("channels", "wire length=").kit();
+    assertSays(
+        WiringDocument.of(undecided, findings(undecided)),
+        wire + "Undecided: see in the channel report what is missing.");
+    Kit carries = ChannelKit.typical().kit();
+    assertTrue(
+        Said.lines(WiringDocument.of(carries, findings(carries))).stream()
+            .noneMatch(line -> line.contains("unplugged: ")));
+  }
+
+  @Test
   void where_no_supply_is_known_the_wiring_list_says_so_without_an_empty_table() {
     Kit bare = Said.kit("bom.csv", "designators,value\nR1,1k\n");
     assertSays(
