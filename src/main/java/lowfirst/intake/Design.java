@@ -39,7 +39,7 @@ record Design(
 
   /** Whether these bytes are such a file. */
   static boolean isOne(byte[] bytes) {
-    return XmlCursor.startsWith(bytes, DesignParser.ROOT);
+    return XmlCursor.startsWith(bytes, DesignCursor.ROOT);
   }
 
   /**
@@ -173,8 +173,8 @@ record Design(
         DesignData.Component component = step.components.get(placement.place().line() - 1);
         boolean bottom = placement.side() == Side.BOTTOM;
         double[] middle = bodies.middle(component, bottom, placement.rotationDegrees());
-        OptionalDouble dx = DesignParser.decimal(component.move().xOffset());
-        OptionalDouble dy = DesignParser.decimal(component.move().yOffset());
+        OptionalDouble dx = XmlNumber.in(component.move().xOffset());
+        OptionalDouble dy = XmlNumber.in(component.move().yOffset());
         offset |= dx.orElse(0) != 0 || dy.orElse(0) != 0;
         placements.add(
             from.placed(
@@ -218,7 +218,7 @@ record Design(
             "the board's outline is no plain rectangle: the rectangle around it was taken",
             "nothing, unless parts are said to lie inside where there is no board");
       }
-      double thickness = DesignParser.decimal(data.thickness).orElse(0) * scale;
+      double thickness = XmlNumber.in(data.thickness).orElse(0) * scale;
       return Optional.of(
           new Board.Size(
               profile.left() * scale,

@@ -119,7 +119,7 @@ final class DesignBodies {
   }
 
   private OptionalDouble length(String text) {
-    OptionalDouble number = DesignParser.decimal(text);
+    OptionalDouble number = XmlNumber.in(text);
     double millimetres = number.orElse(0) * scale;
     return millimetres > 0 && millimetres < LARGEST_MILLIMETRES
         ? OptionalDouble.of(millimetres)

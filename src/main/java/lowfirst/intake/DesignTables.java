@@ -192,7 +192,7 @@ final class DesignTables {
   /** XML Schema's numbers may carry an exponent. */
   private static String plain(String number) {
     boolean exponent = number.indexOf('e') >= 0 || number.indexOf('E') >= 0;
-    return exponent && DesignParser.decimal(number).isPresent()
+    return exponent && XmlNumber.in(number).isPresent()
         ? BigDecimal.valueOf(Double.parseDouble(number)).toPlainString()
         : number;
   }

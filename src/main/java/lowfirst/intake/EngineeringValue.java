@@ -138,12 +138,12 @@ final class EngineeringValue {
 
   private static String withUnit(String number, String unit) {
     String sign = SIGNS.getOrDefault(unit.toUpperCase(Locale.ROOT), unit);
-    boolean bare = DesignParser.decimal(number).isPresent();
+    boolean bare = XmlNumber.in(number).isPresent();
     return bare && !unit.isEmpty() ? number + " " + sign : number;
   }
 
   private static Optional<BigDecimal> number(String text) {
-    return DesignParser.decimal(text).isPresent()
+    return XmlNumber.in(text).isPresent()
         ? Optional.of(new BigDecimal(text)).filter(EngineeringValue::isSane)
         : Optional.empty();
   }
