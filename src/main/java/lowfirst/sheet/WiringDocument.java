@@ -169,7 +169,7 @@ public final class WiringDocument {
     Optional<Load> load = kit.load(channel.load());
     return Tables.row(
         Cell.of(channel.name()),
-        Cell.of(channel.load()),
+        Cell.of(channel.load() + (isLeftUnplugged(channel) ? ": leave unplugged" : "")),
         Cell.of(load.map(Load::rail).map(rail -> rail + " +").orElse("not known")),
         Cell.of(known(channel.wire(), "channels.csv")),
         Cell.of(amount(channel.wireLength())),
@@ -178,6 +178,11 @@ public final class WiringDocument {
         Cell.of(drop(channel)),
         Cell.field(""),
         Cell.box(false));
+  }
+
+  private boolean isLeftUnplugged(OutputChannel channel) {
+    return kit.load(channel.load()).isPresent()
+        && ChannelFinding.verdictOf(channel, findings) != Verdict.CARRIES;
   }
 
   private String fuse(OutputChannel channel) {

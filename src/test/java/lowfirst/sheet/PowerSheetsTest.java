@@ -312,8 +312,8 @@ class PowerSheetsTest {
         "supply high + | boards, high + | not stated, see rails.csv | not stated | not stated | not"
             + " stated | __ | [ ]",
         "# Loads",
-        "out 1 | bell | bells + | 1 mm² | 3 m | 15 A | F1, 2 A | not known | __ | [ ]",
-        "out 2 | lamp | bells + | not stated, see channels.csv | not stated | not stated | none | not"
+        "out 1 | bell: leave unplugged | bells + | 1 mm² | 3 m | 15 A | F1, 2 A | not known | __ | [ ]",
+        "out 2 | lamp: leave unplugged | bells + | not stated, see channels.csv | not stated | not stated | none | not"
             + " known | __ | [ ]",
         "out 4 | none | not known | not stated, see channels.csv | not stated | not stated | F9 | not"
             + " known | __ | [ ]");
