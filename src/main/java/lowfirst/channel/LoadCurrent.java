@@ -60,13 +60,20 @@ record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
   /** A current that is spread as the load's tolerance says. */
   private Datum of(Term term, double amps, Source source) {
     double share = tolerancePercent() / 100;
-    return Datum.of(term, amps * (1 - share), amps, amps * (1 + share), spread(source));
+    return Datum.of(term, amps * Math.max(0, 1 - share), amps, amps * (1 + share), spread(source));
   }
 
-  /** A resistance that is 10 % low draws 11 % more. */
+  /** A resistance that is 10 % low draws 11 % more, and one that may be none has no most. */
   private Datum throughResistance(Term term, String formula) {
     double amps = rail.orElseThrow().asDouble() / load.resistance().orElseThrow().asDouble();
     double share = tolerancePercent() / 100;
+    if (share >= 1) {
+      return Datum.missing(
+          term,
+          "tolerance of the resistance of load "
+              + load.name()
+              + ", less than 100 %: write it in loads.csv");
+    }
     Source source = derived(formula, load.resistance().get().source());
     return Datum.of(term, amps / (1 + share), amps, amps / (1 - share), spread(source));
   }

@@ -160,6 +160,26 @@ class ChannelResolutionTest {
     assertTrue(in.datum(Term.LOAD_CURRENT).source().toString().contains("±10 % assumed"));
   }
 
+  /**
+   * At 24 Ω less all of it nothing limits the current; less more than that it would be negative.
+   */
+  @ParameterizedTest
+  @CsvSource({"100 %", "150 %"})
+  void a_resistance_that_may_be_none_draws_an_unknown_current(String tolerance) {
+    ChannelKit kit = TYPICAL.with("loads", "tolerance=" + tolerance);
+    assertEquals(
+        List.of(
+            "tolerance of the resistance of load "
+                + kit.kit().loads().get(0).name()
+                + ", less than 100 %: write it in loads.csv"),
+        LoadFindings.of(kit.kit()).rails().get(0).checks().get(0).missing());
+    assertEquals(Verdict.UNDECIDED, kit.finding().verdict());
+    ChannelInputs lamp = kit.with("loads", "kind=lamp").inputs();
+    assertFalse(lamp.knows(Term.INRUSH));
+    ChannelInputs stated = kit.with("loads", "resistance=; current=1 A").inputs();
+    assertEquals(0, stated.low(Term.LOAD_CURRENT), 1e-12);
+  }
+
   @Test
   void what_is_stated_counts() {
     ChannelInputs in =
