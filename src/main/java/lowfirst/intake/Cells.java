@@ -67,7 +67,7 @@ final class Cells {
   }
 
   /** An amount that can't be below zero. */
-  Optional<Sourced> positive(Column column, Dimension dimension) {
+  Optional<Sourced> notBelowZero(Column column, Dimension dimension) {
     Optional<Sourced> amount = amount(column, dimension);
     if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
       problems.add(
@@ -81,9 +81,9 @@ final class Cells {
     return amount;
   }
 
-  /** An amount above zero: a load that draws nothing says nothing. */
+  /** An amount above zero: a load that draws nothing, or a supply that gives nothing, is none. */
   Optional<Sourced> aboveZero(Column column, Dimension dimension) {
-    Optional<Sourced> amount = positive(column, dimension);
+    Optional<Sourced> amount = notBelowZero(column, dimension);
     if (amount.isPresent() && amount.get().quantity().isZero()) {
       problems.add(
           row.problem(

@@ -49,14 +49,14 @@ final class SupplyTables {
     return new Rail(
         name,
         cells.amount(Column.VOLTAGE, Dimension.VOLTAGE),
-        cells.positive(Column.TOLERANCE, Dimension.PERCENT),
-        cells.positive(Column.CURRENT_LIMIT, Dimension.CURRENT),
-        cells.positive(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
+        cells.notBelowZero(Column.TOLERANCE, Dimension.PERCENT),
+        cells.aboveZero(Column.CURRENT_LIMIT, Dimension.CURRENT),
+        cells.aboveZero(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
         cells.count(Column.LOADS_AT_ONCE),
         cells.text(Column.RETURN_WIRE),
-        cells.positive(Column.RETURN_LENGTH, Dimension.LENGTH),
+        cells.notBelowZero(Column.RETURN_LENGTH, Dimension.LENGTH),
         cells.count(Column.RETURN_CONTACTS),
-        cells.positive(Column.CONTACT_RATING, Dimension.CURRENT),
+        cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
         row.place());
   }
 
@@ -78,11 +78,11 @@ final class SupplyTables {
         cells.text(Column.SUPPLY),
         cells.amount(Column.HIGH_LEVEL_MIN, Dimension.VOLTAGE),
         cells.amount(Column.LOW_LEVEL_MAX, Dimension.VOLTAGE),
-        cells.positive(Column.SOURCE_RESISTANCE, Dimension.RESISTANCE),
-        cells.positive(Column.CURRENT_LIMIT, Dimension.CURRENT),
-        cells.positive(Column.PWM_FREQUENCY, Dimension.FREQUENCY),
-        cells.positive(Column.PULL_UP, Dimension.RESISTANCE),
-        cells.positive(Column.INPUT_CURRENT, Dimension.CURRENT),
+        cells.notBelowZero(Column.SOURCE_RESISTANCE, Dimension.RESISTANCE),
+        cells.aboveZero(Column.CURRENT_LIMIT, Dimension.CURRENT),
+        cells.notBelowZero(Column.PWM_FREQUENCY, Dimension.FREQUENCY),
+        cells.notBelowZero(Column.PULL_UP, Dimension.RESISTANCE),
+        cells.notBelowZero(Column.INPUT_CURRENT, Dimension.CURRENT),
         cells.text(Column.AT_RESET),
         row.place());
   }
@@ -123,11 +123,11 @@ final class SupplyTables {
         cells.aboveZero(Column.INRUSH, Dimension.CURRENT),
         cells.aboveZero(Column.INRUSH_TIME, Dimension.TIME),
         cells.share(Column.DUTY),
-        cells.positive(Column.MAX_ON_TIME, Dimension.TIME),
-        cells.positive(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
+        cells.notBelowZero(Column.MAX_ON_TIME, Dimension.TIME),
+        cells.notBelowZero(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
         cells.share(Column.RATED_DUTY),
-        cells.positive(Column.TOLERANCE, Dimension.PERCENT),
-        cells.positive(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
+        cells.notBelowZero(Column.TOLERANCE, Dimension.PERCENT),
+        cells.notBelowZero(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
         cells.count(Column.SWITCH_ONS),
         row.place());
   }

@@ -61,6 +61,23 @@ class OwnTablesTest {
     assertEquals(1, reading.kit().loads().size(), "the rest of the row counts");
   }
 
+  /** A fuse breaks every short of a supply that gives nothing. */
+  @Test
+  void a_supply_or_a_contact_of_no_current_is_a_fault_and_counts_as_unstated() {
+    KitReading reading =
+        KitTables.read(
+            "rails.csv",
+            "rail,voltage,current limit,short-circuit current,contact rating\nbells,24 V,0 A,0,0\n",
+            "channels.csv",
+            "channel,contact rating\n1,0 A\n");
+    assertEquals(4, count(reading, Kind.OUT_OF_RANGE));
+    Rail rail = reading.kit().rails().get(0);
+    assertEquals(
+        List.of(Optional.empty(), Optional.empty(), Optional.empty()),
+        List.of(rail.currentLimit(), rail.shortCircuitCurrent(), rail.contactRating()));
+    assertEquals(Optional.empty(), reading.kit().channels().get(0).contactRating());
+  }
+
   @Test
   void each_column_of_a_load_goes_where_it_belongs() {
     Load load =
