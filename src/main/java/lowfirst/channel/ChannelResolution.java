@@ -70,7 +70,7 @@ final class ChannelResolution {
     driver.flatMap(Driver::pwmFrequency).ifPresent(there -> fitted.add(Fitted.PWM));
     driver.map(this::atReset).flatMap(x -> x).ifPresent(fitted::add);
     if (channel.mosfet().isPresent()
-        && driver.filter(d -> stageOf(d) == Stage.OPTOCOUPLER).isPresent()) {
+        && driver.filter(d -> DriverStage.of(d) == DriverStage.OPTOCOUPLER).isPresent()) {
       fitted.add(Fitted.OPTOCOUPLED_GATE);
     }
     return fitted;
@@ -85,7 +85,7 @@ final class ChannelResolution {
             || words.contains("tri")
             || words.contains("float")
             || words.contains("undriven");
-    if (stageOf(driver) == Stage.OPEN_COLLECTOR && undriven) {
+    if (DriverStage.of(driver) == DriverStage.OPEN_COLLECTOR && undriven) {
       // nothing pulls it down, so its pull-up turns the load on
       return Optional.of(Fitted.ON_AT_RESET);
     }
@@ -95,49 +95,11 @@ final class ChannelResolution {
     return Optional.of(words.contains("high") ? Fitted.ON_AT_RESET : Fitted.DRIVEN_AT_RESET);
   }
 
-  /** The kinds of driver stage, from the words of {@code drivers.csv}. */
-  private enum Stage {
-    LOGIC_PIN,
-    OPEN_COLLECTOR,
-    DARLINGTON_ARRAY,
-    OPTOCOUPLER,
-    CURRENT_SINK,
-    BIPOLAR_TRANSISTOR
-  }
-
-  private static Stage stageOf(Driver driver) {
-    String words = driver.kind().toLowerCase(Locale.ROOT);
-    if (words.contains("darlington") || words.contains("array")) {
-      return Stage.DARLINGTON_ARRAY;
-    }
-    if (words.contains("opto")) {
-      return Stage.OPTOCOUPLER;
-    }
-    if (words.contains("constant") || words.contains("current sink")) {
-      return Stage.CURRENT_SINK;
-    }
-    if (words.contains("open")) {
-      return Stage.OPEN_COLLECTOR;
-    }
-    return words.contains("bipolar") || words.contains("transistor")
-        ? Stage.BIPOLAR_TRANSISTOR
-        : Stage.LOGIC_PIN;
-  }
-
   private Switching switching(OutputChannel channel, Optional<Driver> driver) {
     if (channel.mosfet().isPresent()) {
       return Switching.MOSFET;
     }
-    return driver
-        .map(
-            d ->
-                switch (stageOf(d)) {
-                  case DARLINGTON_ARRAY, OPEN_COLLECTOR -> Switching.DARLINGTON_ARRAY;
-                  case OPTOCOUPLER -> Switching.OPTOCOUPLER;
-                  case BIPOLAR_TRANSISTOR -> Switching.BIPOLAR_TRANSISTOR;
-                  case CURRENT_SINK, LOGIC_PIN -> Switching.CURRENT_SINK;
-                })
-        .orElse(Switching.MOSFET);
+    return driver.map(d -> DriverStage.of(d).switching()).orElse(Switching.MOSFET);
   }
 
   private void supply(OutputChannel channel, List<Datum> data) {
@@ -333,9 +295,9 @@ final class ChannelResolution {
     if (driver.highLevelMin().isPresent()) {
       return Datum.of(Term.DRIVE_LEVEL, driver.highLevelMin().get());
     }
-    Stage stage = stageOf(driver);
-    boolean pulledUp = stage == Stage.OPEN_COLLECTOR || stage == Stage.OPTOCOUPLER;
-    double kept = stage == Stage.OPTOCOUPLER ? in.high(Term.SATURATION) : 0;
+    DriverStage stage = DriverStage.of(driver);
+    boolean pulledUp = stage == DriverStage.OPEN_COLLECTOR || stage == DriverStage.OPTOCOUPLER;
+    double kept = stage == DriverStage.OPTOCOUPLER ? in.high(Term.SATURATION) : 0;
     if (!pulledUp || supply.isEmpty() || Double.isNaN(kept)) {
       return cell(Term.DRIVE_LEVEL, Optional.empty(), driver, "high level min");
     }
@@ -349,7 +311,7 @@ final class ChannelResolution {
   }
 
   private static Datum sourceResistance(Driver driver) {
-    if (stageOf(driver) == Stage.OPEN_COLLECTOR) {
+    if (DriverStage.of(driver) == DriverStage.OPEN_COLLECTOR) {
       return cell(Term.DRIVE_RESISTANCE, driver.pullUp(), driver, "pull-up");
     }
     return driver
@@ -381,13 +343,7 @@ final class ChannelResolution {
       return in;
     }
     Driver driver = found.get();
-    PartKind kind =
-        switch (stageOf(driver)) {
-          case DARLINGTON_ARRAY, OPEN_COLLECTOR -> PartKind.DRIVER_ARRAY;
-          case OPTOCOUPLER -> PartKind.OPTOCOUPLER;
-          case BIPOLAR_TRANSISTOR -> PartKind.BIPOLAR_TRANSISTOR;
-          case CURRENT_SINK, LOGIC_PIN -> PartKind.INTEGRATED_CIRCUIT;
-        };
+    PartKind kind = DriverStage.of(driver).partKind();
     ChannelInputs with =
         in.with(partData(Role.STAGE, named(kind, driver.partType()), driver.partType()));
     if (in.switching() != Switching.CURRENT_SINK) {
