@@ -69,7 +69,7 @@ final class DesignFigures {
     OptionalDouble centreX = xml.number("centerX");
     OptionalDouble centreY = xml.number("centerY");
     if (centreX.isPresent() && centreY.isPresent()) {
-      boolean clockwise = xml.attribute("clockwise").equals("true");
+      boolean clockwise = xml.isTrue("clockwise");
       polygon.arc(x, y, centreX.getAsDouble(), centreY.getAsDouble(), clockwise);
     }
   }

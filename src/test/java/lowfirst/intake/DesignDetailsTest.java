@@ -323,6 +323,13 @@ class DesignDetailsTest {
   @Test
   void an_arc_reaches_as_far_as_it_runs_also_when_it_is_turned() {
     assertEquals("10.0000 x 5.0000 about 5.0000 2.5000", sizeAndMiddle(HALF_DISC));
+    // XML Schema, part 2, 3.2.2: a boolean is true, false, 1 or 0.
+    assertEquals(
+        "10.0000 x 5.0000 about 5.0000 2.5000",
+        sizeAndMiddle(HALF_DISC.replace("\"true\"", "\"1\"")));
+    assertEquals(
+        "10.0000 x 5.0000 about 5.0000 -2.5000",
+        sizeAndMiddle(HALF_DISC.replace("\"true\"", "\"0\"")));
     assertEquals(
         "9.3301 x 7.5000 about 3.9952 3.7500",
         sizeAndMiddle(HALF_DISC + "<Xform rotation=\"30\"/>"));
