@@ -66,7 +66,7 @@ final class DiodeReader {
       Optional<RatedTemperature> at = RatedTemperature.in(TestCondition.parse(line.condition()));
       if (at.isPresent()) {
         stated.add(line);
-        metal |= at.get().place() != RatedTemperature.Place.AIR;
+        metal |= !at.get().isOfAir();
         data.add(Datum.of(Term.DIODE_RATING_AIR, at.get().celsius(), line.source()));
       }
     }

@@ -58,20 +58,16 @@ final class BomReader {
 
   private BomReader(Table table, List<Placement> placements) {
     this.table = table;
+    List<String> odd =
+        placements.stream()
+            .map(Placement::designator)
+            .filter(designator -> !designator.isUsual())
+            .map(Designator::text)
+            .toList();
     this.placedWords =
-        placements.stream()
-            .map(Placement::designator)
-            .filter(designator -> !designator.isUsual())
-            .map(Designator::text)
-            .filter(text -> text.indexOf(' ') > 0)
-            .collect(Collectors.toSet());
+        odd.stream().filter(text -> text.indexOf(' ') > 0).collect(Collectors.toSet());
     this.placedWithSigns =
-        placements.stream()
-            .map(Placement::designator)
-            .filter(designator -> !designator.isUsual())
-            .map(Designator::text)
-            .filter(text -> SIGNS.matcher(text).find())
-            .collect(Collectors.toSet());
+        odd.stream().filter(text -> SIGNS.matcher(text).find()).collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);
   }
 

@@ -26,14 +26,16 @@ final class DesignatorReader {
       Pattern.compile(
           "(?<=\\d)\\s+([-–—−])\\s*(?=[\\p{L}_]*\\d)|(?<=\\d)([-–—−])\\s+(?=[\\p{L}_]*\\d)");
 
+  /** And, in the languages of the headers. */
+  private static final String AND_WORDS = "(?:and|und|et|y|e|en|oraz|i|a)";
+
   /** Signs and words between designators that are no usual separators. */
   private static final Pattern AND =
-      Pattern.compile("(?iU)\\s*[/&+]\\s*|\\s+(?:and|und|et|y|e|en|oraz|i|a)\\s+");
+      Pattern.compile("(?iU)\\s*[/&+]\\s*|\\s+" + AND_WORDS + "\\s+");
 
   /** 2, 3 and 4, 5-7: numbers without letters. */
   private static final Pattern NUMBERS =
-      Pattern.compile(
-          "(?iU)\\d{1,4}(?:(?:\\s*[-–/&+]\\s*|\\s+(?:and|und|et|y|e|en|oraz|i|a)\\s+)\\d{1,4})*");
+      Pattern.compile("(?iU)\\d{1,4}(?:(?:\\s*[-–/&+]\\s*|\\s+" + AND_WORDS + "\\s+)\\d{1,4})*");
 
   private static final Pattern NO_NUMBER = Pattern.compile("\\D+");
 

@@ -229,7 +229,7 @@ final class HeaderDoubts {
       Optional<String> first =
           below.stream()
               .map(row -> row.cell(cell))
-              .filter(text -> CoordinatePair.halvesOf(text).size() > 0)
+              .filter(text -> !CoordinatePair.halvesOf(text).isEmpty())
               .findFirst();
       boolean named = cell == position;
       boolean may =

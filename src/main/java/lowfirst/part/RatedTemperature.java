@@ -25,6 +25,16 @@ public record RatedTemperature(Place place, double celsius) {
     Place(String... symbols) {
       this.symbols = List.of(symbols);
     }
+
+    /** Its usual letter symbol: TA, TL or TC. */
+    public String symbol() {
+      return symbols.get(0);
+    }
+  }
+
+  /** Whether it is that of the air, and not of metal that something keeps cool. */
+  public boolean isOfAir() {
+    return place == Place.AIR;
   }
 
   /** What a condition states of it; nothing of a range. Where it states several, the air counts. */

@@ -238,14 +238,15 @@ public final class FirstPowerChecks {
   }
 
   private void load(OutputChannel channel, Load load, String current) {
-    String connect = "onnect " + load.name() + ", switch it on briefly.";
+    String name = channel.name();
+    String connected = load.name() + ", switch it on briefly.";
     switch (ChannelFinding.verdictOf(channel, findings)) {
       case CARRIES ->
-          add(PowerCheck.Stage.LOADS, channel.name(), "C" + connect, current, stopFor(load));
+          add(PowerCheck.Stage.LOADS, name, "Connect " + connected, current, stopFor(load));
       case OVERLOADED ->
           add(
               PowerCheck.Stage.LOADS,
-              channel.name(),
+              name,
               "Leave "
                   + load.name()
                   + " unplugged: the output is overloaded. Change what the channel report says"
@@ -255,10 +256,10 @@ public final class FirstPowerChecks {
       case UNDECIDED ->
           add(
               PowerCheck.Stage.LOADS,
-              channel.name(),
+              name,
               "Find what the channel report says is missing: whether the output carries its load"
-                  + " is undecided. Once it carries, c"
-                  + connect,
+                  + " is undecided. Once it carries, connect "
+                  + connected,
               "undecided: unplugged until it carries; then " + current,
               "It is still undecided, or: " + stopFor(load));
     }

@@ -17,6 +17,9 @@ import lowfirst.quantity.Source;
 final class DiodeCurrent {
   private static final String SYMBOL = "IFav";
 
+  private static final List<String> CHANNEL =
+      List.of("the current and the air there: a channel in channels.csv");
+
   private DiodeCurrent() {}
 
   static Optional<Answer> judge(SwapCase swap) {
@@ -29,7 +32,7 @@ final class DiodeCurrent {
     }
     Optional<RatedTemperature> warm = ratedAt(asked.get());
     Optional<RatedTemperature> cool = ratedAt(offered.get());
-    boolean cooled = cool.filter(at -> at.place() != RatedTemperature.Place.AIR).isPresent();
+    boolean cooled = cool.filter(at -> !at.isOfAir()).isPresent();
     if (asked.get().word().isBlank() && !cooled) {
       return plain; // the BOM's part asks for no temperature, and the candidate for no cooling
     }
@@ -57,23 +60,22 @@ final class DiodeCurrent {
                   + words(cool.get())
                   + ": the currents can't be compared"));
     }
-    return derated(swap, plain, warm.get(), cool.get());
+    return cool.get().celsius() >= warm.get().celsius()
+        ? plain
+        : derated(swap, asked.get(), offered.get(), warm.get(), cool.get()).or(() -> plain);
   }
-
-  private static final List<String> CHANNEL =
-      List.of("the current and the air there: a channel in channels.csv");
 
   private static Optional<RatedTemperature> ratedAt(Evidence current) {
     return RatedTemperature.in(TestCondition.parse(current.word()));
   }
 
+  /** What is missing where too little is left of a rating in the warmth of the other's. */
   private static Optional<Answer> derated(
-      SwapCase swap, Optional<Answer> plain, RatedTemperature warm, RatedTemperature cool) {
-    Evidence asked = swap.asked().least(SYMBOL).orElseThrow();
-    Evidence offered = swap.offered().least(SYMBOL).orElseThrow();
-    if (cool.celsius() >= warm.celsius()) {
-      return plain;
-    }
+      SwapCase swap,
+      Evidence asked,
+      Evidence offered,
+      RatedTemperature warm,
+      RatedTemperature cool) {
     double junction =
         swap.offered()
             .least("TJ")
@@ -83,9 +85,9 @@ final class DiodeCurrent {
     double left = Math.max(0, (junction - warm.celsius()) / (junction - cool.celsius()));
     double amps = offered.quantity().orElseThrow().asDouble() * left;
     if (amps >= asked.quantity().orElseThrow().asDouble()) {
-      return plain;
+      return Optional.empty();
     }
-    String symbol = symbol(warm);
+    String symbol = warm.place().symbol();
     Evidence there =
         Double.isNaN(amps)
             ? offered
@@ -108,14 +110,6 @@ final class DiodeCurrent {
 
   private static String amps(double amps) {
     return Quantity.of(amps, Dimension.CURRENT).rounded(2);
-  }
-
-  private static String symbol(RatedTemperature at) {
-    return switch (at.place()) {
-      case AIR -> "TA";
-      case LEADS -> "TL";
-      case CASE -> "TC";
-    };
   }
 
   /** What is measured there. */
