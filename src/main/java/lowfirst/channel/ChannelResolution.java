@@ -39,13 +39,28 @@ final class ChannelResolution {
 
   /** The numbers of one channel, apart from what the others do to it. */
   ChannelInputs resolved(OutputChannel channel) {
+    return resolved(channel, railOf(channel));
+  }
+
+  /** The rail that the channel's load hangs on; empty where the tables don't tell. */
+  Optional<Rail> railOf(OutputChannel channel) {
+    return kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
+  }
+
+  /** Whether it has a load, and the tables don't tell on which rail. */
+  boolean isRailUnknown(OutputChannel channel) {
+    return !channel.load().isEmpty() && railOf(channel).isEmpty();
+  }
+
+  /** The numbers of one channel as if its load hung on this rail. */
+  ChannelInputs resolved(OutputChannel channel, Optional<Rail> rail) {
     Optional<Load> load = kit.load(channel.load());
     Optional<Driver> driver = kit.driver(channel.driver());
     LoadKind kind = load.map(Load::kind).orElse(LoadKind.SOLENOID);
     var data = new ArrayList<Datum>();
-    supply(channel, data);
+    supply(channel, rail, data);
     data.add(ambient(channel));
-    load(channel, load, data);
+    load(channel, load, rail.flatMap(Rail::voltage), data);
     path(channel, data);
     ChannelInputs in =
         ChannelInputs.of(channel, kind, switching(channel, driver), fitted(channel, driver))
@@ -102,19 +117,25 @@ final class ChannelResolution {
     return driver.map(d -> DriverStage.of(d).switching()).orElse(Switching.MOSFET);
   }
 
-  private void supply(OutputChannel channel, List<Datum> data) {
-    Optional<Rail> rail = kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
+  private void supply(OutputChannel channel, Optional<Rail> rail, List<Datum> data) {
     data.add(
         rail.flatMap(r -> spread(Term.SUPPLY, r))
             .orElseGet(() -> Datum.missing(Term.SUPPLY, railMissing(channel))));
   }
 
+  /** What lacks until the rail of the channel's load is known with its voltage. */
   String railMissing(OutputChannel channel) {
     Optional<Load> load = kit.load(channel.load());
+    if (channel.load().isEmpty()) {
+      return "load of channel " + channel.name() + ": write it in channels.csv";
+    }
     if (load.isEmpty()) {
       return "load \"" + channel.load() + "\" of channel " + channel.name() + ": loads.csv";
     }
     String name = load.get().rail();
+    if (name.isEmpty()) {
+      return "rail of load " + channel.load() + ": write it in loads.csv";
+    }
     return kit.rail(name).isEmpty()
         ? "rail \"" + name + "\" of load " + channel.load() + ": rails.csv"
         : "voltage of rail " + name + ": rails.csv";
@@ -155,14 +176,14 @@ final class ChannelResolution {
                     Source.assumed("50 °C inside a closed case", "kit.properties ambient")));
   }
 
-  private void load(OutputChannel channel, Optional<Load> found, List<Datum> data) {
+  private void load(
+      OutputChannel channel, Optional<Load> found, Optional<Sourced> volts, List<Datum> data) {
     if (found.isEmpty()) {
       data.add(Datum.missing(Term.LOAD_CURRENT, railMissing(channel)));
       data.add(Datum.missing(Term.INRUSH, railMissing(channel)));
       return;
     }
     Load load = found.get();
-    Optional<Sourced> volts = kit.rail(load.rail()).flatMap(Rail::voltage);
     var current = new LoadCurrent(load, volts, LOAD_TOLERANCE_PERCENT);
     data.add(current.operating());
     data.add(current.inrush());

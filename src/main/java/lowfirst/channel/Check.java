@@ -1,5 +1,6 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -40,10 +41,14 @@ public record Check(
    */
   static Check bounded(CheckKind kind, double bound, double allowed, Datum absent, Datum... data) {
     Check check = of(kind, bound, allowed, data);
-    if (check.verdict != Verdict.OVERLOADED) {
-      return check;
-    }
-    return new Check(kind, bound, allowed, List.of(Datum.with(data, absent)), Verdict.UNDECIDED);
+    return check.verdict == Verdict.OVERLOADED ? check.lacking(List.of(absent)) : check;
+  }
+
+  /** The same check, undecided since these data are missing. */
+  Check lacking(List<Datum> absent) {
+    var all = new ArrayList<>(data);
+    all.addAll(absent);
+    return new Check(kind, actualAmount, allowedAmount, List.copyOf(all), Verdict.UNDECIDED);
   }
 
   private static Verdict judged(CheckKind kind, double actual, double allowed, Datum[] data) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
-import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelInputs.Switching;
@@ -31,12 +30,12 @@ public final class KitInputs {
   public static KitInputs of(Kit kit) {
     var resolution = new ChannelResolution(kit);
     List<ChannelInputs> alone = kit.channels().stream().map(resolution::resolved).toList();
-    List<RailInputs> rails = rails(kit, alone);
+    List<RailInputs> rails = rails(kit, resolution, alone);
     Map<String, RailInputs> byName = new HashMap<>();
     rails.forEach(rail -> byName.putIfAbsent(rail.rail().name(), rail));
     List<ChannelInputs> joined = new ArrayList<>();
     for (ChannelInputs in : alone) {
-      Optional<RailInputs> rail = railOf(kit, in.channel()).map(byName::get);
+      Optional<RailInputs> rail = resolution.railOf(in.channel()).map(Rail::name).map(byName::get);
       Datum lift =
           rail.map(RailInputs::lift)
               .orElseGet(
@@ -50,22 +49,33 @@ public final class KitInputs {
     return new KitInputs(joined, rails);
   }
 
-  private static Optional<String> railOf(Kit kit, OutputChannel channel) {
-    return kit.load(channel.load()).map(Load::rail);
-  }
-
-  private static List<RailInputs> rails(Kit kit, List<ChannelInputs> alone) {
+  /** Every rail that loads hang on; any of them may, whose rail nobody knows. */
+  private static List<RailInputs> rails(
+      Kit kit, ChannelResolution resolution, List<ChannelInputs> alone) {
+    List<OutputChannel> unknown =
+        kit.channels().stream().filter(resolution::isRailUnknown).toList();
+    List<Datum> missing =
+        unknown.stream()
+            .map(channel -> Datum.missing(Term.RAIL_SUM, resolution.railMissing(channel)))
+            .toList();
     var rails = new ArrayList<RailInputs>();
     for (Rail rail : kit.rails()) {
       List<ChannelInputs> on =
-          alone.stream()
-              .filter(in -> railOf(kit, in.channel()).filter(rail.name()::equals).isPresent())
-              .toList();
-      if (!on.isEmpty()) {
+          alone.stream().filter(in -> isOn(resolution.railOf(in.channel()), rail)).toList();
+      if (!unknown.isEmpty()) {
+        Optional<Rail> here = Optional.of(rail);
+        List<ChannelInputs> perhaps =
+            unknown.stream().map(channel -> resolution.resolved(channel, here)).toList();
+        rails.add(RailInputs.of(rail, on, perhaps, missing));
+      } else if (!on.isEmpty()) {
         rails.add(RailInputs.of(rail, on));
       }
     }
     return rails;
+  }
+
+  private static boolean isOn(Optional<Rail> found, Rail rail) {
+    return found.filter(known -> known.name().equals(rail.name())).isPresent();
   }
 
   /**

@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 
@@ -10,14 +11,20 @@ import lowfirst.quantity.Dimension;
  *
  * @param rail which rail
  * @param channels the channels that count, largest current first
+ * @param perhaps channels whose load may hang on it, too: nobody knows its rail
  * @param checks every check done; never empty
  * @param remedies what to change; empty when it carries
  */
 public record RailFinding(
-    Rail rail, List<String> channels, List<Check> checks, List<Remedy> remedies) {
+    Rail rail,
+    List<String> channels,
+    List<String> perhaps,
+    List<Check> checks,
+    List<Remedy> remedies) {
 
   public RailFinding {
     channels = List.copyOf(channels);
+    perhaps = List.copyOf(perhaps);
     checks = List.copyOf(checks);
     remedies = List.copyOf(remedies);
     if (checks.isEmpty()) {
@@ -27,11 +34,38 @@ public record RailFinding(
 
   /** Every check of a rail. */
   static RailFinding of(RailInputs in) {
-    return new RailFinding(in.rail(), in.channels(), checks(in), RailRemedies.of(in));
+    return new RailFinding(
+        in.rail(),
+        in.channels(),
+        in.perhaps().map(RailInputs.Perhaps::channels).orElse(List.of()),
+        checks(in),
+        RailRemedies.of(in));
   }
 
-  /** The checks alone. */
+  /**
+   * The checks alone. Where loads may hang on the rail that nobody knows the rail of, it carries if
+   * it carries them all, is overloaded if it is without them, and is undecided otherwise.
+   */
   static List<Check> checks(RailInputs in) {
+    List<Check> without = judged(in);
+    if (in.perhaps().isEmpty()) {
+      return without;
+    }
+    List<Check> with = judged(in.perhaps().get().with());
+    List<Datum> missing = in.perhaps().get().missing();
+    return IntStream.range(0, with.size())
+        .mapToObj(i -> joined(without.get(i), with.get(i), missing))
+        .toList();
+  }
+
+  private static Check joined(Check without, Check with, List<Datum> missing) {
+    if (without.verdict() == Verdict.OVERLOADED) {
+      return without;
+    }
+    return with.verdict() == Verdict.CARRIES ? with : with.lacking(missing);
+  }
+
+  private static List<Check> judged(RailInputs in) {
     var checks = new ArrayList<Check>();
     checks.add(
         Check.of(

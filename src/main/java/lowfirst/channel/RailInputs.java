@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -40,11 +42,48 @@ final class RailInputs {
   private final Rail rail;
   private final List<String> channels;
   private final Map<Term, Datum> data;
+  private final Optional<Perhaps> perhaps;
 
-  private RailInputs(Rail rail, List<String> channels, Map<Term, Datum> data) {
+  /**
+   * Loads of which nobody knows the rail.
+   *
+   * @param channels those that switch them
+   * @param with the rail as if they all hung on it
+   * @param missing what would tell, a datum for each
+   */
+  record Perhaps(List<String> channels, RailInputs with, List<Datum> missing) {}
+
+  private RailInputs(
+      Rail rail, List<String> channels, Map<Term, Datum> data, Optional<Perhaps> perhaps) {
     this.rail = rail;
     this.channels = channels;
     this.data = data;
+    this.perhaps = perhaps;
+  }
+
+  /**
+   * The worst set of loads at once on a rail that further loads may hang on.
+   *
+   * @param on the channels whose loads hang on it
+   * @param unknown those of unknown rail, taken as on it; not empty
+   * @param missing what would tell, a datum for each of these
+   */
+  static RailInputs of(
+      Rail rail, List<ChannelInputs> on, List<ChannelInputs> unknown, List<Datum> missing) {
+    RailInputs with = of(rail, Stream.concat(on.stream(), unknown.stream()).toList());
+    RailInputs without = on.isEmpty() ? with.unloaded() : of(rail, on);
+    var perhaps = new Perhaps(names(unknown), with, missing);
+    return new RailInputs(rail, without.channels, without.data, Optional.of(perhaps));
+  }
+
+  private RailInputs unloaded() {
+    return new RailInputs(rail, List.of(), data, Optional.empty())
+        .with(datum(Term.RAIL_SUM).at(0))
+        .with(datum(Term.RAIL_INRUSH_SUM).at(0));
+  }
+
+  private static List<String> names(List<ChannelInputs> channels) {
+    return channels.stream().map(in -> in.channel().name()).toList();
   }
 
   /**
@@ -95,7 +134,7 @@ final class RailInputs {
             .map(rating -> Datum.of(Term.RETURN_CONTACT_RATING, rating))
             .orElseGet(
                 () -> Datum.missing(Term.RETURN_CONTACT_RATING, at(rail, "contact rating"))));
-    return new RailInputs(rail, worst.stream().map(in -> in.channel().name()).toList(), data);
+    return new RailInputs(rail, names(worst), data, Optional.empty());
   }
 
   private static double orNothing(ChannelInputs in) {
@@ -178,10 +217,13 @@ final class RailInputs {
   }
 
   /**
-   * The lift as a number for the gates. Where a load's current isn't known, the most that the
-   * supply can deliver bounds what the return can carry.
+   * The lift as a number for the gates, with all that may hang on the rail. Where a load's current
+   * isn't known, the most that the supply can deliver bounds what the return can carry.
    */
   Datum lift() {
+    if (perhaps.isPresent()) {
+      return perhaps.get().with.lift();
+    }
     if (!datum(Term.RAIL_SUM).isKnown() && datum(Term.RAIL_LIMIT).isKnown()) {
       Datum limit = datum(Term.RAIL_LIMIT);
       return with(Datum.of(
@@ -240,11 +282,13 @@ final class RailInputs {
     return with(datum(term).at(value));
   }
 
-  /** The same rail with a number changed. */
+  /** The same rail with a number changed, whatever hangs on it. */
   RailInputs with(Datum datum) {
     var changed = new EnumMap<>(data);
     changed.put(datum.term(), datum);
-    return new RailInputs(rail, channels, changed);
+    Optional<Perhaps> too =
+        perhaps.map(p -> new Perhaps(p.channels, p.with.with(datum), p.missing));
+    return new RailInputs(rail, channels, changed, too);
   }
 
   Datum datum(Term term) {
@@ -269,5 +313,9 @@ final class RailInputs {
 
   List<String> channels() {
     return channels;
+  }
+
+  Optional<Perhaps> perhaps() {
+    return perhaps;
   }
 }

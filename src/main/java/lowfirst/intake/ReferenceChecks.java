@@ -56,6 +56,7 @@ final class ReferenceChecks {
             load -> {
               Place place = cells.of(TableKind.LOADS, Column.RAIL, load.place(), load.rail());
               checks.named(load.rail(), checks.rails, TableKind.RAILS, place);
+              checks.railOf(load, place);
             });
     kit.drivers()
         .forEach(
@@ -150,6 +151,27 @@ final class ReferenceChecks {
     }
   }
 
+  /** A load without a rail may hang on any. */
+  private void railOf(Load load, Place place) {
+    boolean isAsked = !rails.isEmpty() || !kit.channels().isEmpty();
+    if (isAsked && load.rail().isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.CELL_EMPTY,
+              place,
+              "the rail of the load \""
+                  + load.name()
+                  + "\" is missing: it may hang on any, so no rail's sum is complete",
+              rails.isEmpty() ? "write its name, and add it to rails.csv" : oneOf(rails)));
+    }
+  }
+
+  private static String oneOf(Set<String> known) {
+    return "write one of: "
+        + known.stream().sorted().limit(8).collect(Collectors.joining(", "))
+        + (known.size() > 8 ? ", ..." : "");
+  }
+
   private void named(String name, Set<String> known, TableKind where, Place place) {
     String file = where.key() + ".csv";
     if (!name.isEmpty() && !known.contains(name)) {
@@ -158,11 +180,7 @@ final class ReferenceChecks {
               Kind.REFERENCE_UNKNOWN,
               place,
               "there is no " + where.required().get(0).words() + " \"" + name + "\" in " + file,
-              known.isEmpty()
-                  ? "add it to " + file
-                  : "write one of: "
-                      + known.stream().sorted().limit(8).collect(Collectors.joining(", "))
-                      + (known.size() > 8 ? ", ..." : "")));
+              known.isEmpty() ? "add it to " + file : oneOf(known)));
     }
   }
 }

@@ -361,8 +361,15 @@ public final class LoadsDocument {
 
   private static void addRail(RailFinding rail, List<Block> blocks) {
     blocks.add(new Heading(2, "Rail " + rail.rail().name()));
-    blocks.add(
-        new Paragraph("Counted as on together: " + String.join(", ", rail.channels()) + "."));
+    String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
+    blocks.add(new Paragraph("Counted as on together: " + counted + "."));
+    if (!rail.perhaps().isEmpty()) {
+      blocks.add(
+          new Paragraph(
+              "Perhaps on this rail, too, since the tables don't tell: "
+                  + String.join(", ", rail.perhaps())
+                  + "."));
+    }
     addRemedies(rail.remedies(), blocks);
     blocks.add(checks(rail.checks()));
     blocks.add(sources(rail.checks()));

@@ -170,7 +170,8 @@ public final class WiringDocument {
     return Tables.row(
         Cell.of(channel.name()),
         Cell.of(channel.load() + (isLeftUnplugged(channel) ? ": leave unplugged" : "")),
-        Cell.of(load.map(Load::rail).map(rail -> rail + " +").orElse("not known")),
+        Cell.of(
+            load.flatMap(l -> kit.rail(l.rail())).map(r -> r.name() + " +").orElse("not known")),
         Cell.of(known(channel.wire(), "channels.csv")),
         Cell.of(amount(channel.wireLength())),
         Cell.of(amount(channel.contactRating())),

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
@@ -109,6 +110,85 @@ class RailTest {
     assertEquals(5 * ohms, channel(unknown, "out 1").high(Term.RETURN_LIFT), 1e-9);
     ChannelKit unlimited = unknown.with("rails", "current limit=");
     assertFalse(channel(unlimited, "out 1").knows(Term.RETURN_LIFT));
+  }
+
+  /** Two loads by hand, the second of unknown rail: 1.1053 A without it, 1.6579 A with it. */
+  private static ChannelKit astray(String load) {
+    ChannelKit one = ChannelKit.typical();
+    return one.with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm; " + load)
+        .with("channels.2", one.row("channels") + "; channel=out 2; load=small; fuse=");
+  }
+
+  private static Check check(ChannelKit kit, String rail, CheckKind kind) {
+    return LoadFindings.of(kit.kit()).rails().stream()
+        .filter(finding -> finding.rail().name().equals(rail))
+        .flatMap(finding -> finding.checks().stream())
+        .filter(check -> check.kind() == kind)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'rail=', rail of load small: write it in loads.csv",
+    "'rail=ghost', 'rail \"ghost\" of load small: rails.csv'"
+  })
+  void a_load_of_unknown_rail_may_hang_on_any(String row, String missing) {
+    ChannelKit kit = astray(row);
+    Check carries = check(kit, "power", CheckKind.RAIL_CURRENT);
+    assertEquals(1.5 * WORST, carries.actualAmount(), 1e-9, "5 A bear both");
+    assertEquals(Verdict.CARRIES, carries.verdict());
+    assertEquals(List.of("out 1"), rail(kit).channels());
+    assertEquals(List.of("out 2"), rail(kit).perhaps());
+
+    ChannelKit weak = kit.with("rails", "current limit=1.5 A; contact rating=2 A");
+    for (CheckKind kind :
+        List.of(CheckKind.RAIL_CURRENT, CheckKind.RAIL_INRUSH, CheckKind.RETURN_CONTACTS)) {
+      Check open = check(weak, "power", kind);
+      assertEquals(Verdict.UNDECIDED, open.verdict(), "1.1 A would do, 1.66 A not");
+      assertEquals(List.of(missing), open.missing());
+      assertEquals(1.5 * WORST, open.actualAmount(), 1e-9);
+    }
+    assertTrue(rail(weak).remedies().contains(Remedy.lookUp(CheckKind.RAIL_CURRENT, missing)));
+
+    Check over = check(kit.with("rails", "current limit=1.1 A"), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(Verdict.OVERLOADED, over.verdict(), "1.1053 A without it, too");
+    assertEquals(WORST, over.actualAmount(), 1e-9);
+    // 1.5 of 8.21 Ω/km hot and a contact of 10 mΩ
+    double ohms = 8.21e-3 * 304.5 / 254.5 + 0.010;
+    assertEquals(1.5 * WORST * ohms, channel(kit, "out 1").high(Term.RETURN_LIFT), 1e-9);
+  }
+
+  @Test
+  void a_load_of_unknown_rail_draws_on_each_what_that_rail_makes_of_it() {
+    // 48 Ω on 5 V, 5 % more of one and less of the other; 12 W take 2.4 A of it, 5 % more of each
+    ChannelKit ohms = astray("rail=").with("rails.logic", "current limit=2 A");
+    Check carries = check(ohms, "logic", CheckKind.RAIL_CURRENT);
+    assertEquals(5.0 / 48 * WORST, carries.actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, carries.verdict());
+    ChannelKit watts =
+        astray("rail=; resistance=; power=12 W").with("rails.logic", "current limit=2 A");
+    Check open = check(watts, "logic", CheckKind.RAIL_CURRENT);
+    assertEquals(2.4 * 1.05 * 1.05, open.actualAmount(), 1e-9);
+    assertEquals(Verdict.UNDECIDED, open.verdict());
+  }
+
+  @Test
+  void no_more_loads_of_unknown_rail_count_than_are_on_at_once() {
+    ChannelKit one = astray("rail=").with("rails", "loads on at once=1; current limit=1.2 A");
+    assertEquals(WORST, check(one, "power", CheckKind.RAIL_CURRENT).actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, check(one, "power", CheckKind.RAIL_CURRENT).verdict());
+  }
+
+  @Test
+  void a_load_that_no_table_has_leaves_every_sum_open_and_a_spare_output_none() {
+    Check ghost =
+        check(astray("").with("channels.2", "load=ghost"), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(Verdict.UNDECIDED, ghost.verdict());
+    assertTrue(ghost.missing().contains("load \"ghost\" of channel out 2: loads.csv"));
+    Check spare = check(astray("").with("channels.2", "load="), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(WORST, spare.actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, spare.verdict());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import lowfirst.board.Board;
@@ -11,6 +12,7 @@ import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
 import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -176,6 +178,24 @@ class KitChecksTest {
         messages);
   }
 
+  @Test
+  void a_load_says_on_which_rail_it_hangs() {
+    String loads = "load,kind,rail\nbell,solenoid,bells\nlamp,lamp,\n";
+    KitReading reading = KitTables.read("rails.csv", "rail\nlights\nbells\n", "loads.csv", loads);
+    Problem problem = problem(reading, Kind.CELL_EMPTY);
+    assertEquals(Place.ofCell("loads.csv", 3, 3, "rail", ""), problem.place());
+    assertEquals(
+        "the rail of the load \"lamp\" is missing: it may hang on any, so no rail's sum is complete",
+        problem.message());
+    assertEquals("write one of: bells, lights", problem.remedy());
+    KitReading bare =
+        KitTables.read(
+            "channels.csv", "channel,load\n1,bell\n", "loads.csv", "load,kind\nbell,relay\n");
+    assertEquals(
+        "write its name, and add it to rails.csv", problem(bare, Kind.CELL_EMPTY).remedy());
+    assertFalse(kinds(KitTables.read("loads.csv", loads)).contains(Kind.CELL_EMPTY));
+  }
+
   // Two bodies of 10 x 2 mm; the second one's middle at x, y, turned.
   @ParameterizedTest(name = "at {0}, {1} turned by {2}: {3}")
   @CsvSource({
@@ -272,7 +292,7 @@ class KitChecksTest {
         problem(reading, Kind.HEIGHT_UNKNOWN).message());
   }
 
-  private static lowfirst.problem.Problem problem(KitReading reading, Kind kind) {
+  private static Problem problem(KitReading reading, Kind kind) {
     return reading.problems().stream()
         .filter(found -> found.kind() == kind)
         .findFirst()

@@ -292,6 +292,25 @@ class LoadsDocumentTest {
   }
 
   @Test
+  void a_load_of_unknown_rail_is_named_at_each_rail_and_asked_for_once() {
+    Document document = report(ChannelKit.typical().with("loads", "rail=").kit());
+    String perhaps = "Perhaps on this rail, too, since the tables don't tell: out 1.";
+    assertSays(
+        document,
+        "# Rail power",
+        "Counted as on together: none.",
+        perhaps,
+        "# Rail logic",
+        "Counted as on together: none.",
+        perhaps);
+    assertEquals(
+        1,
+        Said.rows(document, "What is missing: find this").stream()
+            .filter(row -> row.startsWith("look up rail of load striker: write it in loads.csv |"))
+            .count());
+  }
+
+  @Test
   void the_report_counts_and_lists_the_channels_then_shows_each() {
     Document one = report(kit(1));
     List<String> lines = Said.lines(one);

@@ -16,6 +16,7 @@ import lowfirst.channel.LoadFindings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** First power and wiring: what to expect is worked out by hand beside each. */
 class PowerSheetsTest {
@@ -336,6 +337,24 @@ class PowerSheetsTest {
     assertTrue(
         Said.lines(WiringDocument.of(carries, findings(carries))).stream()
             .noneMatch(line -> line.contains("unplugged: ")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"rail=", "rail=ghost"})
+  void a_load_of_unknown_rail_stays_unplugged_and_is_wired_to_none(String rail) {
+    Kit kit = ChannelKit.typical().with("loads", rail).kit();
+    Document wiring = WiringDocument.of(kit, findings(kit));
+    assertSays(
+        wiring,
+        "! Wire, but leave unplugged: out 1 (striker). Undecided: see in the channel report what is"
+            + " missing.");
+    assertTrue(
+        Said.rows(wiring, "").stream()
+            .anyMatch(
+                row -> row.startsWith("out 1 | striker: leave unplugged | not known | 1 mm²")));
+    assertTrue(
+        Said.lines(firstPower(kit, findings(kit))).stream()
+            .anyMatch(row -> row.startsWith("out 1 | " + FIND_OUT + "connect striker")));
   }
 
   @Test
