@@ -13,7 +13,7 @@ public final class BoardPart {
   private final Designator designator;
   private Optional<Item> item = Optional.empty();
   private List<Item> items = List.of();
-  private Optional<Placement> placement = Optional.empty();
+  private Placement placement;
 
   /** Kept beside the placement, since an assembly order asks no more of it. */
   private Side side = Side.TOP;
@@ -42,7 +42,7 @@ public final class BoardPart {
   }
 
   void placedAt(Placement place) {
-    placement = Optional.of(place);
+    placement = place;
     side = place.side();
   }
 
@@ -67,7 +67,7 @@ public final class BoardPart {
 
   /** Where it sits: the first placement of it. */
   public Optional<Placement> placement() {
-    return placement;
+    return Optional.ofNullable(placement);
   }
 
   /** Which side its body is on; the top where that isn't known. */

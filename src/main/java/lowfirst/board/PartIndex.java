@@ -12,7 +12,13 @@ import java.util.Map;
  * one.
  */
 final class PartIndex {
+  private static final int SLOTS = 64;
+
   private final Map<Integer, Row> rows = new HashMap<>();
+
+  /** The row used last of those whose letters fall on the same slot. */
+  private final Row[] used = new Row[SLOTS];
+
   private final Map<Designator, BoardPart> others = new HashMap<>();
   private final List<BoardPart> all = new ArrayList<>();
 
@@ -21,10 +27,15 @@ final class PartIndex {
 
   /** The parts whose designators start with the same letters, each at the place of its number. */
   private static final class Row {
+    private final int letters;
     private BoardPart[] parts = new BoardPart[0];
 
     /** Whether some number was too high for it. */
     private boolean hasOthers;
+
+    private Row(int letters) {
+      this.letters = letters;
+    }
   }
 
   /**
@@ -46,7 +57,12 @@ final class PartIndex {
     if (!designator.isUsual()) {
       return others.computeIfAbsent(designator, this::made);
     }
-    Row row = rows.computeIfAbsent(designator.letters(), none -> new Row());
+    int letters = designator.letters();
+    Row row = row(letters);
+    if (row == null) {
+      row = new Row(letters);
+      rows.put(letters, row);
+    }
     BoardPart known = find(row, designator);
     if (known != null) {
       return known;
@@ -66,8 +82,19 @@ final class PartIndex {
     if (!designator.isUsual()) {
       return others.get(designator);
     }
-    Row row = rows.get(designator.letters());
+    Row row = row(designator.letters());
     return row == null ? null : find(row, designator);
+  }
+
+  /** The row of these letters; null when there is none. Mostly it was used just before. */
+  private Row row(int letters) {
+    int slot = (letters ^ letters >>> 16 ^ letters >>> 24) & SLOTS - 1;
+    if (used[slot] == null || used[slot].letters != letters) {
+      Row row = rows.get(letters);
+      used[slot] = row == null ? used[slot] : row;
+      return row;
+    }
+    return used[slot];
   }
 
   private BoardPart find(Row row, Designator designator) {

@@ -12,12 +12,14 @@ public final class Placed {
   private final Optional<Item> item;
   private final Optional<BodyOutline> outline;
   private final boolean again;
+  private final boolean fitted;
 
   Placed(Placement placement, BoardPart part, boolean again) {
     this.placement = placement;
     this.item = part.item();
     this.outline = part.outline();
     this.again = again;
+    this.fitted = item.isEmpty() || item.get().isFitted();
   }
 
   /** Where it sits. */
@@ -42,6 +44,6 @@ public final class Placed {
 
   /** Whether it is to be fitted: what no BOM line names is, since it is placed. */
   public boolean isFitted() {
-    return item.isEmpty() || item.get().isFitted();
+    return fitted;
   }
 }

@@ -13,8 +13,6 @@ import lowfirst.board.Designator;
  * taken for granted is remarked, and the rest is other text. One reader reads one cell.
  */
 final class DesignatorReader {
-  private static final String SEPARATORS = ",;\n\r|，、；";
-
   /** A longer word is no designator. */
   private static final int LONGEST = 40;
 
@@ -68,12 +66,19 @@ final class DesignatorReader {
   private void parts(String cell) {
     int from = 0;
     for (int at = 0; at < cell.length(); at++) {
-      if (SEPARATORS.indexOf(cell.charAt(at)) >= 0) {
+      if (isSeparator(cell.charAt(at))) {
         part(plainBlanks(cell.substring(from, at)).strip());
         from = at + 1;
       }
     }
     part(plainBlanks(cell.substring(from)).strip());
+  }
+
+  private static boolean isSeparator(char c) {
+    return switch (c) {
+      case ',', ';', '\n', '\r', '|', '，', '、', '；' -> true;
+      default -> false;
+    };
   }
 
   /** With plain blanks for those of typographers. */

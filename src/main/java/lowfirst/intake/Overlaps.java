@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.BodyArea;
 import lowfirst.board.BodyGrid;
+import lowfirst.board.Placed;
+import lowfirst.board.Side;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
@@ -38,7 +40,7 @@ final class Overlaps {
           PartKind.BATTERY,
           PartKind.WIRE_LINK);
 
-  private final List<PlacedBody> bodies;
+  private final List<Placed> bodies;
   private final BodyGrid grid;
   private final List<Problem> problems = new ArrayList<>();
 
@@ -51,13 +53,13 @@ final class Overlaps {
 
   private record Pair(PlacedBody before, PlacedBody body) {}
 
-  private Overlaps(List<PlacedBody> bodies) {
+  private Overlaps(List<Placed> bodies) {
     this.bodies = bodies;
     this.grid = new BodyGrid(SQUARE_MILLIMETRES, bodies.size());
   }
 
-  /** Every overlap among these bodies, up to a bound. */
-  static List<Problem> among(List<PlacedBody> bodies) {
+  /** Every overlap among bodies of known size, up to a bound. */
+  static List<Problem> among(List<Placed> bodies) {
     var overlaps = new Overlaps(bodies);
     for (int i = 0; i < bodies.size() && overlaps.goesOn(); i++) {
       overlaps.place(bodies.get(i));
@@ -70,15 +72,17 @@ final class Overlaps {
     return problems.size() < MOST_FOUND && open < MOST_OPEN;
   }
 
-  private void place(PlacedBody body) {
-    BodyArea box = body.box();
-    for (int number : grid.overlapping(box, body.side(), DEPTH_MILLIMETRES)) {
-      PlacedBody before = bodies.get(number);
+  private void place(Placed placed) {
+    Side side = placed.placement().side();
+    BodyArea area = BodyArea.of(placed.placement(), placed.outline().orElseThrow()).orElseThrow();
+    for (int number : grid.overlapping(area, side, DEPTH_MILLIMETRES)) {
+      PlacedBody before = PlacedBody.of(bodies.get(number));
+      PlacedBody body = PlacedBody.of(placed);
       if (goesOn() && !mayLieUnder(before, body) && !mayLieUnder(body, before)) {
         compare(before, body);
       }
     }
-    grid.add(box, body.side());
+    grid.add(area, side);
   }
 
   private void compare(PlacedBody before, PlacedBody body) {

@@ -1,10 +1,9 @@
 package lowfirst.intake;
 
 import java.util.List;
-import java.util.Optional;
 import lowfirst.board.BodyArea;
+import lowfirst.board.Placed;
 import lowfirst.board.Placement;
-import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.BodyOutline.BodySize;
 import lowfirst.part.PartKind;
@@ -16,18 +15,25 @@ import lowfirst.part.PartKind;
  */
 record PlacedBody(Placement placement, PartKind kind, BodyOutline outline, BodySize size) {
 
-  /** The body of a placement, if its outline tells a size. */
-  static Optional<PlacedBody> of(Placement placement, PartKind kind, BodyOutline outline) {
-    return outline.body().map(size -> new PlacedBody(placement, kind, outline, size));
+  /** Whether the outline of what is placed tells a size. */
+  static boolean isOne(Placed placed) {
+    return placed.outline().isPresent() && placed.outline().get().body().isPresent();
+  }
+
+  /** The body of what is placed, whose outline must tell a size. */
+  static PlacedBody of(Placed placed) {
+    BodyOutline outline = placed.outline().orElseThrow();
+    return new PlacedBody(placed.placement(), kind(placed), outline, outline.body().orElseThrow());
+  }
+
+  /** What the BOM says it is. */
+  static PartKind kind(Placed placed) {
+    return placed.item().isEmpty() ? PartKind.UNKNOWN : placed.item().get().partType().kind();
   }
 
   /** The upright rectangle around it. */
   BodyArea box() {
     return BodyArea.around(placement, size);
-  }
-
-  Side side() {
-    return placement.side();
   }
 
   /** As it may lie: itself or, where its rotation is not known, lying and standing. */

@@ -132,18 +132,18 @@ final class PlacementChecks {
   }
 
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */
-  private List<PlacedBody> bodies() {
+  private List<Placed> bodies() {
     Set<String> sockets = sockets();
-    var bodies = new ArrayList<PlacedBody>(board.placed().size());
+    var bodies = new ArrayList<Placed>(board.placed().size());
     for (Placed placed : board.placed()) {
       // A part that is placed twice is said to be; its second place is no body of its own.
-      if (placed.outline().isEmpty() || placed.isPlacedAgain() || !placed.isFitted()) {
+      if (placed.isPlacedAgain() || !placed.isFitted() || !PlacedBody.isOne(placed)) {
         continue;
       }
-      Placement placement = placed.placement();
-      PartKind kind = placed.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
-      if (sockets.isEmpty() || kind == PartKind.SOCKET || !sockets.contains(spot(placement))) {
-        PlacedBody.of(placement, kind, placed.outline().get()).ifPresent(bodies::add);
+      if (sockets.isEmpty()
+          || PlacedBody.kind(placed) == PartKind.SOCKET
+          || !sockets.contains(spot(placed.placement()))) {
+        bodies.add(placed);
       }
     }
     return bodies;

@@ -59,9 +59,9 @@ final class HeightsToMeasure {
 
   private static OptionalDouble assumed(Kit kit, Step step) {
     boolean isAssumed =
-        outline(kit, step).filter(BodyOutline::isAssumed).isPresent()
-            && step.stage() == Step.Stage.SOLDER
-            && step.why().contains("assumed");
+        step.stage() == Step.Stage.SOLDER
+            && step.why().contains("assumed")
+            && outline(kit, step).filter(BodyOutline::isAssumed).isPresent();
     return isAssumed ? step.seatedHeightMillimetres() : OptionalDouble.empty();
   }
 

@@ -235,7 +235,7 @@ class KitChecksTest {
             "",
             "",
             Place.ofFile("placements.csv"));
-    return PlacedBody.of(placement, PartKind.UNKNOWN, outline).orElseThrow();
+    return new PlacedBody(placement, PartKind.UNKNOWN, outline, outline.body().orElseThrow());
   }
 
   @Test
