@@ -55,6 +55,32 @@ public record OutputChannel(
     Optional<Sourced> ambient,
     Place place) {
 
+  /** What a load hangs on that nothing switches: wire to wire, and named as the load is. */
+  public static OutputChannel straightThrough(String load, Place place) {
+    return new OutputChannel(
+        load,
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        PullDownSide.UNSTATED,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        TraceLayer.UNSTATED,
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        OptionalInt.empty(),
+        load,
+        Optional.empty(),
+        place);
+  }
+
   /** Which end of the gate resistor the pull-down hangs on. */
   public enum PullDownSide {
     /** At the gate: it makes a divider with the gate resistor. */

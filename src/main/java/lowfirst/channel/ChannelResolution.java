@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Item;
@@ -50,6 +52,16 @@ final class ChannelResolution {
   /** Whether it has a load, and the tables don't tell on which rail. */
   boolean isRailUnknown(OutputChannel channel) {
     return !channel.load().isEmpty() && railOf(channel).isEmpty();
+  }
+
+  /** The loads that no channel switches, each as a channel of its own name with nothing in it. */
+  List<OutputChannel> unswitched() {
+    Set<String> switched =
+        kit.channels().stream().map(OutputChannel::load).collect(Collectors.toSet());
+    return kit.loads().stream()
+        .filter(load -> !switched.contains(load.name()))
+        .map(load -> OutputChannel.straightThrough(load.name(), load.place()))
+        .toList();
   }
 
   /** The numbers of one channel as if its load hung on this rail. */

@@ -52,20 +52,19 @@ public final class KitInputs {
   /** Every rail that loads hang on; any of them may, whose rail nobody knows. */
   private static List<RailInputs> rails(
       Kit kit, ChannelResolution resolution, List<ChannelInputs> alone) {
-    List<OutputChannel> unknown =
-        kit.channels().stream().filter(resolution::isRailUnknown).toList();
+    var every =
+        new RailLoads(alone, resolution.unswitched().stream().map(resolution::resolved).toList());
+    RailLoads unknown = every.where(resolution::isRailUnknown);
     List<Datum> missing =
-        unknown.stream()
-            .map(channel -> Datum.missing(Term.RAIL_SUM, resolution.railMissing(channel)))
+        unknown.all().stream()
+            .map(in -> Datum.missing(Term.RAIL_SUM, resolution.railMissing(in.channel())))
             .toList();
     var rails = new ArrayList<RailInputs>();
     for (Rail rail : kit.rails()) {
-      List<ChannelInputs> on =
-          alone.stream().filter(in -> isOn(resolution.railOf(in.channel()), rail)).toList();
+      RailLoads on = every.where(channel -> isOn(resolution.railOf(channel), rail));
       if (!unknown.isEmpty()) {
         Optional<Rail> here = Optional.of(rail);
-        List<ChannelInputs> perhaps =
-            unknown.stream().map(channel -> resolution.resolved(channel, here)).toList();
+        RailLoads perhaps = unknown.as(channel -> resolution.resolved(channel, here));
         rails.add(RailInputs.of(rail, on, perhaps, missing));
       } else if (!on.isEmpty()) {
         rails.add(RailInputs.of(rail, on));

@@ -11,6 +11,7 @@ import lowfirst.quantity.Dimension;
  *
  * @param rail which rail
  * @param channels the channels that count, largest current first
+ * @param always loads that count on top, since no channel switches them
  * @param perhaps channels whose load may hang on it, too: nobody knows its rail
  * @param checks every check done; never empty
  * @param remedies what to change; empty when it carries
@@ -18,12 +19,14 @@ import lowfirst.quantity.Dimension;
 public record RailFinding(
     Rail rail,
     List<String> channels,
+    List<String> always,
     List<String> perhaps,
     List<Check> checks,
     List<Remedy> remedies) {
 
   public RailFinding {
     channels = List.copyOf(channels);
+    always = List.copyOf(always);
     perhaps = List.copyOf(perhaps);
     checks = List.copyOf(checks);
     remedies = List.copyOf(remedies);
@@ -37,6 +40,7 @@ public record RailFinding(
     return new RailFinding(
         in.rail(),
         in.channels(),
+        in.always(),
         in.perhaps().map(RailInputs.Perhaps::channels).orElse(List.of()),
         checks(in),
         RailRemedies.of(in));

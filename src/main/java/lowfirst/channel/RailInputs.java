@@ -1,12 +1,10 @@
 package lowfirst.channel;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -41,22 +39,28 @@ final class RailInputs {
 
   private final Rail rail;
   private final List<String> channels;
+  private final List<String> always;
   private final Map<Term, Datum> data;
   private final Optional<Perhaps> perhaps;
 
   /**
    * Loads of which nobody knows the rail.
    *
-   * @param channels those that switch them
+   * @param channels those that switch them, or their own names
    * @param with the rail as if they all hung on it
    * @param missing what would tell, a datum for each
    */
   record Perhaps(List<String> channels, RailInputs with, List<Datum> missing) {}
 
   private RailInputs(
-      Rail rail, List<String> channels, Map<Term, Datum> data, Optional<Perhaps> perhaps) {
+      Rail rail,
+      List<String> channels,
+      List<String> always,
+      Map<Term, Datum> data,
+      Optional<Perhaps> perhaps) {
     this.rail = rail;
     this.channels = channels;
+    this.always = always;
     this.data = data;
     this.perhaps = perhaps;
   }
@@ -64,44 +68,46 @@ final class RailInputs {
   /**
    * The worst set of loads at once on a rail that further loads may hang on.
    *
-   * @param on the channels whose loads hang on it
-   * @param unknown those of unknown rail, taken as on it; not empty
+   * @param on what hangs on it
+   * @param unknown what nobody knows the rail of, taken as on it; not empty
    * @param missing what would tell, a datum for each of these
    */
-  static RailInputs of(
-      Rail rail, List<ChannelInputs> on, List<ChannelInputs> unknown, List<Datum> missing) {
-    RailInputs with = of(rail, Stream.concat(on.stream(), unknown.stream()).toList());
+  static RailInputs of(Rail rail, RailLoads on, RailLoads unknown, List<Datum> missing) {
+    RailInputs with = of(rail, on.and(unknown));
     RailInputs without = on.isEmpty() ? with.unloaded() : of(rail, on);
-    var perhaps = new Perhaps(names(unknown), with, missing);
-    return new RailInputs(rail, without.channels, without.data, Optional.of(perhaps));
+    var perhaps = new Perhaps(RailLoads.names(unknown.all()), with, missing);
+    return new RailInputs(
+        rail, without.channels, without.always, without.data, Optional.of(perhaps));
   }
 
   private RailInputs unloaded() {
-    return new RailInputs(rail, List.of(), data, Optional.empty())
+    return new RailInputs(rail, List.of(), List.of(), data, Optional.empty())
         .with(datum(Term.RAIL_SUM).at(0))
         .with(datum(Term.RAIL_INRUSH_SUM).at(0));
   }
 
-  private static List<String> names(List<ChannelInputs> channels) {
-    return channels.stream().map(in -> in.channel().name()).toList();
-  }
-
-  /**
-   * The worst set of loads at once on a rail.
-   *
-   * @param on the channels whose loads hang on it
-   */
-  static RailInputs of(Rail rail, List<ChannelInputs> on) {
-    var largest = new ArrayList<>(on);
-    largest.sort(
-        Comparator.comparingDouble(RailInputs::orNothing)
-            .reversed()
-            .thenComparing(in -> in.channel().name()));
-    int atOnce = Math.min(largest.size(), Math.max(0, rail.loadsAtOnce().orElse(largest.size())));
-    List<ChannelInputs> worst = largest.subList(0, atOnce);
+  /** The worst set of loads at once on a rail that any hang on. */
+  static RailInputs of(Rail rail, RailLoads loads) {
+    List<ChannelInputs> on = loads.all();
+    int switched = loads.switched().size();
+    int atOnce = Math.min(switched, rail.loadsAtOnce().orElse(switched));
     var data = new EnumMap<Term, Datum>(Term.class);
-    data.put(Term.RAIL_SUM, sum(Term.RAIL_SUM, worst, on));
-    data.put(Term.RAIL_INRUSH_SUM, inrush(on, atOnce));
+    data.put(
+        Term.RAIL_SUM,
+        sum(
+            Term.RAIL_SUM,
+            loads,
+            atOnce,
+            ChannelInputs::loadAmps,
+            "largest loads at once, worst case"));
+    data.put(
+        Term.RAIL_INRUSH_SUM,
+        sum(
+            Term.RAIL_INRUSH_SUM,
+            loads,
+            atOnce,
+            RailInputs::peak,
+            "largest inrush currents at once"));
     data.put(Term.AMBIENT, on.get(0).datum(Term.AMBIENT));
     for (ChannelInputs in : on) {
       if (in.high(Term.AMBIENT) > data.get(Term.AMBIENT).high()) {
@@ -134,38 +140,29 @@ final class RailInputs {
             .map(rating -> Datum.of(Term.RETURN_CONTACT_RATING, rating))
             .orElseGet(
                 () -> Datum.missing(Term.RETURN_CONTACT_RATING, at(rail, "contact rating"))));
-    return new RailInputs(rail, names(worst), data, Optional.empty());
+    return new RailInputs(
+        rail,
+        RailLoads.names(loads.largest(atOnce)),
+        RailLoads.names(loads.always()),
+        data,
+        Optional.empty());
   }
 
-  private static double orNothing(ChannelInputs in) {
-    return Double.isNaN(in.loadAmps()) ? 0 : in.loadAmps();
-  }
-
-  private static Datum sum(Term term, List<ChannelInputs> worst, List<ChannelInputs> on) {
+  private static Datum sum(
+      Term term,
+      RailLoads loads,
+      int atOnce,
+      ToDoubleFunction<ChannelInputs> current,
+      String words) {
+    List<ChannelInputs> on = loads.all();
     for (ChannelInputs in : on) {
-      if (Double.isNaN(in.loadAmps())) {
+      if (Double.isNaN(current.applyAsDouble(in))) {
         return Datum.missing(term, unknownLoad(in));
       }
     }
-    double sum = worst.stream().mapToDouble(ChannelInputs::loadAmps).sum();
-    return Datum.of(term, sum, joined(worst.size() + " largest loads at once, worst case", on));
-  }
-
-  private static Datum inrush(List<ChannelInputs> on, int atOnce) {
-    for (ChannelInputs in : on) {
-      if (Double.isNaN(peak(in))) {
-        return Datum.missing(Term.RAIL_INRUSH_SUM, unknownLoad(in));
-      }
-    }
-    double sum =
-        on.stream()
-            .map(RailInputs::peak)
-            .sorted(Comparator.reverseOrder())
-            .limit(atOnce)
-            .mapToDouble(Double::doubleValue)
-            .sum();
-    return Datum.of(
-        Term.RAIL_INRUSH_SUM, sum, joined(atOnce + " largest inrush currents at once", on));
+    int always = loads.always().size();
+    String said = atOnce + " " + words + (always == 0 ? "" : ", and " + always + " always on");
+    return Datum.of(term, loads.amperes(atOnce, current), joined(said, on));
   }
 
   private static double peak(ChannelInputs in) {
@@ -288,7 +285,7 @@ final class RailInputs {
     changed.put(datum.term(), datum);
     Optional<Perhaps> too =
         perhaps.map(p -> new Perhaps(p.channels, p.with.with(datum), p.missing));
-    return new RailInputs(rail, channels, changed, too);
+    return new RailInputs(rail, channels, always, changed, too);
   }
 
   Datum datum(Term term) {
@@ -313,6 +310,10 @@ final class RailInputs {
 
   List<String> channels() {
     return channels;
+  }
+
+  List<String> always() {
+    return always;
   }
 
   Optional<Perhaps> perhaps() {

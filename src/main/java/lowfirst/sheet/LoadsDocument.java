@@ -363,16 +363,18 @@ public final class LoadsDocument {
     blocks.add(new Heading(2, "Rail " + rail.rail().name()));
     String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
     blocks.add(new Paragraph("Counted as on together: " + counted + "."));
-    if (!rail.perhaps().isEmpty()) {
-      blocks.add(
-          new Paragraph(
-              "Perhaps on this rail, too, since the tables don't tell: "
-                  + String.join(", ", rail.perhaps())
-                  + "."));
-    }
+    named("Always on, since no channel switches it: ", rail.always()).ifPresent(blocks::add);
+    named("Perhaps on this rail, too, since the tables don't tell: ", rail.perhaps())
+        .ifPresent(blocks::add);
     addRemedies(rail.remedies(), blocks);
     blocks.add(checks(rail.checks()));
     blocks.add(sources(rail.checks()));
+  }
+
+  private static Optional<Block> named(String what, List<String> names) {
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Paragraph(what + String.join(", ", names) + "."));
   }
 
   private static Table checks(List<Check> checks) {

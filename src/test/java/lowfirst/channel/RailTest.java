@@ -81,7 +81,8 @@ class RailTest {
     Datum current = Datum.of(Term.LOAD_CURRENT, 0.4, new Source(origin, "lamp sheet"));
     RailInputs rail =
         RailInputs.of(
-            THREE.kit().rails().get(0), List.of(channel(THREE, "out 1"), lamp.with(current)));
+            THREE.kit().rails().get(0),
+            new RailLoads(List.of(channel(THREE, "out 1"), lamp.with(current)), List.of()));
     boolean known = origin == Source.Origin.DATASHEET;
     for (Datum datum :
         List.of(rail.datum(Term.RAIL_SUM), rail.datum(Term.RAIL_INRUSH_SUM), rail.lift())) {
@@ -110,6 +111,43 @@ class RailTest {
     assertEquals(5 * ohms, channel(unknown, "out 1").high(Term.RETURN_LIFT), 1e-9);
     ChannelKit unlimited = unknown.with("rails", "current limit=");
     assertFalse(channel(unlimited, "out 1").knows(Term.RETURN_LIFT));
+  }
+
+  /** 1.1053 A switched; 48 Ω on 24 V and a lamp of 0.4 A always on: 0.5526 A and 0.441 A. */
+  @Test
+  void a_load_that_no_channel_switches_is_always_on() {
+    ChannelKit one = ChannelKit.typical();
+    ChannelKit kit =
+        one.with("loads.2", THREE.row("loads.2")).with("loads.3", THREE.row("loads.3"));
+    Check sum = check(kit.with("rails", "loads on at once=1"), CheckKind.RAIL_CURRENT);
+    assertEquals(SUM, sum.actualAmount(), 1e-9, "on top of the one that is on at once");
+    assertEquals(SUM, check(kit, CheckKind.RETURN_CURRENT).actualAmount(), 1e-9);
+    Check inrush = check(kit, CheckKind.RAIL_INRUSH);
+    assertEquals(SUM, inrush.actualAmount(), 1e-9, "they are on when the other comes");
+    assertEquals(List.of("out 1"), rail(kit).channels());
+    assertEquals(List.of("small", "lamp"), rail(kit).always());
+    Check over = check(kit.with("rails", "current limit=2 A"), CheckKind.RAIL_CURRENT);
+    assertEquals(Verdict.OVERLOADED, over.verdict());
+    String source = rail(kit).checks().get(0).data().get(0).source().text();
+    assertEquals("1 largest loads at once, worst case, and 2 always on", source);
+  }
+
+  @Test
+  void an_unswitched_load_alone_makes_a_rails_sum_and_lacks_what_it_lacks() {
+    ChannelKit kit =
+        ChannelKit.typical()
+            .with("loads.2", "load=controller; kind=resistive; rail=logic; current=0.3 A")
+            .with("rails.logic", "current limit=1 A");
+    // 10 % more, assumed, on 5 % more volts
+    Check sum = check(kit, "logic", CheckKind.RAIL_CURRENT);
+    assertEquals(0.3 * 1.1 * 1.05, sum.actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, sum.verdict());
+    Check open = check(kit.with("loads.2", "current="), "logic", CheckKind.RAIL_CURRENT);
+    assertEquals(
+        List.of("current, resistance or power of load controller: write it in loads.csv"),
+        open.missing());
+    Check astray = check(kit.with("loads.2", "rail="), "logic", CheckKind.RETURN_CONTACTS);
+    assertTrue(astray.missing().contains("rail of load controller: write it in loads.csv"));
   }
 
   /** Two loads by hand, the second of unknown rail: 1.1053 A without it, 1.6579 A with it. */
@@ -182,11 +220,12 @@ class RailTest {
 
   @Test
   void a_load_that_no_table_has_leaves_every_sum_open_and_a_spare_output_none() {
-    Check ghost =
-        check(astray("").with("channels.2", "load=ghost"), "power", CheckKind.RAIL_CURRENT);
+    ChannelKit two = ChannelKit.typical();
+    two = two.with("channels.2", two.row("channels") + "; channel=out 2; fuse=; load=ghost");
+    Check ghost = check(two, "power", CheckKind.RAIL_CURRENT);
     assertEquals(Verdict.UNDECIDED, ghost.verdict());
     assertTrue(ghost.missing().contains("load \"ghost\" of channel out 2: loads.csv"));
-    Check spare = check(astray("").with("channels.2", "load="), "power", CheckKind.RAIL_CURRENT);
+    Check spare = check(two.with("channels.2", "load="), "power", CheckKind.RAIL_CURRENT);
     assertEquals(WORST, spare.actualAmount(), 1e-9);
     assertEquals(Verdict.CARRIES, spare.verdict());
   }

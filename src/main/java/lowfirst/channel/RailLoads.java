@@ -1,0 +1,87 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import lowfirst.board.OutputChannel;
+
+/**
+ * The loads of one rail.
+ *
+ * @param switched the channels whose loads hang on it
+ * @param always loads that no channel switches, each as a channel of its own name: nothing switches
+ *     them off, so they count whatever else is on
+ */
+record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
+
+  RailLoads {
+    switched = List.copyOf(switched);
+    always = List.copyOf(always);
+  }
+
+  boolean isEmpty() {
+    return switched.isEmpty() && always.isEmpty();
+  }
+
+  /** Every one of them. */
+  List<ChannelInputs> all() {
+    return Stream.concat(switched.stream(), always.stream()).toList();
+  }
+
+  RailLoads and(RailLoads more) {
+    var all = new ArrayList<>(switched);
+    all.addAll(more.switched);
+    var on = new ArrayList<>(always);
+    on.addAll(more.always);
+    return new RailLoads(all, on);
+  }
+
+  /** Those of some channels. */
+  RailLoads where(Predicate<OutputChannel> wanted) {
+    return new RailLoads(
+        switched.stream().filter(in -> wanted.test(in.channel())).toList(),
+        always.stream().filter(in -> wanted.test(in.channel())).toList());
+  }
+
+  /** The same channels with other numbers. */
+  RailLoads as(Function<OutputChannel, ChannelInputs> numbers) {
+    return new RailLoads(
+        switched.stream().map(in -> numbers.apply(in.channel())).toList(),
+        always.stream().map(in -> numbers.apply(in.channel())).toList());
+  }
+
+  /** The switched ones that may be on together at worst: so many, the largest first. */
+  List<ChannelInputs> largest(int atOnce) {
+    return switched.stream()
+        .sorted(
+            Comparator.comparingDouble(RailLoads::orNothing)
+                .reversed()
+                .thenComparing(in -> in.channel().name()))
+        .limit(atOnce)
+        .toList();
+  }
+
+  private static double orNothing(ChannelInputs in) {
+    return Double.isNaN(in.loadAmps()) ? 0 : in.loadAmps();
+  }
+
+  /** The sum of so many of the largest currents and of all that is always on; NaN if one is. */
+  double amperes(int atOnce, ToDoubleFunction<ChannelInputs> current) {
+    double largest =
+        switched.stream()
+            .map(current::applyAsDouble)
+            .sorted(Comparator.reverseOrder())
+            .limit(atOnce)
+            .mapToDouble(Double::doubleValue)
+            .sum();
+    return largest + always.stream().mapToDouble(ChannelInputs::loadAmps).sum();
+  }
+
+  static List<String> names(List<ChannelInputs> channels) {
+    return channels.stream().map(in -> in.channel().name()).toList();
+  }
+}
