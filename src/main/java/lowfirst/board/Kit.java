@@ -15,6 +15,7 @@ public record Kit(
     List<Board> boards,
     Datasheets datasheets,
     List<Rail> rails,
+    List<SupplyUnit> supplies,
     List<OutputChannel> channels,
     List<Driver> drivers,
     List<Load> loads,
@@ -25,6 +26,7 @@ public record Kit(
   public Kit {
     boards = List.copyOf(boards);
     rails = List.copyOf(rails);
+    supplies = List.copyOf(supplies);
     channels = List.copyOf(channels);
     drivers = List.copyOf(drivers);
     loads = List.copyOf(loads);

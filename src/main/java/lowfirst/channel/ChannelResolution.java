@@ -154,7 +154,7 @@ final class ChannelResolution {
   }
 
   /** A rail's voltage with its tolerance. */
-  private static Optional<Datum> spread(Term term, Rail rail) {
+  static Optional<Datum> spread(Term term, Rail rail) {
     if (rail.voltage().isEmpty()) {
       return Optional.empty();
     }

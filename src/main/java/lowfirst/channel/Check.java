@@ -51,6 +51,17 @@ public record Check(
     return new Check(kind, actualAmount, allowedAmount, List.copyOf(all), Verdict.UNDECIDED);
   }
 
+  /**
+   * The same check of something that may be more, up to {@code most}: overloaded if it is so at
+   * least, carrying if it carries the most, and otherwise undecided until what is missing tells.
+   */
+  Check upTo(Check most, List<Datum> missing) {
+    if (verdict == Verdict.OVERLOADED) {
+      return this;
+    }
+    return most.verdict == Verdict.CARRIES ? most : most.lacking(missing);
+  }
+
   private static Verdict judged(CheckKind kind, double actual, double allowed, Datum[] data) {
     boolean sourced = true;
     for (Datum datum : data) {

@@ -304,7 +304,19 @@ public enum CheckKind {
       Dimension.VOLTAGE,
       AT_MOST,
       "sum I·(Rreturn + 10 mΩ/contacts), hot ≤ 3 % of Vnom",
-      "What the return loses lifts the boards' ground and takes it from every gate.");
+      "What the return loses lifts the boards' ground and takes it from every gate."),
+  SUPPLY_POWER(
+      "supply unit delivers its rails together",
+      Dimension.POWER,
+      AT_MOST,
+      "sum over its rails of Vmax·(sum of the largest loads that are on at once) ≤ Plimit",
+      "One unit that feeds several rails can't give each of them its most at once."),
+  SUPPLY_INRUSH(
+      "supply unit delivers the inrush",
+      Dimension.POWER,
+      AT_MOST,
+      "sum over its rails of Vmax·(sum of the largest inrush currents that come at once) ≤ Plimit",
+      "If all switch on in one instant the supply may give way: switch them on one after another.");
 
   /** Which side of the limit is good. */
   public enum Sense {

@@ -14,16 +14,19 @@ import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.quantity.Source;
 
 /**
- * The resolved numbers of every channel and rail of a kit, with what channels do to each other: the
- * return they share, a fuse, a driver.
+ * The resolved numbers of every channel, rail and supply unit of a kit, with what channels do to
+ * each other: the return they share, a fuse, a driver.
  */
 public final class KitInputs {
   private final List<ChannelInputs> channels;
   private final List<RailInputs> rails;
+  private final List<SupplyInputs> supplies;
 
-  private KitInputs(List<ChannelInputs> channels, List<RailInputs> rails) {
+  private KitInputs(
+      List<ChannelInputs> channels, List<RailInputs> rails, List<SupplyInputs> supplies) {
     this.channels = List.copyOf(channels);
     this.rails = List.copyOf(rails);
+    this.supplies = List.copyOf(supplies);
   }
 
   /** Resolves a kit. */
@@ -46,7 +49,9 @@ public final class KitInputs {
                   () -> Datum.missing(Term.SHORT_CIRCUIT, resolution.railMissing(in.channel())));
       joined.add(in.with(lift, intoShort, othersOnFuse(kit, in, alone), othersOnStage(in, alone)));
     }
-    return new KitInputs(joined, rails);
+    List<SupplyInputs> supplies =
+        kit.supplies().stream().map(supply -> SupplyInputs.of(supply, kit, byName)).toList();
+    return new KitInputs(joined, rails, supplies);
   }
 
   /** Every rail that loads hang on; any of them may, whose rail nobody knows. */
@@ -144,5 +149,9 @@ public final class KitInputs {
 
   List<RailInputs> rails() {
     return rails;
+  }
+
+  List<SupplyInputs> supplies() {
+    return supplies;
   }
 }

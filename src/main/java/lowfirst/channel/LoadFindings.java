@@ -1,21 +1,25 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import lowfirst.board.Kit;
 
 /**
- * What the tool says of every channel and every rail of a kit.
+ * What the tool says of every channel, every rail and every limit that rails of a kit share.
  *
  * @param channels in the order of {@code channels.csv}
  * @param rails those that loads hang on, in the order of {@code rails.csv}
+ * @param supplies in the order of {@code supplies.csv}
  */
-public record LoadFindings(List<ChannelFinding> channels, List<RailFinding> rails) {
+public record LoadFindings(
+    List<ChannelFinding> channels, List<RailFinding> rails, List<SupplyFinding> supplies) {
 
   public LoadFindings {
     channels = List.copyOf(channels);
     rails = List.copyOf(rails);
+    supplies = List.copyOf(supplies);
   }
 
   /** Every finding of a kit. */
@@ -27,7 +31,15 @@ public record LoadFindings(List<ChannelFinding> channels, List<RailFinding> rail
   public static LoadFindings of(KitInputs inputs) {
     return new LoadFindings(
         inputs.channels().stream().map(ChannelFinding::of).toList(),
-        inputs.rails().stream().map(RailFinding::of).toList());
+        inputs.rails().stream().map(RailFinding::of).toList(),
+        inputs.supplies().stream().map(SupplyFinding::of).toList());
+  }
+
+  /** What carries the sum of many loads: the rails, then the shared limits. */
+  public List<SumFinding> sums() {
+    var sums = new ArrayList<SumFinding>(rails);
+    sums.addAll(supplies);
+    return sums;
   }
 
   /** What is said of each channel, by its name. */
@@ -43,8 +55,8 @@ public record LoadFindings(List<ChannelFinding> channels, List<RailFinding> rail
     for (ChannelFinding channel : channels) {
       worst = worst.worse(channel.verdict());
     }
-    for (RailFinding rail : rails) {
-      worst = worst.worse(rail.verdict());
+    for (SumFinding sum : sums()) {
+      worst = worst.worse(sum.verdict());
     }
     return worst;
   }

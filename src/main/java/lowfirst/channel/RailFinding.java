@@ -22,7 +22,8 @@ public record RailFinding(
     List<String> always,
     List<String> perhaps,
     List<Check> checks,
-    List<Remedy> remedies) {
+    List<Remedy> remedies)
+    implements SumFinding {
 
   public RailFinding {
     channels = List.copyOf(channels);
@@ -33,6 +34,11 @@ public record RailFinding(
     if (checks.isEmpty()) {
       throw new IllegalArgumentException("a finding shows its checks: " + rail.name());
     }
+  }
+
+  @Override
+  public String name() {
+    return rail.name();
   }
 
   /** Every check of a rail. */
@@ -58,15 +64,8 @@ public record RailFinding(
     List<Check> with = judged(in.perhaps().get().with());
     List<Datum> missing = in.perhaps().get().missing();
     return IntStream.range(0, with.size())
-        .mapToObj(i -> joined(without.get(i), with.get(i), missing))
+        .mapToObj(i -> without.get(i).upTo(with.get(i), missing))
         .toList();
-  }
-
-  private static Check joined(Check without, Check with, List<Datum> missing) {
-    if (without.verdict() == Verdict.OVERLOADED) {
-      return without;
-    }
-    return with.verdict() == Verdict.CARRIES ? with : with.lacking(missing);
   }
 
   private static List<Check> judged(RailInputs in) {
@@ -120,14 +119,5 @@ public record RailFinding(
             RailInputs.CONTACT_RULE,
             RailInputs.DROP_RULE));
     return checks;
-  }
-
-  /** The worst of the checks. */
-  public Verdict verdict() {
-    Verdict worst = Verdict.CARRIES;
-    for (Check check : checks) {
-      worst = worst.worse(check.verdict());
-    }
-    return worst;
   }
 }

@@ -100,7 +100,8 @@ final class RailRemedies {
         : Optional.empty();
   }
 
-  private static double up(double amperes) {
-    return new BigDecimal(amperes).round(new MathContext(2, RoundingMode.UP)).doubleValue();
+  /** To two figures, never less. */
+  static double up(double amount) {
+    return new BigDecimal(amount).round(new MathContext(2, RoundingMode.UP)).doubleValue();
   }
 }

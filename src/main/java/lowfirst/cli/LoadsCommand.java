@@ -10,7 +10,7 @@ import lowfirst.channel.BuildSpread;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.KitInputs;
 import lowfirst.channel.LoadFindings;
-import lowfirst.channel.RailFinding;
+import lowfirst.channel.SumFinding;
 import lowfirst.intake.KitReading;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.LoadsDocument;
@@ -88,12 +88,12 @@ final class LoadsCommand implements Callable<Integer> {
     String title = read.settings().title();
     KitInputs inputs = KitInputs.of(read);
     List<ChannelStudy> studies = ChannelStudy.of(inputs);
-    List<RailFinding> rails = LoadFindings.of(inputs).rails();
+    List<SumFinding> sums = LoadFindings.of(inputs).sums();
     boolean sound = KitArgument.isSound(reading, surroundings);
     if (csv) {
-      surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, rails)));
+      surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, sums)));
     } else {
-      Document document = LoadsDocument.of(title, read.fingerprint().hexadecimal(), studies, rails);
+      Document document = LoadsDocument.of(title, read.fingerprint().hexadecimal(), studies, sums);
       surroundings.out().print(TextWriter.write(document, surroundings.columns(WIDTH)));
       writePdf(document);
     }
@@ -101,7 +101,7 @@ final class LoadsCommand implements Callable<Integer> {
       Document spread = LoadsDocument.builds(title, spreads(inputs), seed);
       surroundings.out().print(written(spread));
     }
-    return sound && !LoadsDocument.findsSomething(studies, rails)
+    return sound && !LoadsDocument.findsSomething(studies, sums)
         ? ExitStatus.OK
         : ExitStatus.FINDINGS;
   }

@@ -55,6 +55,9 @@ enum Column {
   RETURN_LENGTH,
   RETURN_CONTACTS,
   CONTACT_RATING,
+  // supplies
+  RAILS,
+  POWER_LIMIT,
   // channels
   CHANNEL,
   MOSFET,

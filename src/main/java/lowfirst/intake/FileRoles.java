@@ -10,7 +10,16 @@ import java.util.regex.Pattern;
 /** Tells which files of a folder are BOMs and which placement lists, by name and by content. */
 final class FileRoles {
   private static final Set<String> KNOWN =
-      Set.of("boards", "datasheets", "rails", "channels", "drivers", "loads", "bag", "swaps");
+      Set.of(
+          "boards",
+          "datasheets",
+          "rails",
+          "supplies",
+          "channels",
+          "drivers",
+          "loads",
+          "bag",
+          "swaps");
   private static final Set<String> TABLES =
       Set.of(
           "csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "xlsm", "asc", "bom", "lst",

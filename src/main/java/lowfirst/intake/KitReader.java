@@ -68,6 +68,7 @@ public final class KitReader {
             boards,
             own.over(ShippedTables::catalogue),
             rows(TableKind.RAILS, SupplyTables::rails),
+            rows(TableKind.SUPPLIES, SupplyTables::supplies),
             channels(boards),
             rows(TableKind.DRIVERS, SupplyTables::drivers),
             rows(TableKind.LOADS, SupplyTables::loads),

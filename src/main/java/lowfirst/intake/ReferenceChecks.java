@@ -15,6 +15,7 @@ import lowfirst.board.Kit;
 import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
+import lowfirst.board.SupplyUnit;
 import lowfirst.board.Swap;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -58,6 +59,7 @@ final class ReferenceChecks {
               checks.named(load.rail(), checks.rails, TableKind.RAILS, place);
               checks.railOf(load, place);
             });
+    kit.supplies().forEach(checks::supply);
     kit.drivers()
         .forEach(
             driver -> {
@@ -108,6 +110,21 @@ final class ReferenceChecks {
     part(channel, "pull-down", Column.PULL_DOWN, channel.pullDown());
     part(channel, "flyback diode", Column.FLYBACK_DIODE, channel.flybackDiode());
     part(channel, "fuse", Column.FUSE, channel.fuse());
+  }
+
+  private void supply(SupplyUnit supply) {
+    Place place =
+        cells.of(
+            TableKind.SUPPLIES, Column.RAILS, supply.place(), String.join(", ", supply.rails()));
+    supply.rails().forEach(rail -> named(rail, rails, TableKind.RAILS, place));
+    if (supply.rails().isEmpty()) {
+      problems.add(
+          new Problem(
+              Kind.CELL_EMPTY,
+              place,
+              "the rails that share the supply \"" + supply.name() + "\" are missing",
+              "write their names, with commas between them"));
+    }
   }
 
   private Place cell(OutputChannel channel, Column column, String text) {

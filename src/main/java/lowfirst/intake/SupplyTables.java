@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +10,7 @@ import lowfirst.board.Driver;
 import lowfirst.board.Load;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.board.Rail;
+import lowfirst.board.SupplyUnit;
 import lowfirst.problem.Problem;
 import lowfirst.quantity.Dimension;
 
@@ -57,6 +59,28 @@ final class SupplyTables {
         cells.notBelowZero(Column.RETURN_LENGTH, Dimension.LENGTH),
         cells.count(Column.RETURN_CONTACTS),
         cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
+        row.place());
+  }
+
+  /** The limits that rails share, of {@code supplies.csv}. */
+  static List<SupplyUnit> supplies(Table table, List<Problem> problems) {
+    var supplies = new ArrayList<SupplyUnit>();
+    for (TableRow row : table.rows()) {
+      var cells = new Cells(row, problems);
+      cells.needed(Column.SUPPLY).ifPresent(name -> supplies.add(supply(name, row, cells)));
+    }
+    return supplies;
+  }
+
+  private static SupplyUnit supply(String name, TableRow row, Cells cells) {
+    return new SupplyUnit(
+        name,
+        Arrays.stream(cells.text(Column.RAILS).split("[,;]"))
+            .map(String::strip)
+            .filter(rail -> !rail.isEmpty())
+            .distinct()
+            .toList(),
+        cells.aboveZero(Column.POWER_LIMIT, Dimension.POWER),
         row.place());
   }
 

@@ -9,6 +9,7 @@ enum TableKind {
   BOARDS("boards", Column.BOARD),
   DATASHEETS("datasheets", Column.PART_TYPE, Column.SYMBOL),
   RAILS("rails", Column.RAIL),
+  SUPPLIES("supplies", Column.SUPPLY, Column.RAILS),
   CHANNELS("channels", Column.CHANNEL),
   DRIVERS("drivers", Column.DRIVER),
   LOADS("loads", Column.LOAD),

@@ -16,6 +16,8 @@ import lowfirst.channel.OnCurrent;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.Sensitivity;
+import lowfirst.channel.SumFinding;
+import lowfirst.channel.SupplyFinding;
 import lowfirst.channel.Verdict;
 import lowfirst.sheet.Block.Caution;
 import lowfirst.sheet.Block.Cell;
@@ -38,24 +40,28 @@ public final class LoadsDocument {
 
   /** The findings of a kit. */
   public static Document of(
-      String title, String fingerprint, List<ChannelStudy> studies, List<RailFinding> rails) {
+      String title,
+      String fingerprint,
+      List<ChannelStudy> studies,
+      List<? extends SumFinding> sums) {
     var blocks = new ArrayList<Block>();
-    blocks.add(new Paragraph(summary(studies, rails)));
+    blocks.add(new Paragraph(summary(studies, sums)));
     blocks.add(channels(studies));
-    if (!rails.isEmpty()) {
-      blocks.add(rails(rails));
+    if (!sums.isEmpty()) {
+      blocks.add(sums(sums));
     }
-    MissingNumbers.of(studies, rails).ifPresent(blocks::add);
+    MissingNumbers.of(studies, sums).ifPresent(blocks::add);
     blocks.addAll(cautions());
     for (List<ChannelStudy> alike : alike(studies)) {
       addChannel(alike, blocks);
     }
-    rails.forEach(rail -> addRail(rail, blocks));
+    sums.forEach(sum -> addSum(sum, blocks));
     return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
   }
 
   /** Every check of every channel and rail as one table, for machines. */
-  public static Document table(String title, List<ChannelStudy> studies, List<RailFinding> rails) {
+  public static Document table(
+      String title, List<ChannelStudy> studies, List<? extends SumFinding> sums) {
     var rows = new ArrayList<Table.Row>();
     for (ChannelStudy study : studies) {
       for (Check check : study.finding().checks()) {
@@ -65,8 +71,8 @@ public final class LoadsDocument {
         rows.add(released(study.inputs().channel().name(), release));
       }
     }
-    for (RailFinding rail : rails) {
-      rail.checks().forEach(check -> rows.add(row("rail", rail.rail().name(), check)));
+    for (SumFinding sum : sums) {
+      sum.checks().forEach(check -> rows.add(row(LoadsWords.kind(sum), sum.name(), check)));
     }
     List<Table.Column> columns =
         List.of(
@@ -166,15 +172,25 @@ public final class LoadsDocument {
     return fingerprint.length() <= 12 ? fingerprint : fingerprint.substring(0, 12);
   }
 
-  private static String summary(List<ChannelStudy> studies, List<RailFinding> rails) {
+  private static String summary(List<ChannelStudy> studies, List<? extends SumFinding> sums) {
     if (studies.isEmpty()) {
       return "This kit has no channels: channels.csv names what each MOSFET switches.";
     }
     return count(studies.stream().map(study -> study.finding().verdict()).toList(), "channel")
         + ". "
-        + count(rails.stream().map(RailFinding::verdict).toList(), "rail")
+        + count(verdicts(sums, RailFinding.class), "rail")
+        + shared(verdicts(sums, SupplyFinding.class))
         + ". Every number is the worst case: hottest air, highest rail, largest load and"
         + " resistance, weakest drive. This does not replace measuring.";
+  }
+
+  private static List<Verdict> verdicts(
+      List<? extends SumFinding> sums, Class<? extends SumFinding> kind) {
+    return sums.stream().filter(kind::isInstance).map(SumFinding::verdict).toList();
+  }
+
+  private static String shared(List<Verdict> supplies) {
+    return supplies.isEmpty() ? "" : ". " + count(supplies, "shared supply limit");
   }
 
   private static String count(List<Verdict> verdicts, String noun) {
@@ -207,7 +223,7 @@ public final class LoadsDocument {
             .toList());
   }
 
-  private static Table rails(List<RailFinding> rails) {
+  private static Table sums(List<? extends SumFinding> sums) {
     return new Table(
         "Rails and returns",
         List.of(
@@ -216,14 +232,14 @@ public final class LoadsDocument {
             new Table.Column("actual", Table.Align.END, 14),
             new Table.Column("allowed", Table.Align.END, 14),
             new Table.Column("finding", Table.Align.START, 14)),
-        rails.stream()
+        sums.stream()
             .flatMap(
-                rail ->
-                    rail.checks().stream()
+                sum ->
+                    sum.checks().stream()
                         .map(
                             check ->
                                 cells(
-                                    rail.rail().name(),
+                                    sum instanceof RailFinding ? sum.name() : LoadsWords.name(sum),
                                     check.kind().words(),
                                     LoadsWords.actual(check),
                                     LoadsWords.amount(check.allowed()),
@@ -359,16 +375,20 @@ public final class LoadsDocument {
         : LoadsWords.noun(sensitivity.term()) + " (then " + part + " fails)";
   }
 
-  private static void addRail(RailFinding rail, List<Block> blocks) {
-    blocks.add(new Heading(2, "Rail " + rail.rail().name()));
-    String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
-    blocks.add(new Paragraph("Counted as on together: " + counted + "."));
-    named("Always on, since no channel switches it: ", rail.always()).ifPresent(blocks::add);
-    named("Perhaps on this rail, too, since the tables don't tell: ", rail.perhaps())
-        .ifPresent(blocks::add);
-    addRemedies(rail.remedies(), blocks);
-    blocks.add(checks(rail.checks()));
-    blocks.add(sources(rail.checks()));
+  private static void addSum(SumFinding sum, List<Block> blocks) {
+    blocks.add(new Heading(2, capital(LoadsWords.name(sum))));
+    if (sum instanceof RailFinding rail) {
+      String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
+      blocks.add(new Paragraph("Counted as on together: " + counted + "."));
+      named("Always on, since no channel switches it: ", rail.always()).ifPresent(blocks::add);
+      named("Perhaps on this rail, too, since the tables don't tell: ", rail.perhaps())
+          .ifPresent(blocks::add);
+    } else if (sum instanceof SupplyFinding supply) {
+      named("Shared by the rails: ", supply.supply().rails()).ifPresent(blocks::add);
+    }
+    addRemedies(sum.remedies(), blocks);
+    blocks.add(checks(sum.checks()));
+    blocks.add(sources(sum.checks()));
   }
 
   private static Optional<Block> named(String what, List<String> names) {
@@ -461,11 +481,12 @@ public final class LoadsDocument {
   }
 
   /** Whether anything is not as it should be. */
-  public static boolean findsSomething(List<ChannelStudy> studies, List<RailFinding> rails) {
+  public static boolean findsSomething(
+      List<ChannelStudy> studies, List<? extends SumFinding> sums) {
     Optional<Verdict> worst =
         java.util.stream.Stream.concat(
                 studies.stream().map(study -> study.finding().verdict()),
-                rails.stream().map(RailFinding::verdict))
+                sums.stream().map(SumFinding::verdict))
             .max(Verdict::compareTo);
     return worst.filter(verdict -> verdict != Verdict.CARRIES).isPresent();
   }

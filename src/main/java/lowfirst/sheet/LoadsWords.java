@@ -7,7 +7,9 @@ import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.Check;
 import lowfirst.channel.CheckKind;
+import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
+import lowfirst.channel.SumFinding;
 import lowfirst.channel.Term;
 import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;
@@ -125,7 +127,7 @@ final class LoadsWords {
       case STAGE_CURRENT, STAGE_TOTAL, STAGE_VOLTAGE, STAGE_TEMPERATURE -> "the driver";
       case FORCED_GAIN -> "the base current";
       case OPTO_CURRENT -> "the optocoupler";
-      case RAIL_CURRENT, RAIL_INRUSH -> "the supply";
+      case RAIL_CURRENT, RAIL_INRUSH, SUPPLY_POWER, SUPPLY_INRUSH -> "the supply";
       case RETURN_CURRENT, RETURN_CONTACTS, RETURN_DROP -> "the return";
     };
   }
@@ -213,12 +215,24 @@ final class LoadsWords {
       case OTHERS_ON_STAGE -> "other loads on this driver together";
       case RETURN_LIFT -> "a drop in the return";
       case RAIL_LIMIT -> "a supply (or loads switched on one after another) with a current limit";
+      case SUPPLY_LIMIT ->
+          "a supply unit (or loads switched on one after another) with a power limit";
       case RETURN_AREA -> "a return wire";
       case RETURN_LENGTH -> "a return wire, one way,";
       case RETURN_CONTACTS -> "a number of contacts in parallel";
       case DIODE_FORWARD -> "a clamp (diode with a zener in series)";
       default -> "a part with " + term.symbol();
     };
+  }
+
+  /** What it is, and what the kit calls it: {@code rail bells}. */
+  static String name(SumFinding sum) {
+    return kind(sum) + " " + sum.name();
+  }
+
+  /** Whether it is a rail or a supply unit. */
+  static String kind(SumFinding sum) {
+    return sum instanceof RailFinding ? "rail" : "supply";
   }
 
   /** What a number is called where a person writes it, and its symbol: {@code trace width w}. */

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
+import lowfirst.channel.SumFinding;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
 
@@ -25,10 +25,10 @@ final class MissingNumbers {
   private MissingNumbers() {}
 
   /** Nothing where no number is missing. */
-  static Optional<Table> of(List<ChannelStudy> studies, List<RailFinding> rails) {
+  static Optional<Table> of(List<ChannelStudy> studies, List<? extends SumFinding> sums) {
     var missing = new MissingNumbers();
     studies.forEach(study -> missing.add(study.inputs().channel().name(), study.remedies()));
-    rails.forEach(rail -> missing.add("rail " + rail.rail().name(), rail.remedies()));
+    sums.forEach(sum -> missing.add(LoadsWords.name(sum), sum.remedies()));
     return missing.checks.isEmpty() ? Optional.empty() : Optional.of(missing.table());
   }
 

@@ -156,7 +156,7 @@ public final class SheetSet {
                   title,
                   kit.fingerprint().hexadecimal(),
                   ChannelStudy.of(inputs),
-                  findings.rails()));
+                  findings.sums()));
     }
     if (!kit.rails().isEmpty() || !kit.channels().isEmpty()) {
       add("wiring-list", Orientation.LANDSCAPE, () -> WiringDocument.of(kit, byName));

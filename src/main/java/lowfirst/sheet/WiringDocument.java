@@ -11,6 +11,7 @@ import lowfirst.board.Kit;
 import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
+import lowfirst.board.SupplyUnit;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.CheckKind;
 import lowfirst.channel.Verdict;
@@ -64,6 +65,17 @@ public final class WiringDocument {
             "Each return carries the sum of what its loads take at once: it must be as thick as"
                 + " the plus wire, and no thinner."));
     blocks.add(rails(power, "The kit's tables name no supply of a load."));
+    for (SupplyUnit supply : kit.supplies()) {
+      blocks.add(
+          new Block.Paragraph(
+              "One supply unit, "
+                  + supply.name()
+                  + ", feeds "
+                  + String.join(", ", supply.rails())
+                  + ": together at most "
+                  + amount(supply.powerLimit())
+                  + "."));
+    }
   }
 
   private static Block rails(List<Rail> rails, String none) {

@@ -107,6 +107,7 @@ public final class SwappedKit {
         boards,
         datasheets,
         kit.rails(),
+        kit.supplies(),
         kit.channels(),
         drivers,
         kit.loads(),

@@ -172,6 +172,7 @@ class AssemblyLawsTest {
         List.of(boards),
         empty.datasheets(),
         empty.rails(),
+        empty.supplies(),
         empty.channels(),
         empty.drivers(),
         empty.loads(),

@@ -210,6 +210,9 @@ public final class ChannelKit {
     for (String name : List.of("rails", "drivers", "loads", "channels")) {
       files.put(name + ".csv", table(name));
     }
+    if (rows.containsKey("supplies")) {
+      files.put("supplies.csv", table("supplies"));
+    }
     files.put(
         "datasheets.csv",
         "part type,symbol,condition,min,typ,max,unit,source\n"

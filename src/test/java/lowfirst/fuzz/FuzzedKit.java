@@ -188,6 +188,7 @@ final class FuzzedKit {
             D-1,IFav,,,,1,A,sheet 1
             """));
     files.put("rails.csv", text("rail,voltage,tolerance,current limit\nbells,24 V,5 %,20 A\n"));
+    files.put("supplies.csv", text("supply,rails,power limit\nPSU,bells,400 W\n"));
     files.put(
         "channels.csv",
         text(

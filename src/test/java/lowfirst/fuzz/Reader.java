@@ -18,6 +18,7 @@ enum Reader {
   BOARDS(FuzzedKit.with("boards.csv")),
   DATASHEETS(FuzzedKit.with("datasheets.csv")),
   RAILS(FuzzedKit.with("rails.csv")),
+  SUPPLIES(FuzzedKit.with("supplies.csv")),
   CHANNELS(FuzzedKit.with("channels.csv")),
   DRIVERS(FuzzedKit.with("drivers.csv")),
   LOADS(FuzzedKit.with("loads.csv")),

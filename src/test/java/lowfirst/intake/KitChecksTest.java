@@ -179,6 +179,27 @@ class KitChecksTest {
   }
 
   @Test
+  void the_rails_of_a_supply_unit_have_to_exist() {
+    KitReading reading =
+        KitTables.read(
+            "rails.csv",
+            "rail,voltage\n3V3,3.3 V\n5V,5 V\n",
+            "supplies.csv",
+            "supply unit,rails,power limit\nPC,\"3V3; 5V\",120 W\nPC,\"3V3, 12V\",0 W\nall,,\n");
+    assertEquals(List.of("3V3", "5V"), reading.kit().supplies().get(0).rails());
+    assertEquals(120, reading.kit().supplies().get(0).powerLimit().orElseThrow().asDouble());
+    assertEquals(
+        List.of(
+            "3: there is no rail \"12V\" in rails.csv",
+            "3: the power limit can't be zero",
+            "4: the rails that share the supply \"all\" are missing"),
+        reading.problems().stream()
+            .filter(problem -> problem.place().file().equals("supplies.csv"))
+            .map(problem -> problem.place().line() + ": " + problem.message())
+            .toList());
+  }
+
+  @Test
   void a_load_says_on_which_rail_it_hangs() {
     String loads = "load,kind,rail\nbell,solenoid,bells\nlamp,lamp,\n";
     KitReading reading = KitTables.read("rails.csv", "rail\nlights\nbells\n", "loads.csv", loads);

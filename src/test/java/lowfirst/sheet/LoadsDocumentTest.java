@@ -288,7 +288,46 @@ class LoadsDocumentTest {
   private static Document report(Kit kit) {
     KitInputs inputs = KitInputs.of(kit);
     return LoadsDocument.of(
-        "test", "0123456789abcdef", ChannelStudy.of(inputs), LoadFindings.of(inputs).rails());
+        "test", "0123456789abcdef", ChannelStudy.of(inputs), LoadFindings.of(inputs).sums());
+  }
+
+  /** 25.2 V and 1.1053 A are 27.85 W. */
+  @Test
+  void a_limit_that_rails_share_is_counted_listed_and_explained() {
+    ChannelKit kit =
+        ChannelKit.typical().with("supplies", "supply=PC; rails=power; power limit=27 W");
+    Document document = report(kit.kit());
+    assertTrue(
+        Said.lines(document)
+            .get(2)
+            .contains(
+                "1 rail: 1 carries, 0 overloaded, 0 undecided. 1 shared supply limit: 0 carry, 1"
+                    + " overloaded, 0 undecided. Every number"),
+        Said.lines(document).get(2));
+    assertSays(
+        document,
+        "supply PC | supply unit delivers its rails together | 27.9 W | 27 W | overloaded",
+        "# Supply PC",
+        "Shared by the rails: power.",
+        "the supply | a supply unit (or loads switched on one after another) with a power limit of"
+            + " at least 28 W; then it carries");
+    KitInputs inputs = KitInputs.of(kit.kit());
+    assertTrue(
+        Said.lines(
+                LoadsDocument.table("t", ChannelStudy.of(inputs), LoadFindings.of(inputs).sums()))
+            .stream()
+            .anyMatch(row -> row.startsWith("supply | PC | supply unit delivers its rails")));
+    assertEquals(
+        1,
+        Said.rows(report(kit.with("supplies", "power limit=").kit()), "What is missing: find this")
+            .stream()
+            .filter(
+                row ->
+                    row.equals(
+                        "look up power limit of supply PC: write it in supplies.csv | supply unit"
+                            + " delivers its rails together, supply unit delivers the inrush |"
+                            + " supply PC"))
+            .count());
   }
 
   @Test

@@ -358,6 +358,15 @@ class PowerSheetsTest {
   }
 
   @Test
+  void a_supply_unit_of_several_rails_is_named_on_the_wiring_list() {
+    ChannelKit kit =
+        ChannelKit.typical().with("supplies", "supply=PC; rails=power; power limit=120 W");
+    assertSays(
+        WiringDocument.of(kit.kit(), Map.of()),
+        "One supply unit, PC, feeds power: together at most 120 W.");
+  }
+
+  @Test
   void where_no_supply_is_known_the_wiring_list_says_so_without_an_empty_table() {
     Kit bare = Said.kit("bom.csv", "designators,value\nR1,1k\n");
     assertSays(

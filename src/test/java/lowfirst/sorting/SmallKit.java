@@ -152,6 +152,7 @@ final class SmallKit {
         List.of(board),
         Datasheets.none(),
         List.of(),
+        List.of(),
         channels,
         List.of(),
         List.of(),

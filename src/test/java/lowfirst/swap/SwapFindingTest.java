@@ -158,6 +158,7 @@ class SwapFindingTest {
         kit.boards(),
         more.datasheets().over(kit::datasheets),
         kit.rails(),
+        kit.supplies(),
         kit.channels(),
         kit.drivers(),
         kit.loads(),

@@ -75,6 +75,7 @@ final class SwapPlaces {
         List.of(board),
         datasheets,
         rails,
+        List.of(),
         channels,
         drivers,
         List.of(),

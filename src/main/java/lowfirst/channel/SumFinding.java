@@ -1,0 +1,24 @@
+package lowfirst.channel;
+
+import java.util.List;
+
+/** What the tool says of something that carries the sum of many loads: a rail, a supply unit. */
+public sealed interface SumFinding permits RailFinding, SupplyFinding {
+  /** What the kit calls it. */
+  String name();
+
+  /** Every check done; never empty. */
+  List<Check> checks();
+
+  /** What to change; empty when it carries. */
+  List<Remedy> remedies();
+
+  /** The worst of the checks. */
+  default Verdict verdict() {
+    Verdict worst = Verdict.CARRIES;
+    for (Check check : checks()) {
+      worst = worst.worse(check.verdict());
+    }
+    return worst;
+  }
+}

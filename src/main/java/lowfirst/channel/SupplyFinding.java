@@ -1,0 +1,78 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import lowfirst.board.SupplyUnit;
+import lowfirst.channel.Remedy.Action;
+import lowfirst.quantity.Quantity;
+
+/**
+ * What the tool says of a limit that several rails share.
+ *
+ * @param supply which limit, of which rails
+ * @param checks every check done; never empty
+ * @param remedies what to change; empty when it carries
+ */
+public record SupplyFinding(SupplyUnit supply, List<Check> checks, List<Remedy> remedies)
+    implements SumFinding {
+
+  public SupplyFinding {
+    checks = List.copyOf(checks);
+    remedies = List.copyOf(remedies);
+    if (checks.isEmpty()) {
+      throw new IllegalArgumentException("a finding shows its checks: " + supply.name());
+    }
+  }
+
+  @Override
+  public String name() {
+    return supply.name();
+  }
+
+  /** Every check of a shared limit. */
+  static SupplyFinding of(SupplyInputs in) {
+    List<Check> checks = checks(in);
+    var remedies = new ArrayList<Remedy>();
+    for (Check check : checks) {
+      check.missing().forEach(text -> remedies.add(Remedy.lookUp(check.kind(), text)));
+      if (check.verdict() == Verdict.OVERLOADED) {
+        remedies.add(raised(in, check));
+      }
+    }
+    return new SupplyFinding(in.supply(), checks, remedies);
+  }
+
+  /** The checks alone: of all that may draw on it, or of what does for certain, as a rail's are. */
+  static List<Check> checks(SupplyInputs in) {
+    List<Check> least = judged(in, in.least());
+    List<Check> most = judged(in, in.most());
+    return IntStream.range(0, most.size())
+        .mapToObj(i -> least.get(i).upTo(most.get(i), in.missing()))
+        .toList();
+  }
+
+  private static List<Check> judged(SupplyInputs in, List<SupplyInputs.Share> shares) {
+    return List.of(
+        check(
+            CheckKind.SUPPLY_POWER, in, shares.stream().map(SupplyInputs.Share::running).toList()),
+        check(
+            CheckKind.SUPPLY_INRUSH, in, shares.stream().map(SupplyInputs.Share::inrush).toList()));
+  }
+
+  private static Check check(CheckKind kind, SupplyInputs in, List<Datum> powers) {
+    double sum = powers.stream().mapToDouble(Datum::high).sum();
+    return Check.of(
+        kind, sum, in.limit().low(), Datum.with(powers.toArray(Datum[]::new), in.limit()));
+  }
+
+  private static Remedy raised(SupplyInputs in, Check check) {
+    double watts = RailRemedies.up(check.actualAmount());
+    boolean alone =
+        checks(in.with(in.limit().at(watts))).stream()
+            .allMatch(c -> c.verdict() == Verdict.CARRIES);
+    Term term = Term.SUPPLY_LIMIT;
+    return Remedy.change(
+        check.kind(), Action.RAISE, term, Quantity.of(watts, term.dimension()), alone);
+  }
+}
