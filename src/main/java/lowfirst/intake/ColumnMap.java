@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,6 +95,17 @@ public record ColumnMap(Map<String, String> entries) {
     return said(kind, file, column.key());
   }
 
+  /** All that is said of this file's columns: its header or number, by column. */
+  Map<Column, String> columns(TableKind kind, String file) {
+    var columns = new EnumMap<Column, String>(Column.class);
+    if (!entries.isEmpty()) {
+      for (Column column : Column.values()) {
+        column(kind, file, column).ifPresent(told -> columns.put(column, told));
+      }
+    }
+    return columns;
+  }
+
   /** The unit of bare numbers in this file. */
   Optional<String> unit(TableKind kind, String file) {
     return said(kind, file, "unit").map(HeaderUnit::canonical).filter(Lengths::isUnit);
@@ -115,9 +127,6 @@ public record ColumnMap(Map<String, String> entries) {
   }
 
   private Optional<String> said(TableKind kind, String file, String name) {
-    if (entries.isEmpty()) {
-      return Optional.empty();
-    }
     int slash = file.lastIndexOf('/');
     String own = slash < 0 ? "" : file.substring(0, slash + 1);
     String key = kind.key() + "." + name;

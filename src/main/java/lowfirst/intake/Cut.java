@@ -1,8 +1,8 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -226,8 +226,7 @@ record Cut(
 
   /** A list of lines instead, where the text is one and has no header and no even columns. */
   private Cut orLines(TableKind kind, String file, String text, ColumnMap map) {
-    boolean told =
-        Arrays.stream(Column.values()).anyMatch(c -> map.column(kind, file, c).isPresent());
+    boolean told = !map.columns(kind, file).isEmpty();
     Optional<PartLines> lines =
         kind == TableKind.BOM && !told && OtherForm.of(kind, file, rows).isEmpty()
             ? PartLines.in(text)
@@ -312,19 +311,20 @@ record Cut(
   }
 
   private static Header header(TableKind kind, String file, List<Row> rows, ColumnMap map) {
-    Optional<String> told = map.headerLine(kind, file);
+    Optional<String> line = map.headerLine(kind, file);
+    Map<Column, String> told = map.columns(kind, file);
     var best = new Header(-1, List.of(), List.of());
     int most = 0;
     for (int index = 0; index < Math.min(rows.size(), SEARCHED); index++) {
-      if (told.isPresent() && !told.get().equals(rows.get(index).line() + "")) {
+      if (line.isPresent() && !line.get().equals(rows.get(index).line() + "")) {
         continue;
       }
-      if (told.isEmpty() && HeaderMatch.highestScore(kind, map, rows, index) <= most) {
+      if (line.isEmpty() && HeaderMatch.highestScore(kind, told, rows, index) <= most) {
         continue;
       }
-      Header header = HeaderMatch.at(kind, file, map, rows, index);
+      Header header = HeaderMatch.at(kind, told, rows, index);
       int score = header.score(kind);
-      if (score > most || (told.isPresent() && score >= most)) {
+      if (score > most || (line.isPresent() && score >= most)) {
         best = header;
         most = score;
       }
@@ -332,10 +332,10 @@ record Cut(
     if (best.index() >= 0 || !kind.isExported()) {
       return best;
     }
-    boolean untold = told.isEmpty() && map.column(kind, file, kind.required().get(0)).isEmpty();
+    boolean untold = line.isEmpty() && !told.containsKey(kind.required().get(0));
     return untold && OtherForm.of(kind, file, rows).isPresent()
         ? best
-        : HeaderlessMatch.of(kind, file, map, rows);
+        : HeaderlessMatch.of(kind, told, rows);
   }
 
   /** How much the header explains, times how many rows are as long as it. */

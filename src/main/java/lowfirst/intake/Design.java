@@ -14,6 +14,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.intake.XmlCursor.Refused;
+import lowfirst.intake.XmlCursor.Spot;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -236,17 +237,19 @@ record Design(
             "draw the board's outline in the design and export it again, or give the board's width"
                 + " and height in boards.csv");
       }
-      if (data.units.isEmpty() && !all.isEmpty()) {
+      String units = data.units.text();
+      if (units.isEmpty() && !all.isEmpty()) {
         note(
             "the file has no units in its CadHeader",
             "say which they are with --column placements.unit=mm, mil, inch or µm");
       }
-      if (!data.units.isEmpty() && DesignTables.unit(data.units).isEmpty()) {
+      if (!units.isEmpty() && DesignTables.unit(units).isEmpty()) {
+        Spot spot = data.units.spot();
         problems.add(
             new Problem(
                 Kind.UNIT_UNKNOWN,
-                Place.ofFile(file),
-                "the units \"" + data.units + "\" of its CadHeader are not known",
+                Place.ofCell(file, spot.line(), spot.column(), "units", units),
+                "the units \"" + units + "\" of its CadHeader are not known",
                 "say which they are with --column placements.unit=mm, mil, inch or µm"));
       }
       lacking(

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lowfirst.intake.DesignTable.Text;
 import lowfirst.intake.XmlCursor.Spot;
 
 /**
@@ -18,7 +19,7 @@ final class DesignData {
   String revision = "";
 
   /** The unit of all lengths, {@code MILLIMETER}, {@code MICRON} or {@code INCH}; may be empty. */
-  String units = "";
+  Text units = new Text("", new Spot(0, 0));
 
   String thickness = "";
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lowfirst.intake.DesignData.At;
 import lowfirst.intake.DesignData.Component;
 import lowfirst.intake.DesignData.Move;
+import lowfirst.intake.DesignTable.Text;
 import lowfirst.intake.XmlCursor.Refused;
 import lowfirst.intake.XmlCursor.Spot;
 
@@ -65,7 +66,7 @@ final class DesignParser {
     int depth = xml.depth();
     while (xml.next(depth)) {
       if (xml.name().equals("CadHeader")) {
-        data.units = xml.attribute("units");
+        data.units = new Text(xml.attribute("units"), xml.spot());
       } else if (xml.name().equals("CadData")) {
         cadData();
       }

@@ -36,7 +36,7 @@ final class DesignTables {
     this.characteristics = new Characteristics(file, data.bomItems, map);
     this.bom = new DesignTable(TableKind.BOM, file, bomColumns());
     this.placements =
-        new DesignTable(TableKind.PLACEMENTS, file, placementColumns(unit(data.units)));
+        new DesignTable(TableKind.PLACEMENTS, file, placementColumns(unit(data.units.text())));
     step.components.forEach(component -> components.putIfAbsent(component.name(), component));
     data.bomItems.forEach(this::add);
     step.components.forEach(this::add);

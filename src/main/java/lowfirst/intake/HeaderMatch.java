@@ -2,7 +2,9 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -23,8 +25,7 @@ final class HeaderMatch {
       EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
 
   private final TableKind kind;
-  private final String file;
-  private final ColumnMap map;
+  private final Map<Column, String> told;
   private final List<Row> below;
   private final List<List<HeaderWords.Match>> matches = new ArrayList<>();
   private final List<String> names;
@@ -33,20 +34,23 @@ final class HeaderMatch {
   private Optional<CoordinatePair> pair = Optional.empty();
 
   private HeaderMatch(
-      TableKind kind, String file, ColumnMap map, List<String> names, List<Row> below) {
+      TableKind kind, Map<Column, String> told, List<String> names, List<Row> below) {
     this.kind = kind;
-    this.file = file;
-    this.map = map;
+    this.told = told;
     this.below = below;
     this.names = new ArrayList<>(names);
     this.taken = new boolean[names.size()];
     names.forEach(name -> matches.add(HeaderWords.matches(kind, name)));
   }
 
-  /** How the header at {@code index} names the columns of the rows after it. */
-  static Header at(TableKind kind, String file, ColumnMap map, List<Row> rows, int index) {
+  /**
+   * How the header at {@code index} names the columns of the rows after it.
+   *
+   * @param told what the user says of columns: a header or number each
+   */
+  static Header at(TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
     List<Row> below = rows.subList(index + 1, Math.min(rows.size(), index + 200));
-    var match = new HeaderMatch(kind, file, map, names(kind, rows, index), below);
+    var match = new HeaderMatch(kind, told, names(kind, rows, index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
     match.usePair();
@@ -62,9 +66,9 @@ final class HeaderMatch {
    * What {@link #at} can score with a row at most, told by its words alone, which spares most rows
    * a look at those below.
    */
-  static int highestScore(TableKind kind, ColumnMap map, List<Row> rows, int index) {
-    // Designators and fitted by their cells; of what is told, at most a position and its halves.
-    int highest = 2 + 9 * map.entries().size();
+  static int highestScore(TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
+    // Designators, fitted and a value by their cells; a position that is told has two halves.
+    int highest = 3 + 3 * told.size() + (told.containsKey(Column.POSITION) ? 6 : 0);
     for (String name : names(kind, rows, index)) {
       int most = 0;
       for (HeaderWords.Match match : HeaderWords.matches(kind, name)) {
@@ -109,19 +113,13 @@ final class HeaderMatch {
   }
 
   private void useWhatIsTold() {
-    if (map.entries().isEmpty()) {
-      return;
-    }
-    for (Column column : Column.values()) {
-      Optional<String> told = map.column(kind, file, column);
-      if (told.isEmpty()) {
-        continue;
-      }
-      int cell = cellNamed(told.get(), names, names.size());
-      if (cell >= 0 && !taken[cell]) {
-        use(column, cell, Header.Basis.TOLD);
-      }
-    }
+    told.forEach(
+        (column, name) -> {
+          int cell = cellNamed(name, names, names.size());
+          if (cell >= 0 && !taken[cell]) {
+            use(column, cell, Header.Basis.TOLD);
+          }
+        });
   }
 
   /** The column of this name, else of this number from 1; -1 when there is none. */
@@ -210,7 +208,7 @@ final class HeaderMatch {
   /** Under a word that nobody knows, where two others at least are sure to head columns. */
   private void useDesignatorsByCells() {
     Column designators = kind.required().get(0);
-    boolean missing = !isUsed(designators) && map.column(kind, file, designators).isEmpty();
+    boolean missing = !isUsed(designators) && !told.containsKey(designators);
     if (!kind.isExported() || !missing || sure() < 2) {
       return;
     }
@@ -241,7 +239,7 @@ final class HeaderMatch {
     if (kind != TableKind.BOM
         || isUsed(Column.FITTED)
         || isUsed(Column.NOT_FITTED)
-        || map.column(kind, file, Column.FITTED).isPresent()) {
+        || told.containsKey(Column.FITTED)) {
       return;
     }
     List<Integer> telling =
@@ -270,10 +268,7 @@ final class HeaderMatch {
   private void useValueBehind() {
     int behind = names.size();
     boolean missing = isUsed(Column.DESIGNATORS) && !isUsed(Column.VALUE);
-    if (kind != TableKind.BOM
-        || !missing
-        || below.isEmpty()
-        || map.column(kind, file, Column.VALUE).isPresent()) {
+    if (kind != TableKind.BOM || !missing || below.isEmpty() || told.containsKey(Column.VALUE)) {
       return;
     }
     long longer = below.stream().filter(row -> row.size() == behind + 1).count();
@@ -331,18 +326,12 @@ final class HeaderMatch {
   }
 
   /** Columns that no header names yet: the required ones first. */
-  private List<Column> columns() {
-    var wanted = new ArrayList<>(kind.required());
-    for (Column column : Column.values()) {
-      if (!wanted.contains(column)) {
-        wanted.add(column);
-      }
-    }
-    wanted.removeIf(
-        column ->
-            column == Column.POSITION
-                || isUsed(column)
-                || map.column(kind, file, column).isPresent());
+  private Set<Column> columns() {
+    var wanted = new LinkedHashSet<>(kind.required());
+    wanted.addAll(EnumSet.allOf(Column.class));
+    wanted.remove(Column.POSITION);
+    wanted.removeAll(told.keySet());
+    uses.forEach(use -> wanted.remove(use.column()));
     return wanted;
   }
 

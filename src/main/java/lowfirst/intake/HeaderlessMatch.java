@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -45,19 +46,17 @@ final class HeaderlessMatch {
     this.kind = kind;
     this.rows = rows;
     this.names = names;
-    this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    this.width = Math.max(names.size(), rows.stream().mapToInt(Row::size).max().orElse(0));
     this.taken = new boolean[width];
   }
 
   /** The columns of {@code rows}; incomplete when they can't be told. */
-  static Header of(TableKind kind, String file, ColumnMap map, List<Row> rows) {
+  static Header of(TableKind kind, Map<Column, String> told, List<Row> rows) {
     int strange = strangeHeader(rows);
     List<String> names = strange < 0 ? List.of() : rows.get(strange).cells();
     List<Row> below = below(rows, strange);
     var match = new HeaderlessMatch(kind, below, names);
-    for (Column column : Column.values()) {
-      map.column(kind, file, column).ifPresent(told -> match.useTold(column, told, names));
-    }
+    told.forEach((column, name) -> match.useTold(column, name, names));
     if (kind == TableKind.BOM) {
       match.tellBom();
     } else {

@@ -296,7 +296,7 @@ final class TableReader {
       return Optional.empty();
     }
     boolean same = row.cells().equals(all.get(header.index()).cells());
-    Header again = same ? header : HeaderMatch.at(kind, file, map, all, index);
+    Header again = same ? header : HeaderMatch.at(kind, map.columns(kind, file), all, index);
     problems.add(
         again.isComplete(kind)
             ? ignored(row, "the header stands here again, it was not read as a row")

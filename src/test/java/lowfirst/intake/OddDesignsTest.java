@@ -174,10 +174,10 @@ class OddDesignsTest {
   void units_that_nobody_knows_are_a_fault() {
     KitReading reading = KitTables.read("board.xml", PLAIN.replace("MILLIMETER", "FURLONG"));
     assertEquals(
-        List.of("the units \"FURLONG\" of its CadHeader are not known"),
+        List.of("10:16 the units \"FURLONG\" of its CadHeader are not known"),
         reading.problems().stream()
             .filter(problem -> problem.kind() == Kind.UNIT_UNKNOWN)
-            .map(problem -> problem.message())
+            .map(it -> it.place().line() + ":" + it.place().column() + " " + it.message())
             .toList());
   }
 
