@@ -138,7 +138,7 @@ public enum CheckKind {
       "flyback diode reverse voltage",
       Dimension.VOLTAGE,
       AT_MOST,
-      "Vmax ≤ 0.8·VRRM",
+      "Vmax ≤ 0.8·VRRM; of a Zener or suppressor diode ≤ 0.8·(VZ or VBR, min; VRWM)",
       "While the load is on, the whole rail stands across the diode."),
   DIODE_PEAK(
       "flyback diode peak current",

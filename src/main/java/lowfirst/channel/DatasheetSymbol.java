@@ -41,6 +41,9 @@ public enum DatasheetSymbol {
   IFRM("IFRM", "diode: repetitive peak current", "max"),
   VF("VF", "diode: forward voltage at IF=", "max"),
   TRR("trr", "diode: reverse recovery time", "max"),
+  VZ("VZ", "Zener diode as flyback diode: working voltage", "min"),
+  VBR("VBR", "suppressor diode as flyback diode: breakdown voltage", "min"),
+  VRWM("VRWM", "suppressor diode as flyback diode: stand-off voltage", "max"),
   // fuse
   IN("IN", "fuse: rated current", "any", "Irated"),
   VN("VN", "fuse: rated voltage; the condition must say DC", "any", "Vrated"),

@@ -3,7 +3,10 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.RatedTemperature;
@@ -14,14 +17,21 @@ import lowfirst.quantity.Source;
 final class DiodeReader {
   private DiodeReader() {}
 
-  static PartData diode(String name, PartKind kind, Ratings ratings) {
+  /**
+   * Words for diodes that are made to break down: suppressor diodes by what they are called and by
+   * the series of their numbers (common practice of the trade).
+   */
+  private static final Pattern SUPPRESSOR =
+      Pattern.compile(
+          "suppressor|transient voltage|\\btvs\\b|\\bp[46]ke\\d|\\b1[.,]?5ke\\d|\\b5kp\\d",
+          Pattern.CASE_INSENSITIVE);
+
+  static PartData diode(String name, PartKind kind, Ratings ratings, String bomWords) {
     var data = new ArrayList<Datum>();
-    Datum reverse = ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM);
-    // the clamp diodes inside an array stand what its outputs do
     data.add(
-        kind == PartKind.DRIVER_ARRAY && !reverse.isKnown()
-            ? ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VCEO)
-            : reverse);
+        breaksDown(kind, ratings, name + " " + bomWords)
+            ? breakdown(ratings, name)
+            : reverse(kind, ratings));
     Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
     data.add(average);
     Datum ratedAt = ratedAt(ratings, average, name);
@@ -51,6 +61,51 @@ final class DiodeReader {
             ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
             : ratings.harm(Term.DIODE_RECOVERY, DatasheetSymbol.TRR));
     return PartData.plain(PartData.Role.FLYBACK_DIODE, name, kind, data);
+  }
+
+  private static Datum reverse(PartKind kind, Ratings ratings) {
+    Datum reverse = ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM);
+    // the clamp diodes inside an array stand what its outputs do
+    return kind == PartKind.DRIVER_ARRAY && !reverse.isKnown()
+        ? ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VCEO)
+        : reverse;
+  }
+
+  /** Whether it is a Zener or a suppressor diode, by its kind, its datasheet or its words. */
+  private static boolean breaksDown(PartKind kind, Ratings ratings, String words) {
+    boolean stated =
+        Stream.of(DatasheetSymbol.VZ, DatasheetSymbol.VBR, DatasheetSymbol.VRWM)
+            .anyMatch(symbol -> !ratings.about(symbol).isEmpty());
+    return kind == PartKind.ZENER_DIODE || stated || SUPPRESSOR.matcher(words).find();
+  }
+
+  /**
+   * Where a diode that is made to break down begins to: no VRRM says so, and across a coil it would
+   * join the rail to the switch. At 0.8 of VZ min, the share of a rating that is used, makers state
+   * its leakage (Fairchild 1N4728A to 1N4764A, Rev. G2, from 10 V on: IR at VR = 7.6 V for VZ min =
+   * 9.5 V).
+   */
+  private static Datum breakdown(Ratings ratings, String name) {
+    Term term = Term.DIODE_REVERSE_RATING;
+    List<Datum> begins =
+        Stream.of(
+                ratings.least(term, DatasheetSymbol.VZ),
+                ratings.least(term, DatasheetSymbol.VBR),
+                ratings.limit(term, DatasheetSymbol.VRWM))
+            .filter(Datum::isKnown)
+            .toList();
+    if (begins.isEmpty()) {
+      return Datum.missing(
+          term,
+          "VZ (of a Zener diode), VBR or VRWM (of a suppressor) of "
+              + name
+              + ", from which on it conducts backwards: write its min in datasheets.csv");
+    }
+    return Stream.concat(
+            begins.stream(),
+            Stream.of(ratings.limit(term, DatasheetSymbol.VRRM)).filter(Datum::isKnown))
+        .min(Comparator.comparingDouble(Datum::nominal))
+        .orElseThrow();
   }
 
   /**

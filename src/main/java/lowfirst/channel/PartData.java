@@ -70,7 +70,7 @@ public final class PartData {
         PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
         yield isWrongWay(bomWords, lines) ? part.wrongWay() : part;
       }
-      case FLYBACK_DIODE -> DiodeReader.diode(name, type.kind(), ratings);
+      case FLYBACK_DIODE -> DiodeReader.diode(name, type.kind(), ratings, bomWords);
       case FUSE -> FuseReader.fuse(name, type, ratings, bomWords);
       case GATE_RESISTOR ->
           ResistorReader.resistor(role, Term.GATE_RESISTOR, Term.GATE_RESISTOR_RATING, name, type);

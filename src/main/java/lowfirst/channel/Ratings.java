@@ -92,6 +92,12 @@ final class Ratings {
         Comparator.comparingDouble(Datum::nominal));
   }
 
+  /** What is promised to be no less: the lowest guaranteed minimum of the makers'. */
+  Datum least(Term term, DatasheetSymbol symbol) {
+    return chosen(
+        term, symbol, line -> true, DatasheetLine::min, Comparator.comparingDouble(Datum::nominal));
+  }
+
   /** A rating printed as a nominal: whichever column holds it, the lowest of the makers'. */
   Datum rated(Term term, DatasheetSymbol symbol, Predicate<DatasheetLine> wanted) {
     return chosen(

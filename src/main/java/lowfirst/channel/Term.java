@@ -67,7 +67,7 @@ public enum Term {
   TOTAL_CURRENT_RATING("ICtotal", Dimension.CURRENT, LOWER, "datasheets.csv ICtotal"),
   OTHERS_ON_STAGE("Iothers", Dimension.CURRENT, HIGHER, "channels.csv, rows with this driver"),
   // flyback diode
-  DIODE_REVERSE_RATING("VRRM", Dimension.VOLTAGE, LOWER, "datasheets.csv VRRM"),
+  DIODE_REVERSE_RATING("VRRM", Dimension.VOLTAGE, LOWER, "datasheets.csv VRRM, or VZ min"),
   DIODE_AVERAGE_RATING("IFav", Dimension.CURRENT, LOWER, "datasheets.csv IFav"),
   DIODE_RATING_AIR("TA(IFav)", Dimension.TEMPERATURE, LOWER, "datasheets.csv IFav, condition TA="),
   DIODE_RATING_LEAD(

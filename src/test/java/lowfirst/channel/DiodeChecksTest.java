@@ -147,4 +147,58 @@ class DiodeChecksTest {
     ChannelFinding none = TYPICAL.with("channels", "flyback diode=").finding();
     assertFalse(none.check(CheckKind.DIODE_VOLTAGE).isPresent());
   }
+
+  /** 24 V and 5 % are 25.2 V; an ordinary diode's 200 V say nothing of where these break down. */
+  @ParameterizedTest
+  @CsvSource({
+    // 0.8 · 28.5 V, the least of a Zener of 30 V within 5 %; and of 36 V
+    "diode, VZ, 28.5, '', 22.8, OVERLOADED",
+    "Zener diode, VZ, 34.2, '', 27.36, CARRIES",
+    "Zener diode, VZ, '', 37.8, NaN, UNDECIDED", // no min
+    "Zener diode, IR, '', 1, NaN, UNDECIDED",
+    "suppressor diode, IR, '', 1, NaN, UNDECIDED",
+    "'diode, TVS', IR, '', 1, NaN, UNDECIDED",
+    "diode P6KE33A, IR, '', 1, NaN, UNDECIDED",
+    "diode, VBR, 31.4, '', 25.12, OVERLOADED",
+    "diode, VRWM, '', 33.3, 26.64, CARRIES",
+    "diode, VZ, 300, '', 160, CARRIES", // and not more than its VRRM of 200 V
+    "'flyback suppression diode, rectifier', IR, '', 1, 160, CARRIES"
+  })
+  void a_diode_that_is_made_to_break_down_is_held_to_where_it_does(
+      String description, String symbol, String min, String max, double allowed, Verdict verdict) {
+    Check check =
+        TYPICAL
+            .with("bom.D1", "description=" + description)
+            .datasheet("T-DIODE", symbol, "", min, max, "V")
+            .check(CheckKind.DIODE_VOLTAGE);
+    assertEquals(25.2, check.actualAmount(), 1e-9);
+    assertEquals(allowed, check.allowedAmount(), 1e-9);
+    assertEquals(verdict, check.verdict());
+  }
+
+  @Test
+  void a_zener_without_its_voltage_asks_for_that_and_not_for_vrrm() {
+    Check check =
+        TYPICAL
+            .with("bom.D1", "description=Zener diode")
+            .withoutDatasheet("T-DIODE", "VRRM")
+            .check(CheckKind.DIODE_VOLTAGE);
+    assertEquals(
+        List.of(
+            "VZ (of a Zener diode), VBR or VRWM (of a suppressor) of T-DIODE, from which on it"
+                + " conducts backwards: write its min in datasheets.csv"),
+        check.missing());
+  }
+
+  /** 1N4742A of the catalogue: VZ min 11.4 V, so a rail of 12 V conducts straight through it. */
+  @Test
+  void a_catalogue_zener_is_no_flyback_diode_of_its_own_voltage() {
+    Check check =
+        TYPICAL
+            .with("bom.D1", "part type=1N4742A; description=")
+            .with("rails", "voltage=12 V")
+            .check(CheckKind.DIODE_VOLTAGE);
+    assertEquals(0.8 * 11.4, check.allowedAmount(), 1e-9);
+    assertEquals(Verdict.OVERLOADED, check.verdict());
+  }
 }
