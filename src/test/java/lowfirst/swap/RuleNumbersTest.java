@@ -168,6 +168,16 @@ class RuleNumbersTest {
     "IFav@TA=75 <1 A, IFav@TA=25 <1.2 A; TJ <150 degC, undecided, 1, 0.72, ",
     "IFav@TA=75C <1 A, IFav@TA=room <1.2 A, undecided, 1, 1.2, ",
     "IFav@TA=25C <1 A, IFav@TA=75C <0.8 A, does not fit, 1, 0.8, -0.2",
+    // several lines: each of those asked for has to be kept, by any of the candidate's
+    "IFav@TA=25C <2 A; IFav@TA=75C <1 A, IFav@TA=75C <1.2 A, undecided, 2, 1.2, ",
+    "IFav@TA=75C <1 A; IFav@TC=100C <3 A, IFav@TA=75C <1 A, undecided, 3, 1, ",
+    "IFav@TA=25C <2 A; IFav@TA=75C <1 A, IFav@TA=25C <2.5 A; IFav@TA=75C <1.2 A, fits, 1, 1.2, 0.2",
+    "IFav@TA=25C <2 A; IFav@TA=75C <1 A, IFav@TA=25C <4 A; TJ <150 degC, fits, 2, 4, 1",
+    "IFav@TA=25C <2 A; IFav@TA=75C <1 A, IFav@TA=25C <2 A; TJ <95 degC, undecided, 1, 0.571429, ",
+    "IFav@TL=90C <2 A, IFav@TA=25C <2 A; IFav@TL=90C <2 A, fits, 2, 2, 0",
+    // of makers: the BOM accepts what one of its own promises, and any of the candidate's may come
+    "[A] IFav@TA=75C <1 A; [B] IFav@TA=75C <1 A; [B] IFav@TA=25C <3 A, IFav@TA=75C <1 A, fits, 1, 1, 0",
+    "IFav@TA=75C <1 A, [A] IFav@TA=75C <1 A; [B] IFav@TL=90C <1 A, undecided, 1, 1, ",
   })
   void a_diodes_current_is_compared_in_the_warmer_air(
       String asked, String offered, String verdict, Double needs, Double gives, Double margin) {
