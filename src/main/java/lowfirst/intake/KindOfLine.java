@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
@@ -14,6 +15,12 @@ final class KindOfLine {
   private static final Set<PartKind> HOLDERS =
       EnumSet.of(
           PartKind.SOCKET, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.FUSE_HOLDER);
+
+  private static final Set<PartKind> PLUGS =
+      EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL);
+
+  /** A value that only counts pins. */
+  private static final Pattern PINS = Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|polig|p)");
 
   private KindOfLine() {}
 
@@ -28,7 +35,8 @@ final class KindOfLine {
     guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.PACKAGE)), PartKindGuess.STRONG);
     guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
     Optional<PartKind> described = PartKindWords.byWords(cells.get(PartTypeReader.DESCRIPTION));
-    boolean holds = value.isEmpty() && described.filter(HOLDERS::contains).isPresent();
+    boolean counted = value.isEmpty() || PINS.matcher(value).matches();
+    boolean holds = counted && described.filter(HOLDERS::contains).isPresent();
     guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
     if (value.isEmpty() && described.isEmpty()) {
       guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
@@ -37,6 +45,10 @@ final class KindOfLine {
     Optional<PartKind> letters = PartKindWords.byLetters(prefix);
     boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
     guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
+    // What plugs into a connector may be all that the value says.
+    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartTypeReader.PACKAGE));
+    boolean plugs = letters.filter(PLUGS::contains).isPresent();
+    guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
     boolean valued =
         letters
             .flatMap(PartTypeReader::dimension)
