@@ -23,12 +23,19 @@ final class BlankRows {
   /** A longer line is no row of a table made for eyes. */
   private static final int LONGEST = 4096;
 
+  /** Characters between two stops of a tab. */
+  private static final int TAB = 8;
+
   private BlankRows() {}
 
   /** The rows of {@code text}, cut as {@code separator} says. */
   static List<Row> of(TableKind kind, String text, Separator separator) {
     String[] lines = text.split("\r\n|\r|\n", -1);
-    List<Integer> columns = separator == Separator.FIXED_WIDTH ? columns(kind, lines) : List.of();
+    boolean fixed = separator == Separator.FIXED_WIDTH;
+    if (fixed) {
+      Arrays.setAll(lines, line -> untabbed(lines[line]));
+    }
+    List<Integer> columns = fixed ? columns(kind, lines) : List.of();
     var rows = new ArrayList<Row>();
     for (int i = 0; i < lines.length; i++) {
       if (!lines[i].isBlank()) {
@@ -66,9 +73,10 @@ final class BlankRows {
 
   private static List<String> cells(String line, Separator separator, List<Integer> columns) {
     return switch (separator) {
-      case WIDE_BLANKS -> Arrays.asList(line.strip().split("\\s{2,}|\t"));
+      case WIDE_BLANKS ->
+          Arrays.stream(line.strip().split("\\s{2,}|\t")).map(String::strip).toList();
       case FIXED_WIDTH -> cut(line, columns);
-      case COMMA, SEMICOLON, TAB, BAR, BLANKS, LINES, SHEET -> words(line);
+      case COMMA, SEMICOLON, TAB, BAR, SIGNS, BLANKS, LINES, SHEET -> words(line);
     };
   }
 
@@ -77,7 +85,8 @@ final class BlankRows {
     var words = new ArrayList<String>();
     Matcher word = WORD.matcher(line);
     while (word.find()) {
-      words.add(word.group(1) == null ? word.group() : word.group(1).strip());
+      // Some control characters are blanks to one and none to the other.
+      words.add((word.group(1) == null ? word.group() : word.group(1)).strip());
     }
     return words;
   }
@@ -111,7 +120,23 @@ final class BlankRows {
   }
 
   private static boolean isRule(String line) {
-    return line.chars().allMatch(c -> "-=_*+| :".indexOf(c) >= 0);
+    return line.chars().noneMatch(Character::isLetterOrDigit);
+  }
+
+  /** A line whose tabs reach to where columns of eight characters begin, as terminals show them. */
+  private static String untabbed(String line) {
+    if (line.indexOf('\t') < 0 || line.length() > LONGEST) {
+      return line;
+    }
+    var plain = new StringBuilder();
+    for (int at = 0; at < line.length(); at++) {
+      if (line.charAt(at) == '\t') {
+        plain.append(" ".repeat(TAB - plain.length() % TAB));
+      } else {
+        plain.append(line.charAt(at));
+      }
+    }
+    return plain.toString();
   }
 
   /** Where columns start: after a gutter, if the header has a word there. */

@@ -82,6 +82,7 @@ final class BomReader {
     var reader = new BomReader(table, placements);
     reader.readRows(placements);
     table.headings().forEach(reader::sayLeftOut);
+    reader.sayNameless();
     if (reader.partTypes.borrows()) {
       reader.problems.add(
           new Problem(
@@ -91,6 +92,22 @@ final class BomReader {
               "if they are wrong, add them to the BOM"));
     }
     return new Items(reader.items, reader.problems);
+  }
+
+  /** A list of what to buy, whose column for designators stayed empty. */
+  private void sayNameless() {
+    if (!items.isEmpty() && items.stream().allMatch(item -> item.designators().isEmpty())) {
+      problems.add(
+          table
+              .rows()
+              .get(0)
+              .problem(
+                  Kind.NOT_PLACED,
+                  Column.DESIGNATORS,
+                  "from here on no row names parts on the board, such as R1, so nobody knows where"
+                      + " they go",
+                  "export the BOM with its designators, or write them in"));
+    }
   }
 
   /** Whether a heading says just that, and does not only speak of it. */
@@ -269,7 +286,7 @@ final class BomReader {
   /** How many the line asks for; empty when it does not say so in whole numbers. */
   private OptionalInt quantity(TableRow row, DesignatorList list) {
     String text = row.text(Column.QUANTITY);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return list.counted() > 0 ? OptionalInt.of(list.counted()) : OptionalInt.empty();
     }
     Matcher count = COUNT.matcher(text);
@@ -290,7 +307,7 @@ final class BomReader {
 
   private OptionalDouble height(TableRow row) {
     String text = row.text(Column.HEIGHT);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return OptionalDouble.empty();
     }
     String unit = HeaderUnit.of(row.headerOf(Column.HEIGHT)).orElse("mm");

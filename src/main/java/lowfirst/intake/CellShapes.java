@@ -25,6 +25,9 @@ final class CellShapes {
   /** A larger number that stands at every row is a size or a value. */
   private static final int MOST_BOARDS = 50;
 
+  /** So many digits behind letters that no kind of part has are a type number's. */
+  private static final int TYPE_DIGITS = 3;
+
   private static final Pattern MOUNTING =
       Pattern.compile(
           "(?i)smd|smt|tht|pth|th|(through|thru)[- ]?hole|surface[- ]?mount(ed)?|leaded");
@@ -45,6 +48,26 @@ final class CellShapes {
   /** The share of the filled cells of a column that read as designators with numbers. */
   static double designatorShare(List<Row> rows, int cell) {
     return share(rows, cell, CellShapes::isDesignators);
+  }
+
+  /** The share of the filled cells that may name parts on the board. */
+  static double nameShare(List<Row> rows, int cell) {
+    return share(rows, cell, text -> !Cells.isNone(text) && mayName(text));
+  }
+
+  /** No number of a row, no type number such as BC547 or 1N4148, no words as of prose. */
+  private static boolean mayName(String text) {
+    DesignatorList list = DesignatorList.parse(text);
+    if (list.designators().isEmpty() || !list.otherText().isEmpty()) {
+      return BomReader.LOST.matcher(text).find();
+    }
+    String first = list.designators().get(0).text();
+    long digits = first.chars().filter(Character::isDigit).count();
+    if (digits == 0 || Character.isDigit(first.charAt(0))) {
+      return digits == 0 && first.chars().noneMatch(Character::isLowerCase);
+    }
+    return digits < TYPE_DIGITS
+        || PartKindWords.byLetters(list.designators().get(0).prefix()).isPresent();
   }
 
   /** The share of the filled cells that are whole numbers. */

@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
@@ -14,12 +15,22 @@ import lowfirst.quantity.Sourced;
 
 /** Reads single cells of one row, and gathers what is wrong with them. */
 final class Cells {
+  private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
+
   private final TableRow row;
   private final List<Problem> problems;
 
   Cells(TableRow row, List<Problem> problems) {
     this.row = row;
     this.problems = problems;
+  }
+
+  /** Whether a cell says that there is nothing to write into it. */
+  static boolean isNone(String cell) {
+    return cell.isEmpty()
+        || cell.length() <= 6
+            && !Character.isDigit(cell.charAt(cell.length() - 1))
+            && NONE.matcher(cell).matches();
   }
 
   /** A cell as text. */
@@ -45,7 +56,7 @@ final class Cells {
   /** An amount with its cell as source; absent when empty or not understood. */
   Optional<Sourced> amount(Column column, Dimension dimension) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (isNone(text)) {
       return Optional.empty();
     }
     Reading<Quantity> reading = read(column, text, dimension);
@@ -114,7 +125,7 @@ final class Cells {
   /** A count of at least one; absent when empty or not understood. */
   OptionalInt count(Column column) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (isNone(text)) {
       return OptionalInt.empty();
     }
     OptionalInt number = WholeNumber.in(text);
@@ -133,7 +144,7 @@ final class Cells {
   /** One designator; absent when the cell is empty or says none. */
   Optional<Designator> designator(Column column) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (isNone(text)) {
       return Optional.empty();
     }
     DesignatorList list = DesignatorList.parse(text);

@@ -30,7 +30,7 @@ final class Comments {
     for (int i = 0; i < row.size(); i++) {
       String cell = row.cell(i);
       for (int at = 0; at < cell.length(); at++) {
-        if ("-=_*+ :|".indexOf(cell.charAt(at)) < 0) {
+        if ("-=_*+ :|.~#–—─═".indexOf(cell.charAt(at)) < 0) {
           return false;
         }
         dashes++;

@@ -264,6 +264,9 @@ record Cut(
         break;
       }
       Cut cut = by(separator, kind, file, text, map);
+      if (separator == Separator.SIGNS && cut.header().index() < 0) {
+        continue;
+      }
       double worth = separator.isOneCharacter() ? cut.evenness() * 1.5 : cut.worth(kind);
       if (worth > most) {
         best = Optional.of(cut);
@@ -290,12 +293,16 @@ record Cut(
       Separator separator, TableKind kind, String file, String text, ColumnMap map) {
     if (separator == Separator.LINES) {
       PartLines lines = PartLines.in(text).orElse(PartLines.NONE);
-      return new Cut(separator, lines.rows(), lines.header(), List.of());
+      return new Cut(separator, lines.rows(), lines.header(), lines.problems(file));
     }
     Rows rows =
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)
-            : new Rows(BlankRows.of(kind, text, separator), List.of());
+            : new Rows(
+                separator == Separator.SIGNS
+                    ? SignRows.of(text)
+                    : BlankRows.of(kind, text, separator),
+                List.of());
     if (kind != TableKind.PLACEMENTS) {
       return new Cut(separator, rows.rows(), header(kind, file, rows.rows(), map), rows.problems());
     }

@@ -3,7 +3,6 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 
 /**
@@ -23,8 +22,6 @@ public record DesignatorList(
     List<String> faults,
     int empties,
     int counted) {
-
-  private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
 
   public DesignatorList {
     designators = List.copyOf(designators);
@@ -68,13 +65,5 @@ public record DesignatorList(
   static String spelt(String cell) {
     return DesignatorSpelling.inCapitals(
         DesignatorSpelling.isPlain(cell) ? cell : DesignatorSpelling.together(cell).orElse(cell));
-  }
-
-  /** Whether the cell says that there is none. */
-  static boolean isNone(String cell) {
-    return cell.isEmpty()
-        || cell.length() <= 6
-            && !Character.isDigit(cell.charAt(cell.length() - 1))
-            && NONE.matcher(cell).matches();
   }
 }

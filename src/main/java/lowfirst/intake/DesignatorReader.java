@@ -98,7 +98,7 @@ final class DesignatorReader {
     endsEmpty = text.isEmpty();
     if (text.isEmpty()) {
       empties++;
-    } else if (!DesignatorList.isNone(text)) {
+    } else if (!Cells.isNone(text)) {
       words(text.indexOf(' ') < 0 ? text : SPACED_DASH.matcher(text).replaceAll("$1$2"));
     }
   }

@@ -148,7 +148,35 @@ final class HeaderDoubts {
     }
     return halfFound(kind, file, cut)
         .or(() -> OtherForm.bulleted(kind, file, cut.rows()))
+        .or(() -> kind == TableKind.BOM ? namesNowhere(file, cut.rows()) : Optional.empty())
         .orElseGet(() -> nothingFound(kind, file));
+  }
+
+  /** Where designators stand among other words, or that they stand nowhere. */
+  private static Optional<Problem> namesNowhere(String file, List<Row> rows) {
+    for (Row row : rows) {
+      for (int cell = 0; cell < row.size(); cell++) {
+        if (BomReader.LOST.matcher(row.cell(cell)).find()) {
+          return Optional.of(
+              new Problem(
+                  Kind.HEADER_NOT_FOUND,
+                  Place.ofCell(file, row.line(), cell + 1, "", row.cell(cell)),
+                  "designators stand among other words here, and no column has them alone",
+                  "give designators a column of their own" + OtherForm.example(TableKind.BOM)));
+        }
+      }
+    }
+    return rows.stream()
+        .findFirst()
+        .map(
+            row ->
+                new Problem(
+                    Kind.HEADER_NOT_FOUND,
+                    Place.ofLine(file, row.line()),
+                    "from here on no line names parts on the board, such as R1, so nobody knows"
+                        + " where they go",
+                    "export the BOM with its designators, or name their column, for example with"
+                        + " --column bom.designators=1 for the first column"));
   }
 
   /** The line that heads some of the columns that a table can't do without, but not all. */

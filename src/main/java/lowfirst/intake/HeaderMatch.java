@@ -20,6 +20,9 @@ final class HeaderMatch {
 
   private static final double NEARLY_ALL = 0.9;
 
+  /** Share of cells that may name a part, below which a likely header heads no designators. */
+  private static final double FEW = 0.2;
+
   /** What a column that only numbers the rows can't be. */
   private static final Set<Column> TEXTS =
       EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
@@ -80,8 +83,15 @@ final class HeaderMatch {
     return highest;
   }
 
-  /** The header's words, some of which may stand in the row above. */
+  /** The header's words, some of which may stand in the row above, and units in the one below. */
   private static List<String> names(TableKind kind, List<Row> rows, int index) {
+    List<String> words = words(kind, rows, index);
+    return kind == TableKind.PLACEMENTS && index + 1 < rows.size()
+        ? HeaderRow.withUnits(words, rows.get(index + 1))
+        : words;
+  }
+
+  private static List<String> words(TableKind kind, List<Row> rows, int index) {
     Row header = rows.get(index);
     return index > 0 && kind.isExported() && header.filled() < rows.get(index - 1).size()
         ? filled(kind, header, rows.get(index - 1))
@@ -191,18 +201,20 @@ final class HeaderMatch {
             case FITTED -> cell >= 0 && CellShapes.fittedShare(below, cell) > 0.9;
             default -> cell >= 0;
           };
-      boolean numbers =
-          fits
-              && column == kind.required().get(0)
-              && kind.isExported()
-              && CellShapes.numberShare(below, cell) == 1
-              && cellOfDesignators() >= 0;
-      if (numbers) {
+      boolean names = fits && column == kind.required().get(0) && kind.isExported();
+      boolean numbers = names && CellShapes.numberShare(below, cell) == 1;
+      boolean nameless = names && kind == TableKind.BOM && !below.isEmpty() && namesFew(cell);
+      if ((numbers || nameless && sure() > 0) && cellOfDesignators() >= 0) {
         use(column, cellOfDesignators(), Header.Basis.CELLS);
-      } else if (fits) {
+      } else if (fits && !nameless) {
         use(column, cell, Header.Basis.LIKELY_HEADER);
       }
     }
+  }
+
+  /** What to buy, under a word that may as well head designators: part, item. */
+  private boolean namesFew(int cell) {
+    return CellShapes.nameShare(below, cell) < FEW;
   }
 
   /** Under a word that nobody knows, where two others at least are sure to head columns. */
@@ -224,7 +236,10 @@ final class HeaderMatch {
     double most = MOSTLY;
     for (int cell = 0; cell < names.size(); cell++) {
       // "R2, Fitted, Not Fitted" is a row.
-      boolean mayHead = !taken[cell] && !CellShapes.isDesignators(names.get(cell));
+      boolean mayHead =
+          !taken[cell]
+              && !CellShapes.isDesignators(names.get(cell))
+              && !(kind == TableKind.BOM && namesFew(cell));
       double share = mayHead ? CellShapes.designatorShare(below, cell) : 0;
       if (share > most && CellShapes.filledShare(below, cell) > MOSTLY) {
         best = cell;

@@ -3,11 +3,14 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Rows below the header that are about the columns themselves: more of it, or it again. */
 final class HeaderRow {
   /** A longer cell is no header. */
   private static final int LONGEST = 40;
+
+  private static final int LONGEST_UNIT = 15;
 
   private HeaderRow() {}
 
@@ -87,6 +90,23 @@ final class HeaderRow {
       }
     }
     return new Row(row.line(), cells);
+  }
+
+  /** Names of columns with the units that stand in the row below, where it holds nothing else. */
+  static List<String> withUnits(List<String> names, Row below) {
+    boolean units = below.filled() > 1 && below.cells().stream().allMatch(HeaderRow::mayBeUnit);
+    return units
+        ? IntStream.range(0, names.size())
+            .mapToObj(i -> (names.get(i) + " " + below.cell(i)).strip())
+            .toList()
+        : names;
+  }
+
+  private static boolean mayBeUnit(String cell) {
+    return cell.isEmpty()
+        || (cell.length() <= LONGEST_UNIT
+            && !hasDigit(cell)
+            && HeaderUnit.of("x " + cell).isPresent());
   }
 
   private static String bare(String unit) {

@@ -16,6 +16,7 @@ final class HeaderUnit {
           "millimetres",
           "mil",
           "mils",
+          "mill",
           "thou",
           "inch",
           "inches",
@@ -88,7 +89,7 @@ final class HeaderUnit {
     String lower = unit.toLowerCase(java.util.Locale.ROOT);
     return switch (lower) {
       case "millimeter", "millimeters", "millimetre", "millimetres", "мм" -> "mm";
-      case "mils", "thou", "th" -> "mil";
+      case "mils", "mill", "thou", "th" -> "mil";
       case "in", "inches", "\"", "\u2033" -> "inch";
       case "um", "μm", "micron", "microns" -> "µm";
       case "deg", "degree", "degrees" -> "°";

@@ -52,7 +52,8 @@ final class HeaderWords {
     Map<String, List<Match>> words = BY_TABLE.get(kind);
     String text = HeaderUnit.without(header);
     List<Match> whole = words.getOrDefault(key(text), List.of());
-    if (!whole.isEmpty() || !kind.isExported() || text.length() > LONGEST) {
+    boolean prose = text.length() > LONGEST || text.contains("://");
+    if (!whole.isEmpty() || !kind.isExported() || prose) {
       return whole;
     }
     return text.indexOf('/') < 0 ? inside(text, words) : halves(text, words);

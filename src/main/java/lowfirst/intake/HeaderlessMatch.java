@@ -39,6 +39,9 @@ final class HeaderlessMatch {
   /** Share of rows that name a part, without which a text is no list of parts. */
   private static final double FILLED = 0.4;
 
+  /** Share of cells that may name a part, below which they are type numbers of what to buy. */
+  private static final double NAMING = 0.2;
+
   /** Share of rows whose number counts their designators, from which a column is the quantity. */
   private static final double COUNTING = 0.8;
 
@@ -97,14 +100,16 @@ final class HeaderlessMatch {
   private static boolean isStrangeHeader(List<Row> rows) {
     Row first = rows.get(0);
     boolean digits = first.cells().stream().anyMatch(c -> c.chars().anyMatch(Character::isDigit));
-    List<Row> below = below(rows, 0);
+    List<Row> below = below(rows, 0).stream().filter(row -> row.fillsMoreThan(1)).toList();
+    // Of three words over the columns, one may stand over parts that have no place on the board.
+    double filled = first.filled() > 2 ? 0.5 : 0.95;
     return !digits
         && first.filled() > 1
         && IntStream.range(0, first.cells().size())
             .anyMatch(
                 cell ->
                     CellShapes.designatorShare(below, cell) > 0.95
-                        && CellShapes.filledShare(below, cell) > 0.95);
+                        && CellShapes.filledShare(below, cell) > filled);
   }
 
   /**
@@ -161,7 +166,13 @@ final class HeaderlessMatch {
     tell(
         Column.VALUE, value >= 0 ? value : first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
-    tell(Column.PART_TYPE, first(cell -> CellShapes.filledShare(rows, cell) > 0.3));
+    // Prices are none.
+    tell(
+        Column.PART_TYPE,
+        first(
+            cell ->
+                CellShapes.filledShare(rows, cell) > 0.3
+                    && CellShapes.numberShare(rows, cell) < 0.9));
   }
 
   private void tellPlacements() {
@@ -257,7 +268,10 @@ final class HeaderlessMatch {
     int best = -1;
     double most = 0.6;
     for (int cell = 0; cell < width; cell++) {
-      boolean mayName = !taken[cell] && CellShapes.filledShare(rows, cell) > FILLED;
+      boolean mayName =
+          !taken[cell]
+              && CellShapes.filledShare(rows, cell) > FILLED
+              && (kind != TableKind.BOM || CellShapes.nameShare(rows, cell) > NAMING);
       double share = mayName ? CellShapes.designatorShare(rows, cell) : 0;
       if (share > most) {
         best = cell;

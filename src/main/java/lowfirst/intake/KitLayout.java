@@ -220,7 +220,7 @@ final class KitLayout {
 
   private Optional<Double> length(TableRow row, Column column) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return Optional.empty();
     }
     String unit = HeaderUnit.of(row.headerOf(column)).orElse("mm");

@@ -2,15 +2,12 @@ package lowfirst.intake;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
-/** Tables in a form that is not read: blocks of lines, columns for parts, an odd separator. */
+/** Tables in a form that is not read: blocks of lines, columns for parts. */
 final class OtherForm {
-  private static final String SEPARATORS = "^~!§¦";
-
   private static final String EXAMPLE = ", such as: Reference, Quantity, Value";
 
   private OtherForm() {}
@@ -18,28 +15,9 @@ final class OtherForm {
   /** Which of these forms a table has that no header was found in; empty when none shows. */
   static Optional<Problem> of(TableKind kind, String file, List<Row> rows) {
     List<Row> first = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
-    return oddSeparator(kind, file, first)
-        .or(() -> inBlocks(kind, file, first))
+    return inBlocks(kind, file, first)
         .or(() -> SideBySide.of(kind, file, first))
         .or(() -> turned(kind, file, first));
-  }
-
-  private static Optional<Problem> oddSeparator(TableKind kind, String file, List<Row> rows) {
-    for (Row row : rows) {
-      String line = line(row);
-      for (int i = 0; i < SEPARATORS.length(); i++) {
-        String sign = SEPARATORS.substring(i, i + 1);
-        if (line.contains(sign) && isHeader(kind, List.of(line.split(Pattern.quote(sign))))) {
-          return Optional.of(
-              problem(
-                  file,
-                  row,
-                  "\"" + sign + "\" stands between the cells, which is not read as a separator",
-                  "replace it with a tab or a semicolon in every line"));
-        }
-      }
-    }
-    return Optional.empty();
   }
 
   /** Reference: R1, and below it Value: 10k. */
@@ -110,11 +88,6 @@ final class OtherForm {
     int colon = line.indexOf(':');
     int end = colon < 0 ? line.indexOf('=') : colon;
     return end < 0 ? "" : line.substring(0, end).strip();
-  }
-
-  private static boolean isHeader(TableKind kind, List<String> cells) {
-    return cells.stream().anyMatch(cell -> names(kind, cell, kind.required().get(0)))
-        && cells.stream().filter(cell -> isName(kind, cell)).count() > 1;
   }
 
   private static boolean isName(TableKind kind, String cell) {

@@ -61,7 +61,7 @@ final class PartTables {
   private static Optional<Quantity> value(
       TableRow row, Column column, Dimension dimension, List<Problem> problems) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return Optional.empty();
     }
     boolean bare = PlainNumber.isBare(text);

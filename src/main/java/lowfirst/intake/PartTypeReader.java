@@ -193,7 +193,7 @@ final class PartTypeReader {
   /** The cell, or nothing where it only says that there is nothing. */
   private static String cell(TableRow row, Column column) {
     String text = row.text(column);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return "";
     }
     return column == Column.POWER || column == Column.TOLERANCE

@@ -247,7 +247,7 @@ final class PlacementReader {
   /** A part whose angle nobody can read is still placed: it stays unturned, and that is said. */
   private OptionalDouble rotation(TableRow row) {
     String text = row.text(Column.ROTATION);
-    if (DesignatorList.isNone(text)) {
+    if (Cells.isNone(text)) {
       return OptionalDouble.empty();
     }
     double bare = PlainNumber.orNan(text);
@@ -308,7 +308,7 @@ final class PlacementReader {
     }
     Optional<Side> side =
         text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, SideWords::side);
-    if (side.isEmpty() && DesignatorList.isNone(text)) {
+    if (side.isEmpty() && Cells.isNone(text)) {
       return Optional.of(sideNotNamed(row));
     }
     if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {

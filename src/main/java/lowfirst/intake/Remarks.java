@@ -73,7 +73,9 @@ final class Remarks {
     if (tells && alone) {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }
-    return Optional.empty();
+    return isHeading(kind, header, row)
+        ? Optional.of(ignored(place, "this heads a section (\"" + shortened(words(row)) + "\")"))
+        : Optional.empty();
   }
 
   private static boolean isUnread(Header header, Row row) {
@@ -126,6 +128,15 @@ final class Remarks {
             .filter(use -> use.column() != kind.required().get(0))
             .anyMatch(use -> !row.cell(use.cell()).isEmpty());
     return !others && name.chars().noneMatch(Character::isDigit);
+  }
+
+  /** Words alone above rows that no header stands over, which name no part: Resistors (all 1%). */
+  private static boolean isHeading(TableKind kind, Header header, Row row) {
+    return kind == TableKind.BOM
+        && header.index() < 0
+        && !row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
+        && DesignatorList.parse(row.cell(header.cellOf(Column.DESIGNATORS))).designators().isEmpty()
+        && row.cell(header.cellOf(Column.VALUE)).chars().noneMatch(Character::isDigit);
   }
 
   /** A total names itself, or stands last with nothing but the sum of the quantities. */

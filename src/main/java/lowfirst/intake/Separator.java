@@ -9,6 +9,8 @@ enum Separator {
   SEMICOLON(';', "semicolons"),
   TAB('\t', "tabs"),
   BAR('|', "bars"),
+  /** A sign that is none of these, the same between all cells. */
+  SIGNS(' ', "another sign"),
   /** Any run of blanks. */
   BLANKS(' ', "blanks"),
   /** Runs of two blanks or more, so that a cell may hold single ones. */

@@ -134,7 +134,7 @@ final class TableReader {
 
   /** Where somebody sorted all rows, the header stands among them: those above are read, too. */
   private void above(Header header, List<Row> before) {
-    List<Row> parts = before.stream().filter(row -> RowAbove.isPart(kind, header, row)).toList();
+    List<Row> parts = RowAbove.parts(kind, header, before);
     parts.forEach(row -> addRow(header, row));
     if (!parts.isEmpty()) {
       problems.add(
@@ -239,7 +239,7 @@ final class TableReader {
               Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
               "the row has " + row.size() + " cells where " + width + " are usual",
               "put quotes around a cell that holds a separator"));
-    } else if (cut.separator() == Separator.BLANKS && row.size() < width) {
+    } else if (isShort(row, width)) {
       problems.add(
           new Problem(
               Kind.ROW_LENGTH,
@@ -251,6 +251,12 @@ final class TableReader {
                   + " are usual: one may be empty, and which can't be told",
               "write a dash into an empty cell"));
     }
+  }
+
+  /** Without commas or tabs, nothing tells which cell an uneven row lacks. */
+  private boolean isShort(Row row, int width) {
+    return row.size() < width
+        && (cut.separator() == Separator.BLANKS || cut.separator() == Separator.SIGNS);
   }
 
   /** Many words, of which the one that should name a part has no digit. */

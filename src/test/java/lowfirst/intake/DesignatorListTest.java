@@ -25,6 +25,8 @@ class DesignatorListTest {
           C4 C5 C6 C8                 | C4 C5 C6 C8
           R1-R4, R7                   | R1 R2 R3 R4 R7
           R1 - R3                     | R1 R2 R3
+          R1 -- R3                    | R1 R2 R3
+          R1---R3, R7                 | R1 R2 R3 R7
           R9–R11                      | R9 R10 R11
           R1..R3                      | R1 R2 R3
           R1 to R3                    | R1 R2 R3

@@ -306,4 +306,187 @@ class OddListsTest {
         of(reading, Kind.PLACED_TWICE).stream().map(said -> said.place().line()).toList());
     assertTrue(says(reading, Kind.PLACED_TWICE, "export that of one board"));
   }
+
+  // --- lists that tell what to buy, and not where it goes
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Item,Quantity,Notes\nGeared motor,1,left\nLamp holder,4,\n3 mm LED,4,red\n",
+        "Position,Part,Remark\n1,Geared motor,left\n2,Lamp holder,\n3,Resistor,for the lamp\n",
+        "Part;Qty;Package\nBC547;3;TO-92\nNE555;1;DIP-8\n1N4148;2;DO-35\nZX9012A;1;TO-92\n",
+        "Description,Value,Quantity\nResistor,4k7,3\nCapacitor,100n,2\n",
+        "3x lamp holder\n2x geared motor\nresistors\n6x button\n",
+      })
+  void a_list_that_names_no_parts_is_refused_with_its_line_and_the_remedy(String text) {
+    KitReading reading = bom("bom.csv", text);
+    assertEquals(List.of(), items(reading));
+    Problem refused = of(reading, Kind.HEADER_NOT_FOUND).get(0);
+    assertEquals(1, refused.place().line());
+    assertTrue(refused.message().contains("no line names parts on the board"), refused.message());
+    assertTrue(refused.remedy().startsWith("export the BOM with its designators"));
+  }
+
+  @Test
+  void designators_among_other_words_are_pointed_to() {
+    Problem refused =
+        of(
+                bom(
+                    "bom.csv",
+                    "Anzahl;Bezeichnung;Wert\n1;R1 Widerstand;390\n2;R2+R3 Widerstand;1k\n"),
+                Kind.HEADER_NOT_FOUND)
+            .get(0);
+    assertEquals("bom.csv:2, column 2 (R1 Widerstand)", refused.place().toString());
+    assertTrue(refused.remedy().startsWith("give designators a column of their own"));
+  }
+
+  @Test
+  void a_column_for_designators_that_stays_empty_is_said() {
+    KitReading reading = bom("bom.csv", "Reference,Quantity,Value\n,2,10k\n-,1,100n\n");
+    assertEquals("[2 [] 10k, 1 [] 100n]", shown(reading));
+    assertTrue(says(reading, Kind.NOT_PLACED, "no row names parts on the board"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Part,Value;R1,10k;BOOT,push;LCD,2x16 | [1 [R1] 10k, 1 [BOOT] push, 1 [LCD] 2x16]",
+        "Item,Value;RXD,red;TXD,green;CAM,jack | [1 [RXD] red, 1 [TXD] green, 1 [CAM] jack]",
+        "Part,Value;R1001,10k;TP2002,pad;SW1003,push"
+            + " | [1 [R1001] 10k, 1 [TP2002] pad, 1 [SW1003] push]",
+      })
+  void names_under_a_word_that_may_mean_anything_stay_parts(String text, String read) {
+    assertEquals(read, shown(bom("bom.csv", text.replace(';', '\n') + "\n")));
+  }
+
+  @Test
+  void a_strange_header_over_parts_some_of_which_have_no_place_is_no_part() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Kennung,Bauteilname,Preis,Laden\nR1,10k,1,north\nC1,100n,2,north\nQ1,BC547,9,south\n"
+                + ",lamp holder,80,south\nAnhang,,,\nD1,1N4148,3,north\n");
+    assertEquals(
+        "[1 [R1] 10k, 1 [C1] 100n, 1 [Q1] BC547, 1 [] lamp holder, 1 [D1] 1N4148]", shown(reading));
+    assertTrue(!says(reading, Kind.COLUMN_GUESSED, "\"Preis\""), "a price is no type");
+  }
+
+  // --- lines of a list that stand like parts
+
+  @Test
+  void names_without_a_number_in_a_list_with_bullets_are_parts_and_said() {
+    KitReading reading =
+        bom("bom.txt", "POTS\n- R1 10k\n- R2 1M\n- C1 10n\n- VOLUME B100K\n- TONE A5K\n");
+    assertEquals(
+        "[1 [R1] 10k, 1 [R2] 1M, 1 [C1] 10n, 1 [VOLUME] B100K, 1 [TONE] A5K]", shown(reading));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "\"TONE\" was taken for the name of a part"));
+  }
+
+  @Test
+  void what_stands_behind_a_wide_gap_is_no_value() {
+    KitReading reading =
+        bom("bom.txt", "R1   330    0207\nR22  10k    0207\nC1   100n\nRXD  red LED\n");
+    assertEquals("[1 [R1] 330, 1 [R22] 10k, 1 [C1] 100n, 1 [RXD] red LED]", shown(reading));
+    assertEquals("0207", items(reading).get(0).partType().packageName());
+  }
+
+  @Test
+  void parts_without_a_place_in_a_counted_list_are_kept() {
+    assertEquals(
+        "[1 [R1] 10k, 2 [C1, C2] 1n, 1 [Q1] ZX9012, 4 [] lamp holder]",
+        shown(bom("bom.txt", "1x R1 = 10k\n2x C1, C2 = 1n\n1x Q1 = ZX9012\n4x lamp holder\n")));
+  }
+
+  @Test
+  void designators_in_brackets_head_a_line_and_a_torn_one_is_refused_with_its_line() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "* (R1, R2) Resistor 10k\n* (R3 - 4x) Resistor 4k7\n* (C1) Capacitor 1n\n* (Q1) ZX9012\n");
+    assertEquals("[2 [R1, R2] Resistor 10k, 1 [C1] Capacitor 1n, 1 [Q1] ZX9012]", shown(reading));
+    assertEquals(
+        List.of(2),
+        of(reading, Kind.DESIGNATOR_UNREADABLE).stream().map(one -> one.place().line()).toList());
+  }
+
+  @Test
+  void a_heading_of_two_parts_over_a_list_without_a_header_is_no_part() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Resistors   (all 1% metal film)\n33R   R7,R8,R21\n560R  R6,R33\n1k2   R9\n");
+    assertEquals("[3 [R7, R8, R21] 33R, 2 [R6, R33] 560R, 1 [R9] 1k2]", shown(reading));
+  }
+
+  // --- parts above a header that comes again
+
+  @Test
+  void a_name_without_a_number_above_the_surer_header_is_not_lost() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Item,Qty,Part,Value,Notes\nK1,1,relay,5 V,\nPSU_A,1,converter,12 V,\n"
+                + "Ref,Qty,Part,Value,Function\nR1,1,resistor,10k,gate\nC1,1,disc,1n,\n");
+    assertEquals(
+        List.of("[K1]", "[PSU_A]", "[R1]", "[C1]"),
+        items(reading).stream().map(item -> item.designators().toString()).toList());
+  }
+
+  // --- columns of blanks
+
+  @Test
+  void a_rule_of_dots_and_tabs_in_a_row_leave_the_columns_where_they_are() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Qty Value    Package  Parts          Description\n"
+                + "................................................\n"
+                + "1   27R      DIN0207  R1             RESISTOR, film\n"
+                + "3   100n     disc     C102, C11, C3  CAPACITOR, disc\n"
+                + "4   10k\t     DIN0207  R2, R3, R4, R5 RESISTOR, film\n");
+    assertEquals("[1 [R1] 27R, 3 [C102, C11, C3] 100n, 4 [R2, R3, R4, R5] 10k]", shown(reading));
+    assertEquals(List.of(), of(reading, Kind.QUANTITY_DISAGREES));
+    assertEquals(List.of(), of(reading, Kind.ROW_LENGTH));
+  }
+
+  /** A blank to some, a sign to others. */
+  @Test
+  void a_control_character_behind_a_name_is_dropped() {
+    KitReading reading =
+        KitTables.read("placements.txt", "\"C1\u001d \"disc\" \"10mm\" \"20mm\" \"T\"\n".repeat(2));
+    assertTrue(reading.faults() > 0);
+  }
+
+  // --- signs between the cells
+
+  @ParameterizedTest
+  @ValueSource(strings = {"^", " ! ", "~", " / ", " : ", "§", " > "})
+  void a_sign_that_stands_between_all_cells_parts_them(String sign) {
+    String text = "Ref|Qty|Value|Package\nR1, R2|2|10k|0207\nC1|1|100n/50V|disc\n";
+    KitReading reading = bom("bom.txt", text.replace("|", sign));
+    assertEquals("[2 [R1, R2] 10k, 1 [C1] 100n/50V]", shown(reading));
+    assertEquals("disc", items(reading).get(1).partType().packageName());
+  }
+
+  // --- kinds
+
+  @ParameterizedTest
+  @CsvSource({
+    "J9, LED, PinHeader_1x02, '', PIN_HEADER",
+    "J9, LED, '', '', LED",
+    "R1, 100, 0207, Generic Resistor Package, RESISTOR",
+    "GND, PAD, 3.17, THROUGH-HOLE PAD, BOARD_FEATURE",
+    "X1, '', W237, SCREW CLAMP, SCREW_TERMINAL",
+    "IC1, 8-pin, DIL08, IC socket, SOCKET",
+    "IC1, NE555, DIL08, timer with IC socket, INTEGRATED_CIRCUIT",
+    "U3, ICソケット 16pin, '', '', SOCKET",
+    "P1, header 1x2 (to the battery holder), '', '', PIN_HEADER",
+  })
+  void what_a_part_is_may_stand_in_its_package_or_description(
+      String designator, String value, String pack, String words, PartKind kind) {
+    String text = "Ref;Value;Package;Description\n%s;%s;%s;%s\n";
+    KitReading reading = bom("bom.csv", text.formatted(designator, value, pack, words));
+    assertEquals(kind, items(reading).get(0).partType().kind());
+  }
 }

@@ -31,11 +31,6 @@ class OtherFormTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        // a separator, but no header that it parts
-        "R1^1k",
-        "Reference^R1",
-        "Value^Package",
-        "Reference^Weather",
         // fewer than three labels, none of them the reference, or words that are no labels
         "Reference: R1\nValue: 10k",
         "Value: 10k\nQuantity: 1\nPackage: 0207",

@@ -35,9 +35,10 @@ class TableProblemsTest {
         bom(
             "nothing,like,it\nat,all,here\n",
             Kind.HEADER_NOT_FOUND,
+            1,
             0,
-            0,
-            "no line could be read as a header with: designators"),
+            "from here on no line names parts on the board, such as R1, so nobody knows where they"
+                + " go"),
         bom(
             "designators,value\nR1,\"1k\nR2,2k\n",
             Kind.QUOTE_UNBALANCED,
