@@ -7,6 +7,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.board.Kit;
+import lowfirst.channel.LoadFindings;
 import lowfirst.progress.Event;
 import lowfirst.progress.Progress;
 import lowfirst.sorting.SortPlan;
@@ -24,6 +25,7 @@ final class Bench implements AutoCloseable {
 
   private final Kit kit;
   private final SortPlan sorting;
+  private final LoadFindings findings;
   private final AssemblyPlan plan;
   private final EventStore store;
   private final ScheduledExecutorService looking;
@@ -41,6 +43,7 @@ final class Bench implements AutoCloseable {
   private Bench(Kit kit, AssemblyPlan plan, EventStore store) {
     this.kit = kit;
     this.sorting = SortPlan.of(kit);
+    this.findings = LoadFindings.of(kit);
     this.plan = plan;
     this.store = store;
     this.snapshot = new Snapshot(0, List.of(), Progress.of(plan, List.of()));
@@ -68,6 +71,11 @@ final class Bench implements AutoCloseable {
   /** Where the parts lie, and which can be mistaken. */
   SortPlan sorting() {
     return sorting;
+  }
+
+  /** What carries its load, and what does not. */
+  LoadFindings findings() {
+    return findings;
   }
 
   AssemblyPlan plan() {

@@ -14,6 +14,7 @@ import lowfirst.progress.State;
 import lowfirst.progress.Tally;
 import lowfirst.progress.WorkingTime;
 import lowfirst.sheet.ProgressWords;
+import lowfirst.sheet.Sentence;
 import lowfirst.sheet.Skyline;
 import lowfirst.sheet.StepWording;
 import lowfirst.sheet.html.SvgWriter;
@@ -31,7 +32,7 @@ final class JobScreens {
     return new JobScreen(
         progress
             .next()
-            .map(next -> StepScreens.capital(ProgressWords.next(next)) + ".")
+            .map(next -> Sentence.of(ProgressWords.next(next)))
             .orElse(
                 progress.setAside().isEmpty()
                     ? "Every part is inspected. First power comes next."

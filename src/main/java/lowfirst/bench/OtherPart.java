@@ -4,6 +4,7 @@ import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.intake.ShippedTables;
 import lowfirst.progress.Spot;
+import lowfirst.sheet.Sentence;
 import lowfirst.sheet.SwapWords;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapTarget;
@@ -23,6 +24,6 @@ final class OtherPart {
 
   /** The verdict on the first line, its reasons in a sentence on the second. */
   static String words(SwapFinding finding) {
-    return finding.verdict() + "\n" + StepScreens.capital(SwapWords.line(finding)) + ".";
+    return finding.verdict() + "\n" + Sentence.of(SwapWords.line(finding));
   }
 }

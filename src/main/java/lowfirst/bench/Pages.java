@@ -208,7 +208,8 @@ final class Pages implements Server.Pages {
                     "power",
                     "First power of " + unit.serial(),
                     "power",
-                    PowerScreens.of(bench.kit(), progress(), unit, clock.getZone())))
+                    PowerScreens.of(
+                        bench.kit(), bench.findings(), progress(), unit, clock.getZone())))
         .orElseGet(() -> missing(request));
   }
 

@@ -20,6 +20,7 @@ import lowfirst.progress.Tally;
 import lowfirst.sheet.FirstPowerChecks;
 import lowfirst.sheet.PowerCheck;
 import lowfirst.sheet.ProgressWords;
+import lowfirst.sheet.Sentence;
 
 /** Puts first power of a unit on the screen. */
 final class PowerScreens {
@@ -32,11 +33,12 @@ final class PowerScreens {
 
   private PowerScreens() {}
 
-  static PowerScreen of(Kit kit, Progress progress, Unit unit, ZoneId zone) {
+  /** First power of a unit; {@code findings} of the kit. */
+  static PowerScreen of(Kit kit, LoadFindings findings, Progress progress, Unit unit, ZoneId zone) {
     Map<String, PowerReading> readings = progress.powerReadings(unit);
     var stages = new ArrayList<Stage>();
     boolean turnGiven = false;
-    for (PowerCheck check : FirstPowerChecks.of(kit, unit, LoadFindings.of(kit).byName())) {
+    for (PowerCheck check : FirstPowerChecks.of(kit, unit, findings)) {
       Optional<PowerReading> reading = Optional.ofNullable(readings.get(check.name()));
       boolean passed = reading.filter(one -> one.outcome() == Outcome.PASSED).isPresent();
       boolean turn = !turnGiven && !passed;
@@ -86,7 +88,7 @@ final class PowerScreens {
 
   private static String recorded(PowerReading reading, ZoneId zone) {
     return (reading.outcome() == Outcome.PASSED ? "✓ " : "✗ ")
-        + StepScreens.capital(reading.outcome().words())
+        + Sentence.begun(reading.outcome().words())
         + reading.measured().map(value -> ", measured " + value).orElse("")
         + ", "
         + ProgressWords.time(reading.when(), zone)

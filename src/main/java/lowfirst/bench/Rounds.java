@@ -19,6 +19,7 @@ import lowfirst.progress.Spot;
 import lowfirst.progress.SpotRecord;
 import lowfirst.progress.State;
 import lowfirst.sheet.ProgressWords;
+import lowfirst.sheet.Sentence;
 
 /** The four controls: what they act on, which one is due, what an undo would take back. */
 final class Rounds {
@@ -54,7 +55,7 @@ final class Rounds {
         controls,
         new Control(State.SET_ASIDE.name(), "Set aside", "⚑", "4", "behind"),
         Arrays.stream(AsideReason.values())
-            .map(reason -> new Reason(reason.words(), StepScreens.capital(reason.words())))
+            .map(reason -> new Reason(reason.words(), Sentence.begun(reason.words())))
             .toList(),
         undo(progress.log(), undoable));
   }

@@ -35,6 +35,7 @@ import lowfirst.sheet.HandAdvice;
 import lowfirst.sheet.PartPicture;
 import lowfirst.sheet.ProgressWords;
 import lowfirst.sheet.ReadingWords;
+import lowfirst.sheet.Sentence;
 import lowfirst.sheet.Skyline;
 import lowfirst.sheet.Spoken;
 import lowfirst.sheet.StepWording;
@@ -121,7 +122,7 @@ final class StepScreens {
         step.stage() == Step.Stage.PLUG_IN && round == State.SEATED
             ? "plug in"
             : ProgressWords.verb(round);
-    return capital(verb) + " " + dueSpots().size() + " × " + part;
+    return Sentence.begun(verb) + " " + dueSpots().size() + " × " + part;
   }
 
   private Hand hand() {
@@ -357,9 +358,5 @@ final class StepScreens {
     advice.forEach(one -> words.append(one.text()).append(' '));
     meter().ifPresent(meter -> words.append("Meter: ").append(meter.limits()).append('.'));
     return Spoken.of(words.toString());
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

@@ -3,7 +3,6 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.ChannelInputs.Fitted;
@@ -89,12 +88,6 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
       worst = worst.worse(check.verdict());
     }
     return worst;
-  }
-
-  /** What is said of a channel by these findings by name; undecided where they lack it. */
-  public static Verdict verdictOf(OutputChannel channel, Map<String, ChannelFinding> findings) {
-    ChannelFinding finding = findings.get(channel.name());
-    return finding == null ? Verdict.UNDECIDED : finding.verdict();
   }
 
   /** Whether every check passes. */

@@ -1,10 +1,11 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import lowfirst.board.Kit;
+import lowfirst.board.OutputChannel;
+import lowfirst.quantity.Quantity;
 
 /**
  * What the tool says of every channel, every rail and every limit that rails of a kit share.
@@ -42,11 +43,24 @@ public record LoadFindings(
     return sums;
   }
 
-  /** What is said of each channel, by its name. */
-  public Map<String, ChannelFinding> byName() {
-    var byName = new HashMap<String, ChannelFinding>();
-    channels.forEach(finding -> byName.put(finding.channel().name(), finding));
-    return byName;
+  /** No finding of anything: every channel is undecided. */
+  public static LoadFindings none() {
+    return new LoadFindings(List.of(), List.of(), List.of());
+  }
+
+  /** What is said of a channel; of two of one name, each has its own. */
+  public Optional<ChannelFinding> of(OutputChannel channel) {
+    return channels.stream().filter(finding -> finding.channel().equals(channel)).findFirst();
+  }
+
+  /** Whether a channel carries; undecided where nothing is said of it. */
+  public Verdict verdictOf(OutputChannel channel) {
+    return of(channel).map(ChannelFinding::verdict).orElse(Verdict.UNDECIDED);
+  }
+
+  /** The worst case of one number that a channel's check worked out. */
+  public Optional<Quantity> actual(OutputChannel channel, CheckKind kind) {
+    return of(channel).flatMap(finding -> finding.check(kind)).flatMap(Check::actual);
   }
 
   /** The worst of all. */

@@ -3,7 +3,6 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Kit;
@@ -11,7 +10,7 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
-import lowfirst.channel.ChannelFinding;
+import lowfirst.channel.LoadFindings;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
@@ -33,10 +32,10 @@ public final class FirstPowerChecks {
 
   private final Kit kit;
   private final List<OutputChannel> channels;
-  private final Map<String, ChannelFinding> findings;
+  private final LoadFindings findings;
   private final List<PowerCheck> checks = new ArrayList<>();
 
-  private FirstPowerChecks(Kit kit, Unit unit, Map<String, ChannelFinding> findings) {
+  private FirstPowerChecks(Kit kit, Unit unit, LoadFindings findings) {
     this.kit = kit;
     this.findings = findings;
     this.channels = UnitChannels.of(kit, unit);
@@ -45,10 +44,9 @@ public final class FirstPowerChecks {
   /**
    * The checks of one unit, in the order to work. Only an output that carries its load is given it.
    *
-   * @param findings what was worked out of each channel, by its name; one that it lacks is taken as
-   *     undecided
+   * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  public static List<PowerCheck> of(Kit kit, Unit unit, Map<String, ChannelFinding> findings) {
+  public static List<PowerCheck> of(Kit kit, Unit unit, LoadFindings findings) {
     var first = new FirstPowerChecks(kit, unit, findings);
     List<Rail> rails = first.rails();
     if (rails.isEmpty()) {
@@ -240,7 +238,7 @@ public final class FirstPowerChecks {
   private void load(OutputChannel channel, Load load, String current) {
     String name = channel.name();
     String connected = load.name() + ", switch it on briefly.";
-    switch (ChannelFinding.verdictOf(channel, findings)) {
+    switch (findings.verdictOf(channel)) {
       case CARRIES ->
           add(PowerCheck.Stage.LOADS, name, "Connect " + connected, current, stopFor(load));
       case OVERLOADED ->

@@ -2,7 +2,6 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -12,8 +11,8 @@ import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Unit;
-import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.CheckKind;
+import lowfirst.channel.LoadFindings;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
 
@@ -22,11 +21,10 @@ public final class FirstPowerDocument {
   private final Kit kit;
   private final Board board;
   private final Unit unit;
-  private final Map<String, ChannelFinding> findings;
+  private final LoadFindings findings;
   private final List<Block> blocks = new ArrayList<>();
 
-  private FirstPowerDocument(
-      Kit kit, Board board, Unit unit, Map<String, ChannelFinding> findings) {
+  private FirstPowerDocument(Kit kit, Board board, Unit unit, LoadFindings findings) {
     this.kit = kit;
     this.board = board;
     this.unit = unit;
@@ -36,10 +34,9 @@ public final class FirstPowerDocument {
   /**
    * The sheet of one unit.
    *
-   * @param findings what was worked out of each channel, by its name; one that it lacks is taken as
-   *     undecided
+   * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  public static Document of(Kit kit, Board board, Unit unit, Map<String, ChannelFinding> findings) {
+  public static Document of(Kit kit, Board board, Unit unit, LoadFindings findings) {
     var document = new FirstPowerDocument(kit, board, unit, findings);
     document.opening();
     List<PowerCheck> checks = FirstPowerChecks.of(kit, unit, findings);
@@ -220,12 +217,9 @@ public final class FirstPowerDocument {
   }
 
   private String gateOn(OutputChannel channel) {
-    return Optional.ofNullable(findings.get(channel.name())).stream()
-        .flatMap(finding -> finding.checks().stream())
-        .filter(check -> check.kind() == CheckKind.GATE_LEVEL)
-        .flatMap(check -> check.actual().stream())
+    return findings
+        .actual(channel, CheckKind.GATE_LEVEL)
         .map(volts -> "at least " + volts.rounded(3))
-        .findFirst()
         .orElse("not known");
   }
 }

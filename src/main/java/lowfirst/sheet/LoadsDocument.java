@@ -283,7 +283,7 @@ public final class LoadsDocument {
   private static void addChannel(List<ChannelStudy> alike, List<Block> blocks) {
     ChannelStudy study = alike.get(0);
     blocks.add(new Heading(2, names(alike)));
-    blocks.add(new Paragraph(capital(LoadsWords.line(study)) + "."));
+    blocks.add(new Paragraph(Sentence.of(LoadsWords.line(study))));
     if (alike.size() > 1) {
       blocks.add(
           new Paragraph(
@@ -376,7 +376,7 @@ public final class LoadsDocument {
   }
 
   private static void addSum(SumFinding sum, List<Block> blocks) {
-    blocks.add(new Heading(2, capital(LoadsWords.name(sum))));
+    blocks.add(new Heading(2, Sentence.begun(LoadsWords.name(sum))));
     if (sum instanceof RailFinding rail) {
       String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
       blocks.add(new Paragraph("Counted as on together: " + counted + "."));
@@ -470,10 +470,6 @@ public final class LoadsDocument {
         + " ["
         + input.value().source()
         + "]";
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static Table.Row cells(String... texts) {

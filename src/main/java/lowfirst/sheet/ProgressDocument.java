@@ -138,7 +138,7 @@ public final class ProgressDocument {
   private String whereNext() {
     return progress
         .next()
-        .map(next -> sentence(ProgressWords.next(next)))
+        .map(next -> Sentence.of(ProgressWords.next(next)))
         .orElse(
             progress.setAside().isEmpty()
                 ? "Every part is inspected. Next come the first-power checks on the sign-off sheet."
@@ -215,7 +215,9 @@ public final class ProgressDocument {
   }
 
   private static List<Column> countColumns() {
-    return COUNTED.stream().map(state -> new Column(capital(state.words()), Align.END, 1)).toList();
+    return COUNTED.stream()
+        .map(state -> new Column(Sentence.begun(state.words()), Align.END, 1))
+        .toList();
   }
 
   private static List<Cell> counts(Tally tally) {
@@ -262,13 +264,5 @@ public final class ProgressDocument {
                 String.join("; ", record.notes().stream().map(Event.Note::text).toList()))
             .map(Cell::of)
             .toList());
-  }
-
-  private static String sentence(String words) {
-    return capital(words) + ".";
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

@@ -3,13 +3,11 @@ package lowfirst.sheet;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.Unit;
-import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.KitInputs;
 import lowfirst.channel.LoadFindings;
@@ -64,7 +62,7 @@ public final class SheetSet {
     KitInputs inputs = KitInputs.of(kit);
     LoadFindings findings = LoadFindings.of(inputs);
     set.power(inputs, findings);
-    set.signOff(findings.byName());
+    set.signOff(findings);
     return List.copyOf(set.sheets);
   }
 
@@ -146,7 +144,6 @@ public final class SheetSet {
 
   private void power(KitInputs inputs, LoadFindings findings) {
     String title = kit.settings().title();
-    Map<String, ChannelFinding> byName = findings.byName();
     if (!kit.channels().isEmpty()) {
       add(
           "channel-report",
@@ -159,19 +156,19 @@ public final class SheetSet {
                   findings.sums()));
     }
     if (!kit.rails().isEmpty() || !kit.channels().isEmpty()) {
-      add("wiring-list", Orientation.LANDSCAPE, () -> WiringDocument.of(kit, byName));
+      add("wiring-list", Orientation.LANDSCAPE, () -> WiringDocument.of(kit, findings));
     }
     for (Board board : boardsBuilt()) {
       for (Unit unit : board.units()) {
         add(
             "first-power-" + unit.serial(),
             Orientation.LANDSCAPE,
-            () -> FirstPowerDocument.of(kit, board, unit, byName));
+            () -> FirstPowerDocument.of(kit, board, unit, findings));
       }
     }
   }
 
-  private void signOff(Map<String, ChannelFinding> findings) {
+  private void signOff(LoadFindings findings) {
     for (Board board : boardsBuilt()) {
       for (Unit unit : board.units()) {
         add(

@@ -14,7 +14,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.Swap;
 import lowfirst.board.Unit;
-import lowfirst.channel.ChannelFinding;
+import lowfirst.channel.LoadFindings;
 import lowfirst.progress.Event;
 import lowfirst.progress.Mark;
 import lowfirst.progress.Progress;
@@ -36,7 +36,7 @@ public final class SignOffDocument {
   private final Kit kit;
   private final Board board;
   private final Unit unit;
-  private final Map<String, ChannelFinding> findings;
+  private final LoadFindings findings;
   private final Progress progress;
   private final ZoneId zone;
   private final StepAddress address;
@@ -45,7 +45,7 @@ public final class SignOffDocument {
       Kit kit,
       Board board,
       Unit unit,
-      Map<String, ChannelFinding> findings,
+      LoadFindings findings,
       Progress progress,
       ZoneId zone,
       StepAddress address) {
@@ -61,7 +61,7 @@ public final class SignOffDocument {
   /**
    * The record of one unit; what was ticked already comes out filled in.
    *
-   * @param findings what was worked out of each channel, by its name
+   * @param findings what was worked out of each channel
    * @param zone the time zone of the bench
    * @param address what the code beside each step leads to
    */
@@ -69,7 +69,7 @@ public final class SignOffDocument {
       Kit kit,
       Board board,
       Unit unit,
-      Map<String, ChannelFinding> findings,
+      LoadFindings findings,
       Progress progress,
       ZoneId zone,
       StepAddress address) {

@@ -3,7 +3,6 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Designator;
@@ -12,8 +11,8 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.SupplyUnit;
-import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.CheckKind;
+import lowfirst.channel.LoadFindings;
 import lowfirst.channel.Verdict;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
@@ -25,15 +24,15 @@ import lowfirst.sheet.Block.Table;
  */
 public final class WiringDocument {
   private final Kit kit;
-  private final Map<String, ChannelFinding> findings;
+  private final LoadFindings findings;
 
-  private WiringDocument(Kit kit, Map<String, ChannelFinding> findings) {
+  private WiringDocument(Kit kit, LoadFindings findings) {
     this.kit = kit;
     this.findings = findings;
   }
 
   /** The wiring list; {@code findings} by channel name may lack some. */
-  public static Document of(Kit kit, Map<String, ChannelFinding> findings) {
+  public static Document of(Kit kit, LoadFindings findings) {
     var document = new WiringDocument(kit, findings);
     var blocks = new ArrayList<Block>();
     blocks.add(
@@ -167,7 +166,7 @@ public final class WiringDocument {
   private Optional<Block> leftUnplugged(Verdict verdict, String why) {
     List<String> outputs =
         kit.channels().stream()
-            .filter(channel -> ChannelFinding.verdictOf(channel, findings) == verdict)
+            .filter(channel -> findings.verdictOf(channel) == verdict)
             .map(channel -> channel.name() + " (" + channel.load() + ")")
             .toList();
     return outputs.isEmpty()
@@ -194,8 +193,7 @@ public final class WiringDocument {
   }
 
   private boolean isLeftUnplugged(OutputChannel channel) {
-    return kit.load(channel.load()).isPresent()
-        && ChannelFinding.verdictOf(channel, findings) != Verdict.CARRIES;
+    return kit.load(channel.load()).isPresent() && findings.verdictOf(channel) != Verdict.CARRIES;
   }
 
   private String fuse(OutputChannel channel) {
@@ -210,12 +208,9 @@ public final class WiringDocument {
   }
 
   private String drop(OutputChannel channel) {
-    return Optional.ofNullable(findings.get(channel.name())).stream()
-        .flatMap(finding -> finding.checks().stream())
-        .filter(check -> check.kind() == CheckKind.WIRE_DROP)
-        .flatMap(check -> check.actual().stream())
-        .map((Quantity volts) -> volts.rounded(2))
-        .findFirst()
+    return findings
+        .actual(channel, CheckKind.WIRE_DROP)
+        .map(volts -> volts.rounded(2))
         .orElse("not known");
   }
 

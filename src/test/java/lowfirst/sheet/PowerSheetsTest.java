@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
-import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.ChannelKit;
 import lowfirst.channel.LoadFindings;
 import org.junit.jupiter.api.Test;
@@ -75,13 +73,13 @@ class PowerSheetsTest {
           "channels.csv",
           CHANNELS);
 
-  private static Document firstPower(Kit kit, Map<String, ChannelFinding> findings) {
+  private static Document firstPower(Kit kit, LoadFindings findings) {
     Board board = kit.boards().get(0);
     return FirstPowerDocument.of(kit, board, board.units().get(0), findings);
   }
 
   private static Document firstPower() {
-    return firstPower(KIT, Map.of());
+    return firstPower(KIT, LoadFindings.none());
   }
 
   /** 5 V at 1 A are 5 Ω; 24 V at 20 A are 1.2 Ω; 58 V and 5 % are 60.9 V, above 60 V. */
@@ -205,6 +203,21 @@ class PowerSheetsTest {
             + " off. | __ | [ ]");
   }
 
+  /** 24 V on 3 Ω are 8 A behind a fuse of 2.5 A, on 48 Ω 0.5 A. */
+  @Test
+  void of_two_channels_of_one_name_each_has_its_own_finding() {
+    ChannelKit one = ChannelKit.typical();
+    Kit kit =
+        one.with("loads", "resistance=3 Ohm")
+            .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
+            .with("channels.2", one.row("channels") + "; load=small; fuse=")
+            .kit();
+    List<String> lines = Said.lines(firstPower(kit, findings(kit)));
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged")));
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Connect small")));
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("out 1 | Connect striker")));
+  }
+
   @Test
   void the_gates_on_voltage_is_that_of_the_finding() {
     Kit kit = ChannelKit.typical().kit();
@@ -216,8 +229,8 @@ class PowerSheetsTest {
     assertTrue(gate.get(0).matches(".*\\| at least 4\\.5\\d V \\| __ \\| \\[ ]"), gate.toString());
   }
 
-  private static Map<String, ChannelFinding> findings(Kit kit) {
-    return LoadFindings.of(kit).byName();
+  private static LoadFindings findings(Kit kit) {
+    return LoadFindings.of(kit);
   }
 
   private static Kit withRail(String rail) {
@@ -241,7 +254,7 @@ class PowerSheetsTest {
       })
   void what_a_rail_lacks_is_said_where_it_would_stand(String rail, String expect, String stop) {
     assertSays(
-        firstPower(withRail(rail), Map.of()),
+        firstPower(withRail(rail), LoadFindings.none()),
         "a with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before. | "
             + expect
             + " | "
@@ -249,7 +262,7 @@ class PowerSheetsTest {
             + " | __ | [ ]");
     if (rail.endsWith(",")) {
       assertSays(
-          firstPower(withRail(rail), Map.of()),
+          firstPower(withRail(rail), LoadFindings.none()),
           "a to return | Resistance range, red on the plus terminal, black on the return; wait until"
               + " it settles. | climbs while capacitors charge; no short | Stays at a few ohms: find"
               + " the short first. | __ | [ ]",
@@ -267,14 +280,14 @@ class PowerSheetsTest {
   void the_limit_is_sixty_volts(String volts, boolean deferred) {
     assertEquals(
         deferred,
-        Said.lines(firstPower(withRail("a," + volts + ",0 %,"), Map.of())).stream()
+        Said.lines(firstPower(withRail("a," + volts + ",0 %,"), LoadFindings.none())).stream()
             .anyMatch(line -> line.startsWith("a rail | Leave it unconnected.")));
   }
 
   @Test
   void a_kit_without_supplies_says_what_is_not_known() {
     Kit kit = Said.kit("bom.csv", "designators,value\nR1,1k\n");
-    Document document = firstPower(kit, Map.of());
+    Document document = firstPower(kit, LoadFindings.none());
     assertSays(
         document,
         "supply to return | Resistance range, red on the plus terminal, black on the return; wait"
@@ -298,7 +311,7 @@ class PowerSheetsTest {
   @Test
   void every_wire_is_listed_with_what_the_kit_says_of_it() {
     assertSays(
-        WiringDocument.of(KIT, Map.of()),
+        WiringDocument.of(KIT, LoadFindings.none()),
         "Wiring list",
         "Bells",
         "! Wire with every supply off and unplugged. Mains, protective earth and anything above 60 V"
@@ -319,7 +332,9 @@ class PowerSheetsTest {
         "out 4 | none | not known | not stated, see channels.csv | not stated | not stated | F9 | not"
             + " known | __ | [ ]");
     assertEquals(
-        4 + 4 + 6, Said.rows(WiringDocument.of(KIT, Map.of()), "").size(), "two wires a rail");
+        4 + 4 + 6,
+        Said.rows(WiringDocument.of(KIT, LoadFindings.none()), "").size(),
+        "two wires a rail");
   }
 
   @Test
@@ -362,7 +377,7 @@ class PowerSheetsTest {
     ChannelKit kit =
         ChannelKit.typical().with("supplies", "supply=PC; rails=power; power limit=120 W");
     assertSays(
-        WiringDocument.of(kit.kit(), Map.of()),
+        WiringDocument.of(kit.kit(), LoadFindings.none()),
         "One supply unit, PC, feeds power: together at most 120 W.");
   }
 
@@ -370,7 +385,7 @@ class PowerSheetsTest {
   void where_no_supply_is_known_the_wiring_list_says_so_without_an_empty_table() {
     Kit bare = Said.kit("bom.csv", "designators,value\nR1,1k\n");
     assertSays(
-        WiringDocument.of(bare, Map.of()),
+        WiringDocument.of(bare, LoadFindings.none()),
         "rails.csv names no supply that is free of loads.",
         "The kit's tables name no supply of a load.");
     Kit shared =
@@ -379,7 +394,8 @@ class PowerSheetsTest {
             "rails.csv", "rail,voltage\nbells,24 V\n",
             "loads.csv", "load,kind,rail\nbell,solenoid,bells\n");
     assertSays(
-        WiringDocument.of(shared, Map.of()), "rails.csv names no supply that is free of loads.");
+        WiringDocument.of(shared, LoadFindings.none()),
+        "rails.csv names no supply that is free of loads.");
   }
 
   /** 1.1 A through 2 × 2 m of 1 mm² and 50 mm of track, hot: 0.0172 · 4 · 1.1 is 76 mV and more. */
@@ -397,7 +413,7 @@ class PowerSheetsTest {
   @Test
   void without_channels_there_is_no_table_of_loads() {
     assertFalse(
-        Stream.of(WiringDocument.of(withRail("a,5 V,,"), Map.of()))
+        Stream.of(WiringDocument.of(withRail("a,5 V,,"), LoadFindings.none()))
             .flatMap(document -> Said.lines(document).stream())
             .anyMatch("# Loads"::equals));
   }

@@ -17,11 +17,11 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.Unit;
+import lowfirst.channel.LoadFindings;
 import lowfirst.progress.Event;
 import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.Progress;
@@ -99,7 +99,7 @@ class RecordSheetsTest {
   private static Document signOff(Unit unit, Event... events) {
     Board board = KIT.board("driver").orElseThrow();
     return SignOffDocument.of(
-        KIT, board, unit, Map.of(), after(events), KOLKATA, StepAddress.IN_WORDS);
+        KIT, board, unit, LoadFindings.none(), after(events), KOLKATA, StepAddress.IN_WORDS);
   }
 
   @Test
@@ -156,7 +156,7 @@ class RecordSheetsTest {
             KIT,
             lamp,
             lamp.units().get(0),
-            Map.of(),
+            LoadFindings.none(),
             Progress.of(plan, List.of()),
             ZoneOffset.UTC,
             StepAddress.IN_WORDS),

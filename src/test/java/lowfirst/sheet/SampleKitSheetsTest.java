@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.Unit;
+import lowfirst.channel.LoadFindings;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import lowfirst.sheet.text.TextWriter;
@@ -37,7 +38,7 @@ class SampleKitSheetsTest {
   private static String firstPower() {
     Board board = kit.board("driver").orElseThrow();
     return TextWriter.write(
-        FirstPowerDocument.of(kit, board, new Unit("driver", 1), Map.of()), 400);
+        FirstPowerDocument.of(kit, board, new Unit("driver", 1), LoadFindings.none()), 400);
   }
 
   /** 330 Ω ±1 % and 10 kΩ ±1 % in series: 10 330 Ω, from 10 226.7 Ω to 10 433.3 Ω. */
@@ -96,7 +97,7 @@ class SampleKitSheetsTest {
 
   @Test
   void logic_supply_and_the_returns_of_loads_are_listed_apart() {
-    String wiring = TextWriter.write(WiringDocument.of(kit, Map.of()), 300);
+    String wiring = TextWriter.write(WiringDocument.of(kit, LoadFindings.none()), 300);
     int logic = wiring.indexOf("Logic supply");
     int power = wiring.indexOf("Supplies of the loads");
     assertTrue(logic >= 0 && logic < wiring.indexOf("supply logic +"));
