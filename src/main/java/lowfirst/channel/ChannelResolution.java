@@ -433,7 +433,18 @@ final class ChannelResolution {
     String words =
         String.join(
             " ", type.text(), type.typeNumber(), type.packageName(), item.get().description());
-    return Optional.of(partData(role, type, words));
+    PartData part = partData(role, type, words);
+    String where = designator.get() + " is %s in the BOM of board " + channel.board() + ": ";
+    return Optional.of(
+        switch (item.get().fitting()) {
+          case FITTED -> part;
+          case NOT_FITTED ->
+              part.absent(
+                  String.format(where, "not fitted")
+                      + "fit it there, or take it out of channels.csv");
+          case OPTIONAL ->
+              part.absent(String.format(where, "optional") + "write there whether it is fitted");
+        });
   }
 
   private PartData partData(Role role, PartType type, String words) {

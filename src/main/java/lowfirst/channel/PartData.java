@@ -116,6 +116,21 @@ public final class PartData {
         role, name, kind, changed, onResistance, hotFactor, impedance, safeArea, family);
   }
 
+  /** The same part with nothing to pass on, since it isn't there or may not be. */
+  PartData absent(String why) {
+    List<Datum> missing = data.stream().map(datum -> Datum.missing(datum.term(), why)).toList();
+    return new PartData(
+        role,
+        name,
+        kind,
+        missing,
+        OnResistance.unknown(),
+        hotFactor,
+        TransientImpedance.unknown(),
+        SafeArea.unknown(),
+        family);
+  }
+
   /** In the place of a MOSFET a part of unknown kind counts as one. */
   private static PartKind switchKind(Role role, PartKind kind) {
     return switch (kind) {

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
+import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
@@ -140,7 +141,24 @@ final class ReferenceChecks {
               cell(channel, column, part.get().text()),
               "the " + role + " " + part.get() + " is not on the board " + channel.board(),
               "correct the designator, or add the part to that board's BOM"));
+      return;
     }
+    boolean isLeftOut =
+        part.flatMap(designator -> itemOf(channel, designator))
+            .filter(item -> !item.isFitted())
+            .isPresent();
+    if (isLeftOut) {
+      problems.add(
+          new Problem(
+              Kind.REFERENCE_UNKNOWN,
+              cell(channel, column, part.get().text()),
+              "the " + role + " " + part.get() + " is not fitted by the BOM of " + channel.board(),
+              "leave the cell empty where none is fitted, or fit the part in that board's BOM"));
+    }
+  }
+
+  private Optional<Item> itemOf(OutputChannel channel, Designator designator) {
+    return kit.board(channel.board()).flatMap(board -> board.itemOf(designator));
   }
 
   private void swap(Swap swap) {

@@ -309,4 +309,31 @@ class ChannelResolutionTest {
     // 0.5 A · 1.05 · (1 + 4 · 5 %)
     assertEquals(0.5 * 1.05 * 1.2, led.loadAmps(), 1e-9);
   }
+
+  /** A part that the BOM leaves out, or may, protects nothing and switches nothing. */
+  @ParameterizedTest
+  @CsvSource({"Q1", "R1", "R2", "D1", "F1"})
+  void a_part_that_is_not_fitted_for_certain_lets_nothing_pass(String designator) {
+    assertTrue(TYPICAL.finding().carries());
+    ChannelFinding without = TYPICAL.with("bom." + designator, "fitted=no").finding();
+    assertEquals(Verdict.UNDECIDED, without.verdict());
+    assertTrue(
+        missing(without)
+            .contains(
+                designator
+                    + " is not fitted in the BOM of board main: fit it there, or take it out of"
+                    + " channels.csv"));
+    ChannelFinding perhaps = TYPICAL.with("bom." + designator, "fitted=optional").finding();
+    assertEquals(Verdict.UNDECIDED, perhaps.verdict());
+    assertTrue(
+        missing(perhaps)
+            .contains(
+                designator
+                    + " is optional in the BOM of board main: write there whether it is fitted"));
+    assertTrue(TYPICAL.with("bom." + designator, "fitted=yes").finding().carries());
+  }
+
+  private static List<String> missing(ChannelFinding finding) {
+    return finding.checks().stream().flatMap(check -> check.missing().stream()).toList();
+  }
 }

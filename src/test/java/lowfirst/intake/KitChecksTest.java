@@ -179,6 +179,22 @@ class KitChecksTest {
   }
 
   @Test
+  void a_part_of_a_channel_has_to_be_fitted() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,fitted\nD1,1N4007,no\nD2,1N4007,optional\nD3,1N4007,yes\n",
+            "channels.csv",
+            "channel,flyback diode\n1,D1\n2,D2\n3,D3\n");
+    assertEquals(
+        List.of("2: the flyback diode D1 is not fitted by the BOM of kit"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.REFERENCE_UNKNOWN)
+            .map(problem -> problem.place().line() + ": " + problem.message())
+            .toList());
+  }
+
+  @Test
   void the_rails_of_a_supply_unit_have_to_exist() {
     KitReading reading =
         KitTables.read(
