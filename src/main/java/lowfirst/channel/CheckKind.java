@@ -150,7 +150,7 @@ public enum CheckKind {
       "flyback diode average current",
       Dimension.CURRENT,
       AT_MOST,
-      "PWM: I·(1 − D); else (L/R)·(I − (VF/R)·ln(1 + I·R/VF))/T ≤ IFav·(TJmax − TA)/(TJmax −"
+      "PWM: I·(1 − D); else (L/R)·(I − (VF/R)·ln(1 + I·R/VF))/min(T, 1 s) ≤ IFav·(TJmax − TA)/(TJmax −"
           + " TA(IFav)); rated at its leads or case: TL(IFav), and TA + VF·IF·RthJA for TA, since they"
           + " get no hotter than the junction",
       "Each switching off sends the coil's current through the diode."),

@@ -61,14 +61,19 @@ final class DiodeChecks {
         in.low(Term.DIODE_FORWARD));
   }
 
-  /** Mean diode current: what is known of it, and what is missing to know more. */
+  /**
+   * Mean diode current: what is known of it, and what is missing to know more. A release that comes
+   * once a minute heats the diode as one that comes every second, as {@link Pulses} has it: its
+   * body doesn't remember longer.
+   */
   private static double averageAmps(ChannelInputs in) {
     double amps = in.loadAmps();
     if (in.has(Fitted.PWM)) {
       return in.knows(Term.DUTY) ? averageUnderPwm(amps, in.low(Term.DUTY) / 100) : amps;
     }
     if (in.knows(Term.INDUCTANCE) && in.knows(Term.PERIOD) && in.knows(Term.DIODE_FORWARD)) {
-      return Math.min(amps, slowestDecay(in).coulombs() / in.low(Term.PERIOD));
+      return Math.min(
+          amps, slowestDecay(in).coulombs() / Pulses.averagedSeconds(in.low(Term.PERIOD)));
     }
     return amps;
   }

@@ -11,6 +11,11 @@ final class Pulses {
 
   private Pulses() {}
 
+  /** The time over which a pulse that comes every {@code periodSeconds} may be averaged. */
+  static double averagedSeconds(double periodSeconds) {
+    return Math.min(periodSeconds, AVERAGED_SECONDS);
+  }
+
   /**
    * Share of time that heats, 0 to 1.
    *
@@ -21,6 +26,6 @@ final class Pulses {
     if (Double.isNaN(onSeconds) || Double.isNaN(periodSeconds) || onSeconds > AVERAGED_SECONDS) {
       return 1;
     }
-    return Math.min(1, onSeconds / Math.min(periodSeconds, AVERAGED_SECONDS));
+    return Math.min(1, onSeconds / averagedSeconds(periodSeconds));
   }
 }
