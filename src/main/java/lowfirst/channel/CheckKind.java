@@ -209,7 +209,7 @@ public enum CheckKind {
       "fuse opens before the wire burns",
       Dimension.CURRENT,
       AT_MOST,
-      "g·IN ≤ the wire's current as a single wire in open air",
+      "g·IN ≤ I(open air)·min(1, 1.45·√((70 °C − TA)/(70 °C − 30 °C))·bundle factor)",
       "A fuse may carry far more than its number for an hour; the wire must bear that."),
   TRACE_CURRENT(
       "copper track carries the load",

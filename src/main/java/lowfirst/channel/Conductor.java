@@ -24,6 +24,10 @@ final class Conductor {
           "IEC 60228 class 5, tinned; below 0.5 mm² DIN VDE 0295 and a tenth; ASTM B258");
   static final Source OPEN_AIR =
       Source.standard("Handbook of Electronic Tables and Formulas, chassis wiring column");
+  static final Source OVERLOAD_RULE = Source.standard("IEC 60364-4-43 433.1: I2 ≤ 1.45·IZ");
+
+  /** How far above its continuous current a conductor may run until its protection opens. */
+  static final double OVERLOAD = 1.45;
 
   /** Highest continuous temperature of common PVC insulation, °C. */
   static final double INSULATION_CELSIUS = 70;
@@ -146,9 +150,7 @@ final class Conductor {
 
   /** Continuous current in warm air and in a bundle, in amperes. */
   static double amperes(double squareMillimetres, double airCelsius, double together) {
-    double left = (INSULATION_CELSIUS - airCelsius) / (INSULATION_CELSIUS - 30);
-    double warm = Math.sqrt(Math.max(0, Math.min(1, left)));
-    return amperes(squareMillimetres) * warm * bundleFactor(together);
+    return amperes(squareMillimetres) * warmShare(airCelsius) * bundleFactor(together);
   }
 
   /** What is left of each wire's current when {@code together} loaded wires share a bundle. */
@@ -160,7 +162,22 @@ final class Conductor {
         : BUNDLE_FACTORS[last - 1] * last / wires;
   }
 
-  /** Current as a single wire in open air, in amperes: what it bears while a fuse opens. */
+  /**
+   * What a wire bears while a fuse opens, in amperes: as a single wire in open air; less where 1.45
+   * times what it carries in this air and bundle is less (IEC 60364-4-43 433.1: I2 ≤ 1.45·IZ).
+   */
+  static double overloadAmperes(double squareMillimetres, double airCelsius, double together) {
+    double here = OVERLOAD * warmShare(airCelsius) * bundleFactor(together);
+    return openAirAmperes(squareMillimetres) * Math.min(1, here);
+  }
+
+  /** What warm air leaves of a current that heats insulation to its limit in air of 30 °C. */
+  private static double warmShare(double airCelsius) {
+    double left = (INSULATION_CELSIUS - airCelsius) / (INSULATION_CELSIUS - 30);
+    return Math.sqrt(Math.max(0, Math.min(1, left)));
+  }
+
+  /** Current as a single wire in open air, in amperes. */
   static double openAirAmperes(double squareMillimetres) {
     double best = 0;
     for (int i = 0; i < AIR_GAUGES.length; i++) {

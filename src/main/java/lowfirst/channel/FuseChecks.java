@@ -67,10 +67,15 @@ final class FuseChecks {
         Check.of(
             CheckKind.FUSE_PROTECTS_WIRE,
             family.openingAmperes(in.high(Term.FUSE_RATING)),
-            Conductor.openAirAmperes(in.low(Term.WIRE_AREA)),
+            Conductor.overloadAmperes(
+                in.low(Term.WIRE_AREA), in.ambient(), in.high(Term.WIRES_TOGETHER)),
             in.datum(Term.FUSE_RATING),
             rules,
             in.datum(Term.WIRE_AREA),
+            in.datum(Term.AMBIENT),
+            in.datum(Term.WIRES_TOGETHER),
+            Datum.constant(
+                "overload", Conductor.OVERLOAD, Dimension.RATIO, Conductor.OVERLOAD_RULE),
             Datum.constant(
                 "I(open air)",
                 Conductor.openAirAmperes(in.low(Term.WIRE_AREA)),

@@ -86,4 +86,19 @@ class ConductorTest {
     assertEquals("", Conductor.doubt("18 mm²"));
     assertEquals("", Conductor.doubt("0.75"));
   }
+
+  /** 16 A in open air for AWG 18; 1.45 · √((70 − TA)/40) · bundle of it where that is less. */
+  @ParameterizedTest
+  @CsvSource({
+    "30, 1, 16",
+    "50, 1, 16", // 1.45 · 0.7071 is more than the whole
+    "60, 1, 11.6", // 1.45 · 0.5
+    "30, 8, 11.89", // 1.45 · 0.5125
+    "60, 8, 5.945",
+    "70, 1, 0"
+  })
+  void in_warm_air_or_a_bundle_a_wire_bears_less_until_its_fuse_opens(
+      double celsius, double together, double amps) {
+    assertEquals(amps, Conductor.overloadAmperes(gauge(18), celsius, together), 1e-9);
+  }
 }
