@@ -46,7 +46,9 @@ final class LoadChecks {
               in.datum(Term.RATED_DUTY)));
     }
     if (in.knows(Term.PULL_IN)) {
-      checks.add(pullIn(in));
+      Check pullIn = pullIn(in);
+      boolean isSwitchedByStage = in.switching() != ChannelInputs.Switching.MOSFET;
+      checks.add(isSwitchedByStage ? StageChecks.promised(in, pullIn) : pullIn);
     }
   }
 

@@ -3,6 +3,8 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 
 /**
  * Drivers that carry the load themselves, without a MOSFET: Darlington array, optocoupler,
@@ -34,12 +36,30 @@ final class StageChecks {
     }
     checks.add(voltage(in));
     if (in.switching() == Switching.BIPOLAR_TRANSISTOR) {
-      checks.add(forcedGain(in));
+      checks.add(promised(in, forcedGain(in)));
     }
     if (in.switching() == Switching.OPTOCOUPLER) {
       checks.add(optocoupler(in, in.loadAmps(), in.datum(Term.LOAD_CURRENT)));
     }
-    checks.add(temperature(in));
+    checks.add(promised(in, temperature(in)));
+  }
+
+  /** What rests on VCEsat passes only up to the current for which VCEsat is promised. */
+  static Check promised(ChannelInputs in, Check check) {
+    Datum tested = in.datum(Term.SATURATION_CURRENT);
+    if (check.verdict() != Verdict.CARRIES || !tested.isKnown() || in.loadAmps() <= tested.low()) {
+      return check;
+    }
+    String needed = Quantity.of(in.loadAmps(), Dimension.CURRENT).rounded(3);
+    return check.lacking(
+        List.of(
+            Datum.missing(
+                Term.SATURATION,
+                "VCEsat of "
+                    + in.switchName()
+                    + " at IC of "
+                    + needed
+                    + " or more: write it in datasheets.csv")));
   }
 
   /** Adds the check of an optocoupler that pulls a gate up against its pull-down. */

@@ -1,8 +1,12 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
@@ -26,6 +30,7 @@ final class SwitchReader {
           kind == PartKind.INTEGRATED_CIRCUIT
               ? ratings.harm(Term.SATURATION, DatasheetSymbol.VSINK)
               : ratings.harm(Term.SATURATION, DatasheetSymbol.VCESAT));
+      data.add(saturationCurrent(kind, ratings));
       return PartData.plain(role, name, kind, data);
     }
     data.add(ratings.limit(Term.DRAIN_RATING, DatasheetSymbol.VDS));
@@ -97,7 +102,7 @@ final class SwitchReader {
             line ->
                 line.max().or(line::typ).stream()
                     .map(c -> Datum.of(Term.OUTPUT_CAPACITANCE, c.asDouble(), line.source())))
-        .max(java.util.Comparator.comparingDouble(Datum::nominal))
+        .max(Comparator.comparingDouble(Datum::nominal))
         .orElse(
             Datum.of(Term.OUTPUT_CAPACITANCE, 1e-9, Source.assumed("1 nF", "datasheets.csv Coss")));
   }
@@ -116,11 +121,32 @@ final class SwitchReader {
                       Datum.of(Term.AVALANCHE_CURRENT_RATING, amps.getAsDouble(), line.source()))
                   : Stream.empty();
             })
-        .min(java.util.Comparator.comparingDouble(Datum::nominal))
+        .min(Comparator.comparingDouble(Datum::nominal))
         .orElse(
             Datum.missing(
                 Term.AVALANCHE_CURRENT_RATING,
                 "IAS of " + name + ": write it in datasheets.csv, condition of EAS (IAS=...)"));
+  }
+
+  /**
+   * Up to which current VCEsat is promised: of each maker the highest IC= of its lines, and of the
+   * makers the lowest. A line without it is taken as good for any, as one of RDSon without ID=.
+   */
+  private static Datum saturationCurrent(PartKind kind, Ratings ratings) {
+    var highest = new HashMap<String, Datum>();
+    for (DatasheetLine line : ratings.about(DatasheetSymbol.VCESAT)) {
+      if (line.max().isPresent()) {
+        double amps =
+            TestCondition.parse(line.condition()).value("IC").orElse(Double.POSITIVE_INFINITY);
+        highest.merge(
+            line.maker(),
+            Datum.of(Term.SATURATION_CURRENT, amps, line.source()),
+            (one, other) -> one.nominal() >= other.nominal() ? one : other);
+      }
+    }
+    return kind == PartKind.INTEGRATED_CIRCUIT || highest.isEmpty()
+        ? Datum.missing(Term.SATURATION_CURRENT)
+        : Collections.min(highest.values(), Comparator.comparingDouble(Datum::nominal));
   }
 
   private static Datum forcedGain(Ratings ratings, String name) {
@@ -139,7 +165,7 @@ final class SwitchReader {
                           line.source()))
                   : Stream.empty();
             })
-        .min(java.util.Comparator.comparingDouble(Datum::nominal))
+        .min(Comparator.comparingDouble(Datum::nominal))
         .orElse(
             Datum.missing(
                 Term.FORCED_GAIN_RATING,

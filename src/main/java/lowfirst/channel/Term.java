@@ -62,6 +62,8 @@ public enum Term {
   AVALANCHE_CURRENT_RATING("IAS", Dimension.CURRENT, LOWER, "datasheets.csv EAS, condition IAS="),
   REPETITIVE_RATING("EAR", Dimension.ENERGY, LOWER, "datasheets.csv EAR"),
   SATURATION("VCEsat", Dimension.VOLTAGE, HIGHER, "datasheets.csv VCEsat, max"),
+  SATURATION_CURRENT(
+      "IC(VCEsat)", Dimension.CURRENT, LOWER, "datasheets.csv VCEsat, condition IC="),
   FORCED_GAIN_RATING("IC/IB", Dimension.RATIO, LOWER, "datasheets.csv VCEsat, conditions IC= IB="),
   BASE_VOLTAGE("VBEsat", Dimension.VOLTAGE, HIGHER, "datasheets.csv VBEsat"),
   TOTAL_CURRENT_RATING("ICtotal", Dimension.CURRENT, LOWER, "datasheets.csv ICtotal"),

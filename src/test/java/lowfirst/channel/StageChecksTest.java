@@ -43,6 +43,30 @@ class StageChecksTest {
     amounts(25.2 + 1.1, 40, in, CheckKind.STAGE_VOLTAGE);
   }
 
+  /** 24 V/60 Ω, 5 % more and 5 % less of it, are 442 mA; VCEsat is promised at 350 mA. */
+  @Test
+  void beyond_the_current_of_its_vcesat_nothing_that_rests_on_it_passes() {
+    double worst = 0.4 * 1.05 / 0.95;
+    ChannelKit more = ARRAY.with("loads", "resistance=60 Ohm; pull-in voltage=10 V");
+    for (CheckKind kind : List.of(CheckKind.STAGE_TEMPERATURE, CheckKind.PULL_IN)) {
+      Check open = more.check(kind);
+      assertEquals(Verdict.UNDECIDED, open.verdict());
+      assertEquals(
+          List.of("VCEsat of T-ARRAY at IC of 442 mA or more: write it in datasheets.csv"),
+          open.missing());
+    }
+    ChannelKit stated = more.datasheet("T-ARRAY", "VCEsat", "IC=500mA, IB=500uA", "", "2", "V");
+    amounts(40 + 63 * 2 * worst, 125, stated.inputs(), CheckKind.STAGE_TEMPERATURE);
+    assertEquals(Verdict.CARRIES, stated.check(CheckKind.STAGE_TEMPERATURE).verdict());
+    ChannelKit hot = more.setting("ambient", "90 C");
+    assertEquals(
+        Verdict.OVERLOADED,
+        hot.check(CheckKind.STAGE_TEMPERATURE).verdict(),
+        "134.6 °C with the 1.6 V of 350 mA already");
+    ChannelKit transistor = TRANSISTOR.with("loads", "current=50 mA");
+    assertFalse(transistor.check(CheckKind.FORCED_GAIN).verdict() == Verdict.CARRIES);
+  }
+
   @Test
   void each_kind_of_stage_gets_its_own_checks() {
     assertTrue(has(ARRAY, CheckKind.STAGE_TOTAL));
