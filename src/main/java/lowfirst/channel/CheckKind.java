@@ -343,6 +343,11 @@ public enum CheckKind {
     return words;
   }
 
+  /** Whether it is of all loads coming on in one instant, and not of those that are on. */
+  boolean isOfOneInstant() {
+    return this == RAIL_INRUSH || this == SUPPLY_INRUSH;
+  }
+
   /** What its two numbers measure. */
   public Dimension dimension() {
     return dimension;

@@ -58,6 +58,26 @@ public record LoadFindings(
     return of(channel).map(ChannelFinding::verdict).orElse(Verdict.UNDECIDED);
   }
 
+  /**
+   * Whether the supply, its return and what it shares with other rails carry what may be on
+   * together; undecided where nothing is said of the rail. What comes in one instant is apart:
+   * loads that are switched on one after another don't ask for it.
+   */
+  public Verdict supplyVerdictOf(String rail) {
+    Verdict worst =
+        rails.stream().anyMatch(finding -> finding.name().equals(rail))
+            ? Verdict.CARRIES
+            : Verdict.UNDECIDED;
+    for (SumFinding sum : sums()) {
+      if (sum.concerns(rail)) {
+        for (Check check : sum.checks()) {
+          worst = check.kind().isOfOneInstant() ? worst : worst.worse(check.verdict());
+        }
+      }
+    }
+    return worst;
+  }
+
   /** The worst case of one number that a channel's check worked out. */
   public Optional<Quantity> actual(OutputChannel channel, CheckKind kind) {
     return of(channel).flatMap(finding -> finding.check(kind)).flatMap(Check::actual);

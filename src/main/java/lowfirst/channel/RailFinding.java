@@ -41,6 +41,11 @@ public record RailFinding(
     return rail.name();
   }
 
+  @Override
+  public boolean concerns(String name) {
+    return name.equals(rail.name());
+  }
+
   /** Every check of a rail. */
   static RailFinding of(RailInputs in) {
     return new RailFinding(

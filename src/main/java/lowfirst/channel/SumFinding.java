@@ -7,6 +7,9 @@ public sealed interface SumFinding permits RailFinding, SupplyFinding {
   /** What the kit calls it. */
   String name();
 
+  /** Whether it carries what hangs on this rail. */
+  boolean concerns(String rail);
+
   /** Every check done; never empty. */
   List<Check> checks();
 

@@ -30,6 +30,11 @@ public record SupplyFinding(SupplyUnit supply, List<Check> checks, List<Remedy> 
     return supply.name();
   }
 
+  @Override
+  public boolean concerns(String rail) {
+    return supply.rails().contains(rail);
+  }
+
   /** Every check of a shared limit. */
   static SupplyFinding of(SupplyInputs in) {
     List<Check> checks = checks(in);

@@ -11,6 +11,7 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
 import lowfirst.channel.LoadFindings;
+import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
@@ -238,7 +239,8 @@ public final class FirstPowerChecks {
   private void load(OutputChannel channel, Load load, String current) {
     String name = channel.name();
     String connected = load.name() + ", switch it on briefly.";
-    switch (findings.verdictOf(channel)) {
+    Verdict output = findings.verdictOf(channel);
+    switch (output.worse(findings.supplyVerdictOf(load.rail()))) {
       case CARRIES ->
           add(PowerCheck.Stage.LOADS, name, "Connect " + connected, current, stopFor(load));
       case OVERLOADED ->
@@ -247,20 +249,28 @@ public final class FirstPowerChecks {
               name,
               "Leave "
                   + load.name()
-                  + " unplugged: the output is overloaded. Change what the channel report says"
-                  + " first.",
+                  + " unplugged: "
+                  + (output == Verdict.OVERLOADED ? "the output" : supply(load))
+                  + " is overloaded. Change what the channel report says first.",
               "overloaded: stays unplugged",
               "Don't switch it on with this load.");
       case UNDECIDED ->
           add(
               PowerCheck.Stage.LOADS,
               name,
-              "Find what the channel report says is missing: whether the output carries its load"
+              "Find what the channel report says is missing: whether "
+                  + (output == Verdict.UNDECIDED
+                      ? "the output carries its load"
+                      : supply(load) + " carries its loads")
                   + " is undecided. Once it carries, connect "
                   + connected,
               "undecided: unplugged until it carries; then " + current,
               "It is still undecided, or: " + stopFor(load));
     }
+  }
+
+  private static String supply(Load load) {
+    return "the supply or the return of rail " + load.rail();
   }
 
   private static String stopFor(Load load) {

@@ -166,7 +166,7 @@ public final class WiringDocument {
   private Optional<Block> leftUnplugged(Verdict verdict, String why) {
     List<String> outputs =
         kit.channels().stream()
-            .filter(channel -> findings.verdictOf(channel) == verdict)
+            .filter(channel -> verdictOf(channel) == verdict)
             .map(channel -> channel.name() + " (" + channel.load() + ")")
             .toList();
     return outputs.isEmpty()
@@ -193,7 +193,13 @@ public final class WiringDocument {
   }
 
   private boolean isLeftUnplugged(OutputChannel channel) {
-    return kit.load(channel.load()).isPresent() && findings.verdictOf(channel) != Verdict.CARRIES;
+    return kit.load(channel.load()).isPresent() && verdictOf(channel) != Verdict.CARRIES;
+  }
+
+  /** Of the output, and of the supply and return that its load hangs on. */
+  private Verdict verdictOf(OutputChannel channel) {
+    String rail = kit.load(channel.load()).map(Load::rail).orElse("");
+    return findings.verdictOf(channel).worse(findings.supplyVerdictOf(rail));
   }
 
   private String fuse(OutputChannel channel) {

@@ -11,6 +11,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.channel.ChannelKit;
 import lowfirst.channel.LoadFindings;
+import lowfirst.channel.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -203,12 +204,62 @@ class PowerSheetsTest {
             + " off. | __ | [ ]");
   }
 
+  /**
+   * 1.11 A over a return contact of 1 A, of which 0.8 A are used; then over one of unknown rating.
+   */
+  @Test
+  void a_load_is_connected_only_where_its_supply_and_return_carry_it_too() {
+    String wire = "! Wire, but leave unplugged: out 1 (striker). ";
+    Kit overloaded = ChannelKit.typical().with("rails", "contact rating=1 A").kit();
+    assertTrue(findings(overloaded).channels().get(0).carries(), "the output by itself");
+    assertSays(
+        firstPower(overloaded, findings(overloaded)),
+        "out 1 | Leave striker unplugged: the supply or the return of rail power is overloaded."
+            + " Change what the channel report says first. | overloaded: stays unplugged | Don't"
+            + " switch it on with this load. | __ | [ ]");
+    assertSays(
+        WiringDocument.of(overloaded, findings(overloaded)),
+        wire + "Overloaded: see in the channel report what to change.");
+    Kit undecided = ChannelKit.typical().with("rails", "contact rating=").kit();
+    assertTrue(
+        Said.lines(firstPower(undecided, findings(undecided))).stream()
+            .anyMatch(
+                line ->
+                    line.startsWith(
+                        "out 1 | Find what the channel report says is missing: whether the supply"
+                            + " or the return of rail power carries its loads is undecided. Once"
+                            + " it carries, connect striker,")));
+    assertSays(
+        WiringDocument.of(undecided, findings(undecided)),
+        wire + "Undecided: see in the channel report what is missing.");
+    Kit unit =
+        ChannelKit.typical().with("supplies", "supply=PC; rails=power; power limit=20 W").kit();
+    assertTrue(
+        Said.lines(firstPower(unit, findings(unit))).stream()
+            .anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged: the supply")));
+  }
+
+  /** A lamp of 0.2 A draws 15 times as much for a moment: 3.3 A of 3 A, and 0.23 A when on. */
+  @Test
+  void an_inrush_of_all_at_once_keeps_no_single_load_unplugged() {
+    Kit kit =
+        ChannelKit.typical()
+            .with("loads", "kind=lamp; resistance=; current=0.2 A; inrush time=1 ms")
+            .with("rails", "current limit=3 A")
+            .kit();
+    assertEquals(Verdict.OVERLOADED, findings(kit).rails().get(0).verdict());
+    assertTrue(
+        Said.lines(firstPower(kit, findings(kit))).stream()
+            .anyMatch(line -> line.startsWith("out 1 | Connect striker")));
+  }
+
   /** 24 V on 3 Ω are 8 A behind a fuse of 2.5 A, on 48 Ω 0.5 A. */
   @Test
   void of_two_channels_of_one_name_each_has_its_own_finding() {
     ChannelKit one = ChannelKit.typical();
     Kit kit =
-        one.with("loads", "resistance=3 Ohm")
+        one.with("rails", "current limit=20 A")
+            .with("loads", "resistance=3 Ohm")
             .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
             .with("channels.2", one.row("channels") + "; load=small; fuse=")
             .kit();
