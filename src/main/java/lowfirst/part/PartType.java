@@ -28,6 +28,20 @@ public record PartType(
     String typeNumber,
     String packageName) {
 
+  /** Field by field: what a record makes of itself is put together at each start of the program. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PartType that
+        && kind == that.kind
+        && text.equals(that.text)
+        && packageName.equals(that.packageName)
+        && typeNumber.equals(that.typeNumber)
+        && value.equals(that.value)
+        && tolerance.equals(that.tolerance)
+        && ratedVoltage.equals(that.ratedVoltage)
+        && ratedPower.equals(that.ratedPower);
+  }
+
   /** Of what tells most part types apart: many are looked up, and the rest costs more to hash. */
   @Override
   public int hashCode() {
