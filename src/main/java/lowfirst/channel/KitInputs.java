@@ -64,13 +64,17 @@ public final class KitInputs {
         unknown.all().stream()
             .map(in -> Datum.missing(Term.RAIL_SUM, resolution.railMissing(in.channel())))
             .toList();
+    var units = new UnitCopies(kit);
     var rails = new ArrayList<RailInputs>();
     for (Rail rail : kit.rails()) {
       RailLoads on = every.where(channel -> isOn(resolution.railOf(channel), rail));
-      if (!unknown.isEmpty()) {
-        Optional<Rail> here = Optional.of(rail);
-        RailLoads perhaps = unknown.as(channel -> resolution.resolved(channel, here));
-        rails.add(RailInputs.of(rail, on, perhaps, missing));
+      Optional<Rail> here = Optional.of(rail);
+      RailLoads copies = units.of(on);
+      RailLoads perhaps = unknown.as(channel -> resolution.resolved(channel, here)).and(copies);
+      if (!perhaps.isEmpty()) {
+        var lacking = new ArrayList<>(missing);
+        lacking.addAll(units.missing(copies));
+        rails.add(RailInputs.of(rail, on, perhaps, lacking));
       } else if (!on.isEmpty()) {
         rails.add(RailInputs.of(rail, on));
       }

@@ -82,6 +82,6 @@ record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
   }
 
   static List<String> names(List<ChannelInputs> channels) {
-    return channels.stream().map(in -> in.channel().name()).toList();
+    return channels.stream().map(in -> in.channel().name()).distinct().toList();
   }
 }

@@ -10,6 +10,7 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
+import lowfirst.board.UnitChannels;
 import lowfirst.channel.LoadFindings;
 import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;

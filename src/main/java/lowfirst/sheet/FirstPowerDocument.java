@@ -11,6 +11,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Unit;
+import lowfirst.board.UnitChannels;
 import lowfirst.channel.CheckKind;
 import lowfirst.channel.LoadFindings;
 import lowfirst.sheet.Block.Cell;

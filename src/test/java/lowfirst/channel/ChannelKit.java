@@ -25,6 +25,7 @@ public final class ChannelKit {
   private final Map<String, Map<String, String>> rows;
   private final List<String> datasheets;
   private final Map<String, String> settings;
+  private int built = 1;
 
   private ChannelKit(
       Map<String, Map<String, String>> rows,
@@ -144,7 +145,9 @@ public final class ChannelKit {
   private ChannelKit copy() {
     var copied = new LinkedHashMap<String, Map<String, String>>();
     rows.forEach((name, cells) -> copied.put(name, new LinkedHashMap<>(cells)));
-    return new ChannelKit(copied, new ArrayList<>(datasheets), new HashMap<>(settings));
+    var kit = new ChannelKit(copied, new ArrayList<>(datasheets), new HashMap<>(settings));
+    kit.built = built;
+    return kit;
   }
 
   /** The same kit with cells of one row changed, {@code name=value; name=value}. */
@@ -165,6 +168,13 @@ public final class ChannelKit {
   public ChannelKit setting(String name, String value) {
     ChannelKit changed = copy();
     changed.settings.put(name, value);
+    return changed;
+  }
+
+  /** The same kit with its board built several times. */
+  ChannelKit built(int times) {
+    ChannelKit changed = copy();
+    changed.built = times;
     return changed;
   }
 
@@ -205,7 +215,8 @@ public final class ChannelKit {
 
   public Kit kit() {
     var files = new HashMap<String, String>();
-    files.put("boards.csv", "board,count,bom,placements\nmain,1,bom.csv,placements.csv\n");
+    files.put(
+        "boards.csv", "board,count,bom,placements\nmain," + built + ",bom.csv,placements.csv\n");
     files.put("bom.csv", table("bom."));
     for (String name : List.of("rails", "drivers", "loads", "channels")) {
       files.put(name + ".csv", table(name));

@@ -211,6 +211,31 @@ class RailTest {
     assertEquals(Verdict.UNDECIDED, open.verdict());
   }
 
+  /** 1.1053 A of one unit; the board is built twice, and its channel names neither. */
+  @Test
+  void a_channel_that_names_no_unit_may_be_on_each_that_is_built() {
+    ChannelKit twice = ChannelKit.typical().built(2);
+    Check carries = check(twice, "power", CheckKind.RAIL_CURRENT);
+    assertEquals(2 * WORST, carries.actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, carries.verdict());
+    Check open = check(twice.with("rails", "current limit=2 A"), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(Verdict.UNDECIDED, open.verdict());
+    assertEquals(
+        List.of(
+            "the unit of each channel of board main: begin its name with main-1 and so on in"
+                + " channels.csv"),
+        open.missing());
+    Check named =
+        check(twice.with("channels", "channel=main-1.01"), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(WORST, named.actualAmount(), 1e-9, "the other unit has none");
+    ChannelKit rows = twice.with("channels.2", twice.row("channels") + "; channel=out 2");
+    Check listed = check(rows, "power", CheckKind.RAIL_CURRENT);
+    assertEquals(2 * WORST, listed.actualAmount(), 1e-9, "two rows of Q1 are of two units");
+    assertEquals(List.of(), rail(rows).perhaps());
+    Check once = check(twice.with("rails", "loads on at once=1"), "power", CheckKind.RAIL_CURRENT);
+    assertEquals(WORST, once.actualAmount(), 1e-9);
+  }
+
   @Test
   void no_more_loads_of_unknown_rail_count_than_are_on_at_once() {
     ChannelKit one = astray("rail=").with("rails", "loads on at once=1; current limit=1.2 A");

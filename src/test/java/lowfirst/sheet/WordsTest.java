@@ -10,6 +10,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.board.SampleBoards;
 import lowfirst.board.Unit;
+import lowfirst.board.UnitChannels;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import lowfirst.part.PartKind;

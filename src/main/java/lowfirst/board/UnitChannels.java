@@ -1,0 +1,38 @@
+package lowfirst.board;
+
+import java.util.List;
+
+/** Which output channels are on one unit of a board. */
+public final class UnitChannels {
+  private UnitChannels() {}
+
+  /**
+   * The channels whose name starts with the unit's serial, such as {@code driver-1.03}; or all of
+   * the board's when no channel names a unit.
+   */
+  public static List<OutputChannel> of(Kit kit, Unit unit) {
+    List<OutputChannel> board = onBoard(kit, unit.board());
+    return isUnitNamed(kit, unit.board())
+        ? board.stream().filter(channel -> names(channel, unit)).toList()
+        : board;
+  }
+
+  /** Whether any channel of a board names the unit that it is on. */
+  public static boolean isUnitNamed(Kit kit, String board) {
+    List<Unit> units = kit.board(board).map(Board::units).orElse(List.of());
+    return onBoard(kit, board).stream()
+        .anyMatch(channel -> units.stream().anyMatch(unit -> names(channel, unit)));
+  }
+
+  private static List<OutputChannel> onBoard(Kit kit, String board) {
+    return kit.channels().stream().filter(channel -> channel.board().equals(board)).toList();
+  }
+
+  private static boolean names(OutputChannel channel, Unit unit) {
+    String serial = unit.serial();
+    String name = channel.name();
+    return name.startsWith(serial)
+        && (name.length() == serial.length()
+            || !Character.isLetterOrDigit(name.charAt(serial.length())));
+  }
+}
