@@ -211,6 +211,18 @@ public enum CheckKind {
       AT_MOST,
       "g·IN ≤ I(open air)·min(1, 1.45·√((70 °C − TA)/(70 °C − 30 °C))·bundle factor)",
       "A fuse may carry far more than its number for an hour; the wire must bear that."),
+  UNFUSED_TRACK(
+      "track bears the supply without a fuse",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Ishort ≤ IPC-2221 current at a 105 °C track",
+      "Without a fuse all that the supply delivers may flow into a short, for as long as it lasts."),
+  UNFUSED_WIRE(
+      "wire bears the supply without a fuse",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Ishort ≤ I(open air)·√((70 °C − TA)/(70 °C − 30 °C))·bundle factor",
+      "Without a fuse all that the supply delivers may flow into a short, for as long as it lasts."),
   TRACE_CURRENT(
       "copper track carries the load",
       Dimension.CURRENT,

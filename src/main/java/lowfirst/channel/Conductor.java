@@ -150,7 +150,7 @@ final class Conductor {
 
   /** Continuous current in warm air and in a bundle, in amperes. */
   static double amperes(double squareMillimetres, double airCelsius, double together) {
-    return amperes(squareMillimetres) * warmShare(airCelsius) * bundleFactor(together);
+    return amperes(squareMillimetres) * shareHere(airCelsius, together);
   }
 
   /** What is left of each wire's current when {@code together} loaded wires share a bundle. */
@@ -167,11 +167,15 @@ final class Conductor {
    * times what it carries in this air and bundle is less (IEC 60364-4-43 433.1: I2 ≤ 1.45·IZ).
    */
   static double overloadAmperes(double squareMillimetres, double airCelsius, double together) {
-    double here = OVERLOAD * warmShare(airCelsius) * bundleFactor(together);
-    return openAirAmperes(squareMillimetres) * Math.min(1, here);
+    return openAirAmperes(squareMillimetres)
+        * Math.min(1, OVERLOAD * shareHere(airCelsius, together));
   }
 
-  /** What warm air leaves of a current that heats insulation to its limit in air of 30 °C. */
+  /** What is left of a current in air of 30 °C and alone, in this air and bundle. */
+  static double shareHere(double airCelsius, double together) {
+    return warmShare(airCelsius) * bundleFactor(together);
+  }
+
   private static double warmShare(double airCelsius) {
     double left = (INSULATION_CELSIUS - airCelsius) / (INSULATION_CELSIUS - 30);
     return Math.sqrt(Math.max(0, Math.min(1, left)));

@@ -20,6 +20,7 @@ final class FuseChecks {
   /** Adds the checks of the fuse. */
   static void into(ChannelInputs in, List<Check> checks) {
     if (!in.has(Fitted.FUSE)) {
+      unfused(in, checks);
       return;
     }
     FuseFamily family = in.fuseFamily();
@@ -56,7 +57,7 @@ final class FuseChecks {
         Check.of(
             CheckKind.FUSE_PROTECTS_TRACK,
             family.openingAmperes(in.high(Term.FUSE_RATING)),
-            PathChecks.track(in).amperes(PrintedTrack.FAULT_CELSIUS - in.ambient()),
+            faultTrackAmperes(in),
             in.datum(Term.FUSE_RATING),
             rules,
             in.datum(Term.TRACE_WIDTH),
@@ -81,6 +82,35 @@ final class FuseChecks {
                 Conductor.openAirAmperes(in.low(Term.WIRE_AREA)),
                 Dimension.CURRENT,
                 Conductor.OPEN_AIR)));
+  }
+
+  /** Without a fuse the supply decides how much flows into a short, and for how long. */
+  private static void unfused(ChannelInputs in, List<Check> checks) {
+    checks.add(
+        Check.of(
+            CheckKind.UNFUSED_TRACK,
+            in.high(Term.SHORT_CIRCUIT),
+            faultTrackAmperes(in),
+            in.datum(Term.SHORT_CIRCUIT),
+            in.datum(Term.TRACE_WIDTH),
+            in.datum(Term.TRACE_COPPER),
+            in.datum(Term.AMBIENT),
+            PathChecks.TRACK_RULE));
+    double openAir = Conductor.openAirAmperes(in.low(Term.WIRE_AREA));
+    checks.add(
+        Check.of(
+            CheckKind.UNFUSED_WIRE,
+            in.high(Term.SHORT_CIRCUIT),
+            openAir * Conductor.shareHere(in.ambient(), in.high(Term.WIRES_TOGETHER)),
+            in.datum(Term.SHORT_CIRCUIT),
+            in.datum(Term.WIRE_AREA),
+            in.datum(Term.AMBIENT),
+            in.datum(Term.WIRES_TOGETHER),
+            Datum.constant("I(open air)", openAir, Dimension.CURRENT, Conductor.OPEN_AIR)));
+  }
+
+  private static double faultTrackAmperes(ChannelInputs in) {
+    return PathChecks.track(in).amperes(PrintedTrack.FAULT_CELSIUS - in.ambient());
   }
 
   /**

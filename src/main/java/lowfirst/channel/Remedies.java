@@ -85,6 +85,8 @@ public final class Remedies {
           entry(
               CheckKind.FUSE_PROTECTS_TRACK, List.of(down(Term.FUSE_RATING), up(Term.TRACE_WIDTH))),
           entry(CheckKind.FUSE_PROTECTS_WIRE, List.of(down(Term.FUSE_RATING), up(Term.WIRE_AREA))),
+          entry(CheckKind.UNFUSED_TRACK, List.of(up(Term.TRACE_WIDTH), down(Term.SHORT_CIRCUIT))),
+          entry(CheckKind.UNFUSED_WIRE, List.of(up(Term.WIRE_AREA), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.TRACE_CURRENT, List.of(up(Term.TRACE_WIDTH), up(Term.TRACE_COPPER))),
           entry(CheckKind.CONTACT_CURRENT, List.of(up(Term.CONTACT_RATING))),
           entry(CheckKind.WIRE_CURRENT, List.of(up(Term.WIRE_AREA))),
@@ -257,6 +259,8 @@ public final class Remedies {
           in.switching() == Switching.MOSFET && !in.has(Fitted.PULL_DOWN)
               ? Optional.of(pullDown(in))
               : Optional.empty();
+      case UNFUSED_TRACK, UNFUSED_WIRE ->
+          Optional.of(Remedy.fit(kind, Fitted.FUSE, Optional.empty(), false));
       case GATE_DRIVE_CURRENT ->
           in.has(Fitted.GATE_RESISTOR)
               ? Optional.empty()

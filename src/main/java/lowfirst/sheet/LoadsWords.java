@@ -121,6 +121,8 @@ final class LoadsWords {
       case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING -> "the fuse";
       case FUSE_PROTECTS_TRACK -> "the track behind the fuse";
       case FUSE_PROTECTS_WIRE -> "the wire behind the fuse";
+      case UNFUSED_TRACK -> "the track without a fuse";
+      case UNFUSED_WIRE -> "the wire without a fuse";
       case TRACE_CURRENT -> "the copper track";
       case CONTACT_CURRENT -> "the contact";
       case WIRE_CURRENT, WIRE_DROP -> "the wire";
@@ -155,7 +157,8 @@ final class LoadsWords {
                   + " rail, and name the driver as flyback diode in channels.csv"
               : "a flyback diode across the load";
       case GATE_RESISTOR -> "a gate resistor";
-      case FUSE, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
+      case FUSE -> "a fuse";
+      case PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
           fit.name().toLowerCase(Locale.ROOT);
     };
   }

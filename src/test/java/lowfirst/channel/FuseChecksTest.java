@@ -3,6 +3,7 @@ package lowfirst.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import lowfirst.channel.ChannelInputs.Fitted;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,5 +45,47 @@ class FuseChecksTest {
     ChannelInputs unknown = often.with(Datum.missing(Term.SWITCH_ONS, "switch-ons of load"));
     assertEquals(Verdict.UNDECIDED, pulse(unknown).verdict());
     assertEquals(List.of("switch-ons of load"), pulse(unknown).missing());
+  }
+
+  /**
+   * Without a fuse: AWG 18 bears 16 A in open air, √(30/40) of it in 40 °C, 0.5125 of that among
+   * eight; 2 mm of 35 µm are 108.5 mil², 0.048 · 65^0.44 · 108.5^0.725 = 9.01 A at 105 °C.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 8.9 A, CARRIES, CARRIES",
+    "1, 9.1 A, OVERLOADED, CARRIES",
+    "1, 13.9 A, OVERLOADED, OVERLOADED",
+    "8, 7.1 A, CARRIES, CARRIES",
+    "8, 7.2 A, CARRIES, OVERLOADED"
+  })
+  void without_a_fuse_track_and_wire_bear_what_the_supply_delivers(
+      int together, String limit, Verdict track, Verdict wire) {
+    ChannelKit kit =
+        ChannelKit.typical()
+            .with("channels", "fuse=; wire=AWG 18; wires together=" + together)
+            .with("rails", "current limit=" + limit);
+    assertEquals(track, kit.check(CheckKind.UNFUSED_TRACK).verdict());
+    Check bears = kit.check(CheckKind.UNFUSED_WIRE);
+    assertEquals(wire, bears.verdict());
+    assertEquals(16 * Math.sqrt(0.75) * (together == 1 ? 1 : 0.5125), bears.allowedAmount(), 1e-9);
+    assertEquals(false, ChannelKit.typical().finding().check(CheckKind.UNFUSED_WIRE).isPresent());
+    boolean fuseHelps =
+        Remedies.of(kit.inputs()).stream()
+            .anyMatch(remedy -> remedy.fit().filter(Fitted.FUSE::equals).isPresent());
+    assertEquals(track == Verdict.OVERLOADED || wire == Verdict.OVERLOADED, fuseHelps);
+  }
+
+  @Test
+  void without_fuse_and_limit_a_battery_and_its_cold_copper_decide() {
+    ChannelKit kit =
+        ChannelKit.typical()
+            .with("channels", "fuse=")
+            .with("rails", "current limit=30 A; short-circuit current=400 A");
+    assertEquals(400, kit.check(CheckKind.UNFUSED_WIRE).actualAmount(), 1e-9);
+    Check unknown =
+        kit.with("rails", "current limit=; short-circuit current=; return wire=")
+            .check(CheckKind.UNFUSED_WIRE);
+    assertEquals(Verdict.UNDECIDED, unknown.verdict());
   }
 }

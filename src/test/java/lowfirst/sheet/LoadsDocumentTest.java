@@ -268,7 +268,7 @@ class LoadsDocumentTest {
         "STAGE_VOLTAGE | FLYBACK_DIODE | | false | fit a flyback diode across the load; or join the"
             + " driver's own clamp diodes to the load's rail, and name the driver as flyback diode in"
             + " channels.csv",
-        "FUSE_CURRENT | FUSE | | false | fit fuse",
+        "FUSE_CURRENT | FUSE | | false | fit a fuse",
       })
   void a_part_to_fit_is_named_with_its_value(
       CheckKind check, Fitted part, String ohms, boolean alone, String words) {

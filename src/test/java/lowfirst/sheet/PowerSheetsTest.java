@@ -258,10 +258,10 @@ class PowerSheetsTest {
   void of_two_channels_of_one_name_each_has_its_own_finding() {
     ChannelKit one = ChannelKit.typical();
     Kit kit =
-        one.with("rails", "current limit=20 A")
+        one.with("rails", "current limit=9.5 A")
             .with("loads", "resistance=3 Ohm")
             .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
-            .with("channels.2", one.row("channels") + "; load=small; fuse=")
+            .with("channels.2", one.row("channels") + "; load=small; fuse=; trace width=4 mm")
             .kit();
     List<String> lines = Said.lines(firstPower(kit, findings(kit)));
     assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged")));
