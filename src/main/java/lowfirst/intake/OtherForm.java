@@ -84,10 +84,8 @@ final class OtherForm {
 
   /** What stands before a colon or an equals sign; empty without either. */
   private static String label(Row row) {
-    String line = line(row);
-    int colon = line.indexOf(':');
-    int end = colon < 0 ? line.indexOf('=') : colon;
-    return end < 0 ? "" : line.substring(0, end).strip();
+    String[] sides = line(row).split("[:=]", 2);
+    return sides.length < 2 ? "" : sides[0].strip();
   }
 
   private static boolean isName(TableKind kind, String cell) {

@@ -19,6 +19,9 @@ class DesignatorListTest {
           R1                          | R1
           R1,R2                       | R1 R2
           Q1, 2, 3 and 5              | Q1 Q2 Q3 Q5
+          Q3, 3                       | Q3 3
+          Q3, 2                       | Q3 2
+          1N1, 2                      | 1N1 2
           R1, 3-5, R9                 | R1 R3 R4 R5 R9
           R1, R2 ,R3                  | R1 R2 R3
           R4;R5;R6                    | R4 R5 R6
@@ -114,6 +117,26 @@ class DesignatorListTest {
     DesignatorList list = DesignatorList.parse("R1-R999999");
     assertEquals(List.of(), list.designators());
     assertEquals(1, list.faults().size());
+  }
+
+  @Test
+  void thin_and_hard_blanks_are_blanks() {
+    assertEquals(
+        List.of("R1", "R2", "R3", "R4", "R5"),
+        DesignatorList.parse("R1,\u2009R2\u202fR3,\u00a0R4\u2009\u2013\u2009R5")
+            .designators()
+            .stream()
+            .map(Designator::text)
+            .toList());
+  }
+
+  @Test
+  void a_designator_has_forty_signs_at_most() {
+    String longest = "X".repeat(39) + "1";
+    assertEquals(List.of(Designator.of(longest)), DesignatorList.parse(longest).designators());
+    assertEquals(
+        List.of("\"X" + longest.substring(0, 39) + "...\" is too long to be a designator"),
+        DesignatorList.parse("X" + longest).faults());
   }
 
   @Test

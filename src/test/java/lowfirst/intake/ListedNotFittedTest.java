@@ -53,17 +53,19 @@ class ListedNotFittedTest {
     assertEquals(1, said(BOM, list).size());
   }
 
-  @Test
-  void of_many_six_are_named() {
+  @ParameterizedTest(name = "{0} parts")
+  @CsvSource({"6, ''", "7, ' and 1 more'", "8, ' and 2 more'"})
+  void of_many_six_are_named(int parts, String more) {
     var bom = new StringBuilder("ref,value\n");
     var list = new StringBuilder("ref,x mm,y mm,DNP\n");
-    for (int i = 1; i <= 8; i++) {
+    for (int i = 1; i <= parts; i++) {
       bom.append("R").append(i).append(",1k\n");
       list.append("R").append(i).append(",").append(20 * i).append(",2,x\n");
     }
     assertEquals(
-        "this list says that R1, R2, R3, R4, R5, R6 and 2 more are not fitted, but the BOM fits"
-            + " them, and counts",
+        "this list says that R1, R2, R3, R4, R5, R6"
+            + more
+            + " are not fitted, but the BOM fits them, and counts",
         said(bom.toString(), list.toString()).get(0).message());
   }
 

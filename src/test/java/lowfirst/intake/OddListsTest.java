@@ -59,6 +59,16 @@ class OddListsTest {
   }
 
   @Test
+  void parts_in_a_column_that_is_headed_otherwise_are_words() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref,Value,Comment,Notes\nR1,10k,C1,near it\nR2,1k,C2,near it\nR3,2k,C3,near it\n");
+    assertEquals(3, items(reading).size());
+    assertTrue(!says(reading, Kind.COLUMN_AMBIGUOUS, "both name parts"));
+  }
+
+  @Test
   void two_jotted_lists_beside_each_other_are_not_read_as_one_value() {
     KitReading reading =
         bom(
@@ -222,7 +232,13 @@ class OddListsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"A;A;A", ";;", "yes;no;yes"})
+  @ValueSource(
+      strings = {
+        "A;A;A",
+        ";;",
+        "yes;no;yes",
+        "A;B;a sentence that goes on about the one or the other",
+      })
   void a_column_of_variants_that_parts_no_rows_or_says_yes_and_no_is_no_such(String cells) {
     String[] of = cells.split(";", -1);
     KitReading reading =
@@ -230,6 +246,17 @@ class OddListsTest {
             "bom.csv",
             "Ref,Value,Variant\nR1,10k," + of[0] + "\nR2,22k," + of[1] + "\nC1,1n," + of[2] + "\n");
     assertTrue(!says(reading, Kind.OPTIONAL_PART, "may say in which variants"));
+  }
+
+  @Test
+  void one_variant_that_some_parts_lack_is_asked_about_and_a_column_that_is_read_is_not() {
+    KitReading some = bom("bom.csv", "Ref,Value,Variant\nR1,10k,A\nR2,22k,\n");
+    assertTrue(says(some, Kind.OPTIONAL_PART, "may say in which variants a part is fitted (A)"));
+    KitReading heading = bom("bom.csv", "Ref,Value,Variant\nR1,10k,A\nR2,22k,A\nLamps,,\n");
+    assertTrue(!says(heading, Kind.OPTIONAL_PART, "variant"));
+    KitReading read = bom("bom.csv", "Ref,Variant Value\nR1,10k\nR2,22k\n");
+    assertEquals(2, items(read).size());
+    assertTrue(!says(read, Kind.OPTIONAL_PART, "variant"));
   }
 
   // --- what contradicts itself, or names what is plugged in

@@ -77,6 +77,30 @@ class PanelTest {
         "Q2 is placed 7 times, here and in lines 3, 5, 6, 7 and 2 more", said.get(0).message());
   }
 
+  /** Of the designators that recur, four of five must do so alike. */
+  @ParameterizedTest(name = "{0} alike and one otherwise: {1}")
+  @CsvSource({"4, true", "3, false"})
+  void a_part_that_is_placed_twice_by_mistake_hides_no_panel(int alike, boolean panel) {
+    var list = new StringBuilder(HEADER);
+    for (int i = 1; i <= alike; i++) {
+      list.append("R%d,%d,5,0,top\nR%d,%d,5,0,top\n".formatted(i, 10 * i, i, 10 * i + 100));
+    }
+    list.append("C1,5,50,0,top\nC1,6,60,0,top\n");
+    KitReading reading = KitTables.read("placements.csv", list.toString());
+    assertEquals(panel ? 1 : 0, of(reading, Kind.ROW_IGNORED).size());
+  }
+
+  @ParameterizedTest(name = "{0} times: {1}")
+  @CsvSource({"64, true", "65, false"})
+  void more_than_sixty_four_boards_are_no_panel(int times, boolean panel) {
+    var list = new StringBuilder(HEADER);
+    for (int i = 0; i < times; i++) {
+      list.append("R1,%d,5,0,top\nR2,%d,9,0,top\n".formatted(50 * i, 50 * i + 10));
+    }
+    KitReading reading = KitTables.read("placements.csv", list.toString());
+    assertEquals(panel ? 1 : 0, of(reading, Kind.ROW_IGNORED).size());
+  }
+
   @Test
   void a_panel_is_found_whatever_the_order_of_its_rows() {
     var rows = new ArrayList<>(List.of(TWO.substring(HEADER.length()).split("\n")));

@@ -26,6 +26,9 @@ class PartKindTest {
     "T1, Uncoupler 1, 1935161, '', UNKNOWN",
     "T6, Power, 1935161, '', UNKNOWN",
     "T2, BC557, '', TO-92, BIPOLAR_TRANSISTOR",
+    // R, C, L and D weigh more than a footprint, other letters less
+    "R9, see note, '', DO-41, RESISTOR",
+    "K9, see note, '', DO-41, DIODE",
     // the number of a sheet stands before the letters
     "2.R1, 10k, '', '', RESISTOR",
     "3C4, 100n, '', '', CAPACITOR",

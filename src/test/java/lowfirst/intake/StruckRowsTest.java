@@ -3,6 +3,7 @@ package lowfirst.intake;
 import static lowfirst.intake.WorkbookTest.row;
 import static lowfirst.intake.WorkbookTest.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
@@ -87,6 +88,7 @@ class StruckRowsTest {
         "in the sheet \"Sheet 1\" row 4 is struck through, but was read like the others, though a"
             + " part that is struck out may not be fitted",
         said.get(0).message());
+    assertTrue(said.get(0).remedy().startsWith("delete the row or write no"), said.toString());
   }
 
   @Test
