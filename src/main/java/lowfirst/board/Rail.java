@@ -30,4 +30,13 @@ public record Rail(
     Optional<Sourced> returnLength,
     OptionalInt returnContacts,
     Optional<Sourced> contactRating,
-    Place place) {}
+    Place place) {
+
+  /** Taken where the kit states no tolerance. */
+  public static final double ASSUMED_PERCENT = 10;
+
+  /** How far the voltage may be off either way, in per cent: stated, or assumed. */
+  public double percentOff() {
+    return tolerance.map(Sourced::asDouble).orElse(ASSUMED_PERCENT);
+  }
+}

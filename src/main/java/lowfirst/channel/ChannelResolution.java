@@ -25,7 +25,6 @@ import lowfirst.quantity.Sourced;
 
 /** Finds, for each channel of a kit, every number that its checks read: the channel by itself. */
 final class ChannelResolution {
-  private static final double SUPPLY_TOLERANCE_PERCENT = 10;
   private static final double LOAD_TOLERANCE_PERCENT = 10;
   private static final double AMBIENT_CELSIUS = 50;
   private static final double COIL_RISE_KELVIN = 60;
@@ -159,7 +158,7 @@ final class ChannelResolution {
       return Optional.empty();
     }
     double nominal = rail.voltage().get().asDouble();
-    double percent = rail.tolerance().map(Sourced::asDouble).orElse(SUPPLY_TOLERANCE_PERCENT);
+    double percent = rail.percentOff();
     Source source = rail.voltage().get().source();
     Source cited =
         rail.tolerance().isPresent()

@@ -85,7 +85,7 @@ public final class FirstPowerChecks {
   }
 
   private static double highest(Sourced volts, Rail rail) {
-    return volts.asDouble() * (1 + rail.tolerance().map(Sourced::asDouble).orElse(0.0) / 100);
+    return volts.asDouble() * (1 + rail.percentOff() / 100);
   }
 
   private void add(PowerCheck.Stage stage, String name, String how, String expect, String stop) {

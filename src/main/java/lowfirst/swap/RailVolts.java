@@ -5,8 +5,6 @@ import lowfirst.quantity.Sourced;
 
 /** How high and how low a rail may be: with its tolerance, or 10 % where it states none. */
 final class RailVolts {
-  private static final double ASSUMED_PERCENT = 10;
-
   private RailVolts() {}
 
   /** Not a number where its voltage isn't known. */
@@ -23,6 +21,6 @@ final class RailVolts {
   }
 
   private static double part(Rail rail) {
-    return rail.tolerance().map(Sourced::asDouble).orElse(ASSUMED_PERCENT) / 100;
+    return rail.percentOff() / 100;
   }
 }
