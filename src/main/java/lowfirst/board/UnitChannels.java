@@ -1,6 +1,7 @@
 package lowfirst.board;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Which output channels are on one unit of a board. */
 public final class UnitChannels {
@@ -19,9 +20,15 @@ public final class UnitChannels {
 
   /** Whether any channel of a board names the unit that it is on. */
   public static boolean isUnitNamed(Kit kit, String board) {
-    List<Unit> units = kit.board(board).map(Board::units).orElse(List.of());
-    return onBoard(kit, board).stream()
-        .anyMatch(channel -> units.stream().anyMatch(unit -> names(channel, unit)));
+    return onBoard(kit, board).stream().anyMatch(channel -> unitOf(kit, channel).isPresent());
+  }
+
+  /** The unit that a channel's name begins with; empty where it names none. */
+  public static Optional<Unit> unitOf(Kit kit, OutputChannel channel) {
+    return kit.board(channel.board()).stream()
+        .flatMap(board -> board.units().stream())
+        .filter(unit -> names(channel, unit))
+        .findFirst();
   }
 
   private static List<OutputChannel> onBoard(Kit kit, String board) {

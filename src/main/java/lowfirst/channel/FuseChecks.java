@@ -133,11 +133,15 @@ final class FuseChecks {
             : Datum.constant("share of I2t", share, Dimension.RATIO, CHART);
     return Check.of(
         CheckKind.FUSE_PULSE,
-        jouleIntegral(in.inrushAmps(), in.high(Term.INRUSH_TIME), period.low()),
+        jouleIntegral(
+            in.inrushAmps() + in.high(Term.OTHERS_ON_FUSE),
+            in.high(Term.INRUSH_TIME),
+            period.low()),
         share * in.low(Term.FUSE_MELTING),
         in.datum(Term.INRUSH),
         in.datum(Term.LOAD_CURRENT),
         in.datum(Term.SUPPLY),
+        in.datum(Term.OTHERS_ON_FUSE),
         in.datum(Term.INRUSH_TIME),
         period,
         in.datum(Term.SWITCH_ONS),

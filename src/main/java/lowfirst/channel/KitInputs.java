@@ -10,6 +10,8 @@ import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
+import lowfirst.board.Unit;
+import lowfirst.board.UnitChannels;
 import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.quantity.Source;
 
@@ -18,6 +20,8 @@ import lowfirst.quantity.Source;
  * each other: the return they share, a fuse, a driver.
  */
 public final class KitInputs {
+  private static final String NO_OTHER_ON_FUSE = "no other channel on this fuse";
+
   private final List<ChannelInputs> channels;
   private final List<RailInputs> rails;
   private final List<SupplyInputs> supplies;
@@ -87,20 +91,27 @@ public final class KitInputs {
   }
 
   /**
-   * What else the fuse carries. A board built n times has each fuse n times: only more channels on
-   * one designator than boards share it, and then the largest of them.
+   * What else the fuse carries. A board built n times has each fuse n times: channels that name
+   * their units share one only within a unit; of those that don't, only more on one designator than
+   * boards share it, and then the largest of them.
    */
   private static Datum othersOnFuse(Kit kit, ChannelInputs in, List<ChannelInputs> alone) {
     OutputChannel own = in.channel();
-    int count = kit.board(own.board()).map(Board::count).orElse(1);
+    if (own.fuse().isEmpty()) {
+      return summed(Term.OTHERS_ON_FUSE, List.of(), 0, NO_OTHER_ON_FUSE);
+    }
+    boolean named = UnitChannels.isUnitNamed(kit, own.board());
+    Optional<Unit> unit = UnitChannels.unitOf(kit, own);
     List<ChannelInputs> others =
         alone.stream()
             .filter(other -> other != in)
             .filter(other -> other.channel().board().equals(own.board()))
-            .filter(other -> own.fuse().isPresent() && other.channel().fuse().equals(own.fuse()))
+            .filter(other -> other.channel().fuse().equals(own.fuse()))
+            .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit))
             .toList();
+    int count = named ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
     int sharing = (others.size() + 1 + count - 1) / count - 1;
-    return summed(Term.OTHERS_ON_FUSE, others, sharing, "no other channel on this fuse");
+    return summed(Term.OTHERS_ON_FUSE, others, sharing, NO_OTHER_ON_FUSE);
   }
 
   private static Datum othersOnStage(ChannelInputs in, List<ChannelInputs> alone) {

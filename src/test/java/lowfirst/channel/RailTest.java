@@ -298,6 +298,27 @@ class RailTest {
     assertEquals(0, channel(THREE, "out 2").high(Term.OTHERS_ON_FUSE), "no fuse at all");
     ChannelKit other = shared.with("channels.2", "board=other");
     assertEquals(0.441, channel(other, "out 1").high(Term.OTHERS_ON_FUSE), 1e-9);
+    // two boards have the fuse twice: of three channels two share one, in their names or not
+    assertEquals(WORST / 2, channel(shared.built(2), "out 1").high(Term.OTHERS_ON_FUSE), 1e-9);
+    ChannelKit units =
+        shared
+            .built(2)
+            .with("channels", "channel=main-1.01")
+            .with("channels.2", "channel=main-2.01")
+            .with("channels.3", "channel=main-1.02");
+    assertEquals(0.441, channel(units, "main-1.01").high(Term.OTHERS_ON_FUSE), 1e-9);
+    assertEquals(0, channel(units, "main-2.01").high(Term.OTHERS_ON_FUSE), "alone on its unit");
+    ChannelKit both = units.with("channels.2", "channel=main-1.03");
+    assertEquals(
+        WORST / 2 + 0.441,
+        channel(both, "main-1.01").high(Term.OTHERS_ON_FUSE),
+        1e-9,
+        "all on one unit, and none on the other");
+    // (6.6150 A of the lamp + 1.6579 A of the others)² · 50 ms, alone in 10 s and more
+    Check pulse =
+        ChannelKit.check(
+            channel(shared, "out 3").with(Datum.missing(Term.PERIOD)), CheckKind.FUSE_PULSE);
+    assertEquals(Math.pow(0.441 * 15 + 1.5 * WORST, 2) * 0.05, pulse.actualAmount(), 1e-9);
     ChannelKit unknown = shared.with("loads.2", "resistance=");
     assertEquals(
         "the current of every load that shares it: loads.csv",
