@@ -2,6 +2,8 @@ package lowfirst.board;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which output channels are on one unit of a board. */
 public final class UnitChannels {
@@ -13,14 +15,17 @@ public final class UnitChannels {
    */
   public static List<OutputChannel> of(Kit kit, Unit unit) {
     List<OutputChannel> board = onBoard(kit, unit.board());
-    return isUnitNamed(kit, unit.board())
+    return unitNamedBoards(kit).contains(unit.board())
         ? board.stream().filter(channel -> names(channel, unit)).toList()
         : board;
   }
 
-  /** Whether any channel of a board names the unit that it is on. */
-  public static boolean isUnitNamed(Kit kit, String board) {
-    return onBoard(kit, board).stream().anyMatch(channel -> unitOf(kit, channel).isPresent());
+  /** The boards of which any channel names the unit that it is on. */
+  public static Set<String> unitNamedBoards(Kit kit) {
+    return kit.channels().stream()
+        .filter(channel -> unitOf(kit, channel).isPresent())
+        .map(OutputChannel::board)
+        .collect(Collectors.toSet());
   }
 
   /** The unit that a channel's name begins with; empty where it names none. */

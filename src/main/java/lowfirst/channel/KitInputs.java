@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
@@ -40,6 +41,7 @@ public final class KitInputs {
     List<RailInputs> rails = rails(kit, resolution, alone);
     Map<String, RailInputs> byName = new HashMap<>();
     rails.forEach(rail -> byName.putIfAbsent(rail.rail().name(), rail));
+    Set<String> named = UnitChannels.unitNamedBoards(kit);
     List<ChannelInputs> joined = new ArrayList<>();
     for (ChannelInputs in : alone) {
       Optional<RailInputs> rail = resolution.railOf(in.channel()).map(Rail::name).map(byName::get);
@@ -51,7 +53,8 @@ public final class KitInputs {
           rail.map(RailInputs::shortCircuit)
               .orElseGet(
                   () -> Datum.missing(Term.SHORT_CIRCUIT, resolution.railMissing(in.channel())));
-      joined.add(in.with(lift, intoShort, othersOnFuse(kit, in, alone), othersOnStage(in, alone)));
+      joined.add(
+          in.with(lift, intoShort, othersOnFuse(kit, named, in, alone), othersOnStage(in, alone)));
     }
     List<SupplyInputs> supplies =
         kit.supplies().stream().map(supply -> SupplyInputs.of(supply, kit, byName)).toList();
@@ -95,12 +98,12 @@ public final class KitInputs {
    * their units share one only within a unit; of those that don't, only more on one designator than
    * boards share it, and then the largest of them.
    */
-  private static Datum othersOnFuse(Kit kit, ChannelInputs in, List<ChannelInputs> alone) {
+  private static Datum othersOnFuse(
+      Kit kit, Set<String> named, ChannelInputs in, List<ChannelInputs> alone) {
     OutputChannel own = in.channel();
     if (own.fuse().isEmpty()) {
       return summed(Term.OTHERS_ON_FUSE, List.of(), 0, NO_OTHER_ON_FUSE);
     }
-    boolean named = UnitChannels.isUnitNamed(kit, own.board());
     Optional<Unit> unit = UnitChannels.unitOf(kit, own);
     List<ChannelInputs> others =
         alone.stream()
@@ -109,7 +112,8 @@ public final class KitInputs {
             .filter(other -> other.channel().fuse().equals(own.fuse()))
             .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit))
             .toList();
-    int count = named ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
+    int count =
+        named.contains(own.board()) ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
     int sharing = (others.size() + 1 + count - 1) / count - 1;
     return summed(Term.OTHERS_ON_FUSE, others, sharing, NO_OTHER_ON_FUSE);
   }

@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
@@ -14,9 +15,11 @@ import lowfirst.board.UnitChannels;
  */
 final class UnitCopies {
   private final Kit kit;
+  private final Set<String> named;
 
   UnitCopies(Kit kit) {
     this.kit = kit;
+    this.named = UnitChannels.unitNamedBoards(kit);
   }
 
   /** What may hang on the rail beyond these. */
@@ -30,7 +33,7 @@ final class UnitCopies {
 
   private int copies(OutputChannel channel) {
     int built = kit.board(channel.board()).map(Board::count).orElse(1);
-    if (built == 1 || UnitChannels.isUnitNamed(kit, channel.board())) {
+    if (built == 1 || named.contains(channel.board())) {
       return 0;
     }
     long listed =
