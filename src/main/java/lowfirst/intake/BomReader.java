@@ -35,6 +35,11 @@ final class BomReader {
       Pattern.compile(
           "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
 
+  /** A range, or letters and a number, before words. */
+  private static final Pattern LOST_RANGE =
+      Pattern.compile(
+          "(?:R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
+
   private static final Pattern SIGNS = Pattern.compile("[/&+]");
 
   private static final Pattern COUNT =
@@ -249,17 +254,13 @@ final class BomReader {
               remark,
               "if that is wrong, part the designators with commas"));
     }
-    Matcher lost = LOST.matcher(list.otherText());
-    if (lost.find()) {
+    String lost = lost(list.otherText());
+    if (!lost.isEmpty()) {
       problems.add(
           row.problem(
               Kind.DESIGNATOR_UNREADABLE,
               Column.DESIGNATORS,
-              "\""
-                  + list.otherText()
-                  + "\" was taken for words, though "
-                  + lost.group()
-                  + " stands in it",
+              "\"" + list.otherText() + "\" was taken for words, though " + lost + " stands in it",
               row.has(Column.VALUE)
                   ? "list the designators one by one, parted by commas"
                   : "list the designators one by one, parted by commas, and give values a column"
@@ -273,6 +274,13 @@ final class BomReader {
               "there are commas but no designators",
               "name the parts of this line on the board, or delete the line"));
     }
+  }
+
+  /** A designator, or a range of them, among words; empty without one. */
+  private static String lost(String words) {
+    Matcher one = LOST.matcher(words);
+    Matcher range = LOST_RANGE.matcher(words);
+    return one.find() ? one.group() : range.lookingAt() ? range.group() : "";
   }
 
   private static String description(TableRow row, DesignatorList list) {

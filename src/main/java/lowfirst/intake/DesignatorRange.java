@@ -19,7 +19,7 @@ record DesignatorRange(String letters, int first, int last, boolean repeatsLette
 
   private static final Pattern RANGE =
       Pattern.compile(
-          "(?iU)([\\p{L}_]+)(\\d{1,6})(?:\\s*(?:-{1,3}|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]>|→|至|到|から)\\s*"
+          "(?iU)([\\p{L}_]+)(\\d{1,6})(?:\\s*(?:-{1,3}|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]?>|→|至|到|から)\\s*"
               + "|\\s+(?:to|bis|thru|through|à|au|al|do|až|tot|t/m|t\\.?e\\.?m\\.?|по|до)\\s+)"
               + "([\\p{L}_]*)(\\d{1,6})");
 

@@ -37,6 +37,38 @@ final class DesignatorReader {
 
   private static final Pattern NO_NUMBER = Pattern.compile("\\D+");
 
+  /** What may end a list whose letters stand before it. */
+  private static final String BRACKETS = ")]}";
+
+  private static final Pattern SEVERAL = Pattern.compile("\\d[,;\\s]+\\p{L}");
+
+  /** One number after another without letters: R1/2/3. */
+  private static final Pattern NUMBERS_BEHIND =
+      Pattern.compile("([\\p{L}_]{1,4})(\\d{1,4})((?:\\s*[/&+]\\s*\\d{1,4})+)");
+
+  /** R[1-4], R{1..4}, R 1-4. */
+  private static final Pattern RANGE_APART =
+      Pattern.compile(
+          "([\\p{L}_]{1,4})(?:\\s*[\\[{(]\\s*(\\d[^\\[\\]{}()]*)[\\]})]|\\s+(\\d{1,4}\\s*[-–]\\s*\\d{1,4}))");
+
+  /** The units of one part: U1A-D, U1A/B. */
+  private static final Pattern UNITS =
+      Pattern.compile("([\\p{L}_]{1,4}\\d{1,4})([A-Ha-h])([-–/+&])([A-Ha-h])");
+
+  /** R1.R2, of which no letters differ: A1.R5 is a name. */
+  private static final Pattern DOTTED = Pattern.compile("([A-Z]{1,3})\\d{1,4}(?:\\.\\1\\d{1,4})+");
+
+  /** Signs of notes around a designator. */
+  private static final Pattern MARKED = Pattern.compile("[*†‡]*([\\p{L}_]{1,4}\\d{1,5})[*†‡!]*");
+
+  private static final Pattern AND_SO_ON =
+      Pattern.compile("(?iU)etc\\.?|usw\\.?|и т\\.?\\s?д\\.?|\\.{2,}|…");
+
+  /** R1=10k, R1-10k. */
+  private static final Pattern WITH_VALUE =
+      Pattern.compile(
+          "([\\p{L}_]{1,4}\\d{1,4})\\s*[-=:]\\s*\\d+(?:[.,]\\d+)?\\s?[kKMRnpuµΩ]\\w{0,4}");
+
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
@@ -59,8 +91,28 @@ final class DesignatorReader {
     Optional<StatedCount> count = StatedCount.in(written);
     String cell = count.isPresent() ? count.get().designators() : written;
     var reader = new DesignatorReader();
-    reader.parts(cell);
+    boolean bracketed = cell.length() <= LONGEST && BRACKETS.indexOf(last(cell)) >= 0;
+    if (bracketed && RANGE_APART.matcher(cell).matches()) {
+      reader.words(cell);
+    } else {
+      reader.parts(bare(cell));
+    }
     return reader.list(count.isPresent() ? count.get().parts() : 0);
+  }
+
+  private static char last(String cell) {
+    return cell.isEmpty() ? ' ' : cell.charAt(cell.length() - 1);
+  }
+
+  /** Without brackets around all of it. */
+  private static String bare(String cell) {
+    int last = cell.length() - 1;
+    boolean within =
+        last > 0
+            && (cell.charAt(0) == '(' && cell.charAt(last) == ')'
+                || cell.charAt(0) == '[' && cell.charAt(last) == ']')
+            && cell.indexOf(cell.charAt(0), 1) < 0;
+    return within && SEVERAL.matcher(cell).find() ? cell.substring(1, last) : cell;
   }
 
   private void parts(String cell) {
@@ -98,6 +150,10 @@ final class DesignatorReader {
     endsEmpty = text.isEmpty();
     if (text.isEmpty()) {
       empties++;
+    } else if (text.length() > 2
+        && text.charAt(0) == '"'
+        && text.charAt(text.length() - 1) == '"') {
+      part(text.substring(1, text.length() - 1).strip());
     } else if (!Cells.isNone(text)) {
       words(text.indexOf(' ') < 0 ? text : SPACED_DASH.matcher(text).replaceAll("$1$2"));
     }
@@ -115,7 +171,9 @@ final class DesignatorReader {
             || range(text)
             || joined(text)
             || respelt(text)
-            || remarked(text);
+            || spread(text)
+            || remarked(text)
+            || strange(text);
     if (!told) {
       spaced(text);
     }
@@ -153,6 +211,10 @@ final class DesignatorReader {
     return true;
   }
 
+  private String lastText() {
+    return designators.get(designators.size() - 1).text();
+  }
+
   private boolean date(String text) {
     boolean date = SpreadsheetDate.wasDesignator(text);
     if (date) {
@@ -168,6 +230,14 @@ final class DesignatorReader {
       return false;
     }
     DesignatorRange range = found.get();
+    String base = range.letters() + range.first() + "-";
+    boolean pins = !designators.isEmpty() && lastText().startsWith(base);
+    if (!range.repeatsLetters()
+        && (pins || range.last() == range.first() && word.startsWith(base))) {
+      // J1-1, J1-2: places of one part.
+      add(word);
+      return true;
+    }
     if (range.isSlip()) {
       faults.add("the range \"" + word + "\" runs from " + range.first() + " to " + range.last());
       return true;
@@ -181,17 +251,91 @@ final class DesignatorReader {
     return true;
   }
 
-  /** R8 and R9, R8/R9: only where every piece is a designator by itself. */
+  /** R8 and R9, R8/R9: only where every piece is a designator by itself, or a range. */
   private boolean joined(String text) {
-    String[] pieces = text.length() > 200 ? new String[0] : AND.split(text);
-    if (pieces.length < 2 || !List.of(pieces).stream().allMatch(DesignatorSpelling::isPlain)) {
+    String[] pieces =
+        text.length() > 200
+            ? new String[0]
+            : DOTTED.matcher(text).matches() ? text.split("\\.") : AND.split(text);
+    if (pieces.length < 2 || !List.of(pieces).stream().allMatch(DesignatorReader::isWhole)) {
       return false;
     }
     remarks.add("\"" + text + "\" was read as " + pieces.length + " designators");
     for (String piece : pieces) {
-      add(piece);
+      words(piece);
     }
     return true;
+  }
+
+  private static boolean isWhole(String piece) {
+    return DesignatorSpelling.isPlain(piece)
+        || DesignatorRange.in(piece).filter(DesignatorRange::repeatsLetters).isPresent();
+  }
+
+  /** R[1-4], R 1-4, R1/2/3, U1A-D: letters said once for all numbers, or a number for all units. */
+  private boolean spread(String text) {
+    if (text.length() > LONGEST) {
+      return false;
+    }
+    Matcher apart = RANGE_APART.matcher(text);
+    Matcher behind = NUMBERS_BEHIND.matcher(text);
+    Matcher units = UNITS.matcher(text);
+    var names = new ArrayList<String>();
+    if (apart.matches()) {
+      String numbers = apart.group(2) == null ? apart.group(3) : apart.group(2);
+      for (String piece : numbers.split("[,;]")) {
+        names.add(apart.group(1) + piece.strip());
+      }
+      if (!names.stream().allMatch(DesignatorReader::isNumbered)) {
+        return false;
+      }
+    } else if (behind.matches()) {
+      names.add(behind.group(1) + behind.group(2));
+      for (String number : behind.group(3).split("\\D+")) {
+        if (!number.isEmpty()) {
+          names.add(behind.group(1) + number);
+        }
+      }
+    } else if (units.matches() && units.group(2).compareTo(units.group(4)) < 0) {
+      boolean all = "-–".contains(units.group(3));
+      char last = units.group(4).charAt(0);
+      for (char unit = units.group(2).charAt(0); unit <= last; unit += all ? 1 : last - unit) {
+        names.add(units.group(1) + unit);
+        if (unit == last) {
+          break;
+        }
+      }
+    } else {
+      return false;
+    }
+    remarks.add("\"" + text + "\" was read as " + String.join(", ", names));
+    names.forEach(this::words);
+    return true;
+  }
+
+  private static boolean isNumbered(String name) {
+    return DesignatorSpelling.isPlain(name) || DesignatorRange.in(name).isPresent();
+  }
+
+  /** What would else be taken for a name: marks of notes, a value, and so on. */
+  private boolean strange(String text) {
+    Matcher marked = MARKED.matcher(text);
+    if (marked.matches() && marked.group(1).length() < text.length()) {
+      remarks.add("\"" + text + "\" was read as " + marked.group(1));
+      add(marked.group(1));
+      return true;
+    }
+    Matcher value = WITH_VALUE.matcher(text);
+    if (value.matches()) {
+      faults.add("\"" + text + "\" holds a value beside the designator");
+      add(value.group(1));
+      return true;
+    }
+    boolean more = !designators.isEmpty() && AND_SO_ON.matcher(text).matches();
+    if (more) {
+      faults.add("\"" + text + "\" stands for designators that are not named");
+    }
+    return more;
   }
 
   /** (R8), R 8. */
@@ -234,6 +378,13 @@ final class DesignatorReader {
       for (String word : words) {
         word(word);
       }
+      // One that names parts, such as (not D5), is not passed over.
+      REMARK
+          .matcher(text)
+          .results()
+          .map(remark -> remark.group(1).strip())
+          .filter(remark -> BomReader.LOST.matcher(remark).find())
+          .forEach(others::add);
     } else {
       others.add(text);
     }

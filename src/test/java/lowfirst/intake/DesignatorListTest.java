@@ -30,6 +30,24 @@ class DesignatorListTest {
           R1 - R3                     | R1 R2 R3
           R1 -- R3                    | R1 R2 R3
           R1---R3, R7                 | R1 R2 R3 R7
+          R1>R3                       | R1 R2 R3
+          R[1-3]                      | R1 R2 R3
+          R{1..3}, C4                 | R1 R2 R3 C4
+          R[1,2,5]                    | R1 R2 R5
+          LED 1-3                     | LED1 LED2 LED3
+          R1/2/5                      | R1 R2 R5
+          R1&2                        | R1 R2
+          R1.R2.R5                    | R1 R2 R5
+          A1.R5                       | A1.R5
+          R1-R3/R6                    | R1 R2 R3 R6
+          U1A-D                       | U1A U1B U1C U1D
+          IC1a/b                      | IC1a IC1b
+          D1A-K                       | D1A-K
+          (R1, R2)                    | R1 R2
+          [R1; R2]                    | R1 R2
+          "R1","R2"                   | R1 R2
+          R1*, R2                     | R1 R2
+          J1-1, J1-2                  | J1-1 J1-2
           R9–R11                      | R9 R10 R11
           R1..R3                      | R1 R2 R3
           R1 to R3                    | R1 R2 R3
@@ -82,6 +100,20 @@ class DesignatorListTest {
     assertEquals(
         names, String.join(" ", list.designators().stream().map(Designator::text).toList()));
     assertEquals(remark, list.otherText());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "'R1, R2, etc.', R1 R2, '\"etc.\" stands for designators that are not named'",
+    "'R1, R2, ...', R1 R2, '\"...\" stands for designators that are not named'",
+    "R1=10k, R1, '\"R1=10k\" holds a value beside the designator'",
+    "R1 - 4.7k, R1, '\"R1-4.7k\" holds a value beside the designator'",
+  })
+  void what_is_no_name_of_a_part_is_a_fault(String cell, String names, String fault) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(
+        names, String.join(" ", list.designators().stream().map(Designator::text).toList()));
+    assertEquals(List.of(fault), list.faults());
   }
 
   @ParameterizedTest
