@@ -48,6 +48,11 @@ record FirstLook(
     return new FirstLook(x, y, pointGroups, commaGroups, sides);
   }
 
+  /** The same where commas part groups. */
+  FirstLook withCommaGroups() {
+    return new FirstLook(x, y, pointGroups, true, sides);
+  }
+
   /** The bare numbers alone. */
   static double[] bare(double[] numbers) {
     return Arrays.stream(numbers).filter(number -> !Double.isNaN(number)).toArray();

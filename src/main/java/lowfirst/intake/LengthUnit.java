@@ -152,6 +152,14 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
     return Numbers.plain(x * scale) + " x " + Numbers.plain(y * scale) + " mm";
   }
 
+  /** Whether the parts would stand closer together than through-hole parts can. */
+  boolean isCrowded(FirstLook look) {
+    double[] bareX = FirstLook.bare(look.x());
+    double wide = span(bareX) * Lengths.millimetres(x);
+    double high = span(FirstLook.bare(look.y())) * Lengths.millimetres(y);
+    return bareX.length > 1 && wide * high / bareX.length < LEAST_ROOM;
+  }
+
   private static double span(double[] numbers) {
     double least = Double.MAX_VALUE;
     double most = -Double.MAX_VALUE;

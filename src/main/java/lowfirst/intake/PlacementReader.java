@@ -24,6 +24,9 @@ final class PlacementReader {
   private static final Pattern TURN =
       Pattern.compile("(?i)[SM]{0,2}R([+-]?\\d{1,3}(?:[.,]\\d{1,6})?)");
 
+  /** No export turns a part more than twice. */
+  private static final double MOST_DEGREES = 720;
+
   private final Table table;
   private final double scaleX;
   private final double scaleY;
@@ -40,10 +43,14 @@ final class PlacementReader {
   private final Map<String, String> values = new HashMap<>();
   private final Map<String, Boolean> leftOut = new HashMap<>();
   private final Map<Designator, Place> notFitted = new HashMap<>();
+  private final int partsOfDegree;
+  private double widest = MOST_DEGREES;
+  private TableRow widestRow;
   private TableRow firstWithoutSide;
   private int withoutSide;
 
-  private PlacementReader(Table table, LengthUnit unit, FirstLook look) {
+  private PlacementReader(Table table, LengthUnit unit, FirstLook look, int partsOfDegree) {
+    this.partsOfDegree = partsOfDegree;
     this.table = table;
     this.look = look;
     this.placements = new ArrayList<>(table.rows().size());
@@ -72,12 +79,17 @@ final class PlacementReader {
 
   /** The placements of a table whose columns are known. */
   static Placements in(Table table, ColumnMap map) {
-    FirstLook look = FirstLook.at(table);
-    LengthUnit unit = LengthUnit.of(table, map, look);
-    var reader = new PlacementReader(table, unit, look);
-    for (int i = 0; i < table.rows().size(); i++) {
-      reader.readRow(i, table.rows().get(i));
+    FirstLook first = FirstLook.at(table);
+    LengthUnit unit = LengthUnit.of(table, map, first);
+    Optional<Thousands> thousands = Thousands.in(table, unit, first);
+    FirstLook look = thousands.isPresent() ? first.withCommaGroups() : first;
+    PlacementReader degrees = read(table, unit, look, 1);
+    int parts = partsOfDegree(degrees.widest);
+    PlacementReader reader = parts == 1 ? degrees : read(table, unit, look, parts);
+    if (parts > 1) {
+      reader.problems.add(partsGuessed(degrees.widestRow, parts));
     }
+    thousands.map(Thousands::said).ifPresent(reader.problems::add);
     reader.problems.addAll(unit.problems());
     reader.hashed.said().ifPresent(reader.problems::add);
     if (!reader.pair.isEmpty()) {
@@ -95,13 +107,43 @@ final class PlacementReader {
         reader.notFitted);
   }
 
+  private static PlacementReader read(
+      Table table, LengthUnit unit, FirstLook look, int partsOfDegree) {
+    var reader = new PlacementReader(table, unit, look, partsOfDegree);
+    for (int i = 0; i < table.rows().size(); i++) {
+      reader.readRow(i, table.rows().get(i));
+    }
+    return reader;
+  }
+
+  /** Into how many parts a degree was cut, told by the widest angle: 2700 is in tenths. */
+  private static int partsOfDegree(double widest) {
+    if (widest <= MOST_DEGREES) {
+      return 1;
+    }
+    return widest <= 3600 ? 10 : widest <= 36_000 ? 100 : widest <= 360_000 ? 1000 : 1;
+  }
+
+  private static Problem partsGuessed(TableRow row, int parts) {
+    return row.problem(
+        Kind.COLUMN_GUESSED,
+        Column.ROTATION,
+        "\""
+            + row.text(Column.ROTATION)
+            + "\" is more than two turns, so all angles were divided by "
+            + parts,
+        "if that is wrong, write degrees, such as 90");
+  }
+
   private Problem sideNotSaid() {
     return firstWithoutSide.problem(
         Kind.COLUMN_GUESSED,
         Column.SIDE,
         withoutSide == 1
-            ? "the row names no side, so the part was taken for one on the top"
-            : "from here on " + withoutSide + " rows name no side; they were taken for the top",
+            ? "the row names no side, or both, so the part was taken for one on the top"
+            : "from here on "
+                + withoutSide
+                + " rows name no side, or both; they were taken for the top",
         "if that is wrong, write bottom into the cell");
   }
 
@@ -264,7 +306,11 @@ final class PlacementReader {
       }
       bare = reading.value().get().asDouble();
     }
-    double turned = bare % 360;
+    if (Math.abs(bare) > widest) {
+      widest = Math.abs(bare);
+      widestRow = row;
+    }
+    double turned = bare / partsOfDegree % 360;
     return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
   }
 
@@ -308,18 +354,28 @@ final class PlacementReader {
     }
     Optional<Side> side =
         text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, SideWords::side);
-    if (side.isEmpty() && Cells.isNone(text)) {
+    if (side.isEmpty() && (Cells.isNone(text) || SideWords.areBoth(text))) {
       return Optional.of(sideNotNamed(row));
     }
     if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {
-      problems.add(
-          row.problem(
-              Kind.CELL_UNREADABLE,
-              Column.SIDE,
-              "\"" + text + "\" names no side of the board",
-              "write top or bottom"));
+      problems.add(noSide(row, text));
     }
     return side;
+  }
+
+  private static Problem noSide(TableRow row, String text) {
+    if (SideWords.isNeither(text)) {
+      return row.problem(
+          Kind.ROW_IGNORED,
+          Column.SIDE,
+          "\"" + text + "\" says that the part is not on the board, so its row was left out",
+          "if it is on the board, write top or bottom");
+    }
+    return row.problem(
+        Kind.CELL_UNREADABLE,
+        Column.SIDE,
+        "\"" + text + "\" names no side of the board",
+        "write top or bottom, where its body sits");
   }
 
   private Side sideNotNamed(TableRow row) {

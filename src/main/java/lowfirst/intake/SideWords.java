@@ -158,10 +158,46 @@ final class SideWords {
   private static final Set<String> NO =
       Set.of("no", "n", "false", "0", "", "-", "nein", "non", "nao", "nie");
 
+  /** Of a part through the board, or in all layers of its drawing. */
+  private static final Set<String> BOTH =
+      keys(
+          "both",
+          "all",
+          "both sides",
+          "all layers",
+          "multi layer",
+          "through",
+          "through hole",
+          "top bottom",
+          "top and bottom",
+          "beide",
+          "beidseitig",
+          "alle",
+          "les deux",
+          "ambos",
+          "entrambi",
+          "обе",
+          "双面",
+          "两面",
+          "両面");
+
+  private static final Set<String> NEITHER =
+      keys("offboard", "off board", "not on board", "outside", "unplaced", "not placed", "extern");
+
   /** A longer text is prose. */
   private static final int LONGEST = 60;
 
   private SideWords() {}
+
+  /** Whether a cell names both sides. */
+  static boolean areBoth(String text) {
+    return text.length() <= LONGEST && BOTH.contains(HeaderWords.key(text));
+  }
+
+  /** Whether a cell says that the part is not on the board. */
+  static boolean isNeither(String text) {
+    return text.length() <= LONGEST && NEITHER.contains(HeaderWords.key(text));
+  }
 
   /** Spelt as cells are compared; a sign alone stays what it is. */
   private static Set<String> keys(String... words) {

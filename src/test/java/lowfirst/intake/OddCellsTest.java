@@ -594,4 +594,99 @@ class OddCellsTest {
     assertEquals(Optional.empty(), DescriptionWords.typeNumberIn("1N4007"));
     assertEquals(Optional.empty(), DescriptionWords.typeNumberIn("plain words only"));
   }
+
+  // --- what only all cells together tell
+
+  /** As decimals the two parts would be 0.03 mm apart. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Ref;X (mil);Y (mil) | R1;1,200;3,400 | R2;500;2,000",
+        "Ref;Position (mil);Rot | R1;1,200,3,400;0 | R2;1,500,2,000;90"
+      })
+  void commas_that_can_only_part_thousands_are_so_read_and_said(
+      String header, String first, String second) {
+    KitReading reading =
+        KitTables.read("placements.csv", header + "\n" + first + "\n" + second + "\n");
+    assertEquals("R1 30.48 86.36", places(reading).get(0));
+    assertEquals(
+        1,
+        messages(reading, Kind.COLUMN_GUESSED).stream()
+            .filter(said -> said.startsWith("\"1,200\" was read as 1200"))
+            .count());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Ref;X (mm);Y (mm) | R1;1,200;3,400 | R2;50,500;2,000",
+        "Ref;X (mil);Y (mil) | R1;1,200;3,400 | R2;0,500;2,000",
+        "Ref;X (mil);Y (mil) | R1;1,200;3,400 | R2;1,25;2,000"
+      })
+  void other_commas_stay_decimal(String header, String first, String second) {
+    KitReading reading =
+        KitTables.read("placements.csv", header + "\n" + first + "\n" + second + "\n");
+    assertEquals(
+        List.of(),
+        messages(reading, Kind.COLUMN_GUESSED).stream()
+            .filter(said -> said.contains("was read as 1200"))
+            .toList());
+  }
+
+  @ParameterizedTest(name = "{0}, {1}, {2}")
+  @CsvSource({
+    "0, 900, 2700, 0 90 270, 1",
+    "9000, 0, 27000, 90 0 270, 1",
+    "180000, 0, 90000, 180 0 90, 1",
+    "90, 450, -90, 90 90 270, 0",
+    "720, 0, 360, 0 0 0, 0"
+  })
+  void angles_in_parts_of_a_degree_are_read_and_said(
+      String one, String two, String three, String degrees, int said) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X mm,Y mm,Rot\nR1,10,20,%s\nR2,50,10,%s\nC1,30,10,%s\n"
+                .formatted(one, two, three));
+    assertEquals(
+        degrees,
+        String.join(
+            " ",
+            reading.kit().boards().get(0).placements().stream()
+                .map(placed -> Math.round(placed.rotationDegrees()) + "")
+                .toList()));
+    assertEquals(
+        said,
+        messages(reading, Kind.COLUMN_GUESSED).stream()
+            .filter(message -> message.contains("more than two turns"))
+            .count());
+  }
+
+  // --- sides that are none of the two
+
+  @ParameterizedTest
+  @CsvSource({"both", "all", "Multi-Layer", "Top/Bottom", "beide", "両面"})
+  void a_part_on_both_sides_is_taken_for_one_on_the_top_and_said(String side) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref,X mm,Y mm,Side\nR1,10,20,bottom\nR2,50,10," + side + "\n");
+    assertEquals(
+        List.of(Side.BOTTOM, Side.TOP),
+        reading.kit().boards().get(0).placements().stream().map(Placement::side).toList());
+    assertEquals(
+        List.of("the row names no side, or both, so the part was taken for one on the top"),
+        messages(reading, Kind.COLUMN_GUESSED));
+  }
+
+  @Test
+  void a_part_that_is_not_on_the_board_is_left_out_and_said() {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref,X mm,Y mm,Side\nR1,10,20,top\nM1,50,10,off-board\n");
+    assertEquals(List.of("R1 10.0 20.0"), places(reading));
+    assertEquals(
+        List.of("\"off-board\" says that the part is not on the board, so its row was left out"),
+        messages(reading, Kind.ROW_IGNORED));
+  }
 }
