@@ -28,6 +28,9 @@ final class CellShapes {
   /** So many digits behind letters that no kind of part has are a type number's. */
   private static final int TYPE_DIGITS = 3;
 
+  /** No designator has more. */
+  private static final int MOST_DIGITS = 4;
+
   private static final Pattern MOUNTING =
       Pattern.compile(
           "(?i)smd|smt|tht|pth|th|(through|thru)[- ]?hole|surface[- ]?mount(ed)?|leaded");
@@ -56,7 +59,7 @@ final class CellShapes {
   }
 
   /** No number of a row, no type number such as BC547 or 1N4148, no words as of prose. */
-  private static boolean mayName(String text) {
+  static boolean mayName(String text) {
     DesignatorList list = DesignatorList.parse(text);
     if (list.designators().isEmpty() || !list.otherText().isEmpty()) {
       return BomReader.LOST.matcher(text).find();
@@ -66,8 +69,8 @@ final class CellShapes {
     if (digits == 0 || Character.isDigit(first.charAt(0))) {
       return digits == 0 && first.chars().noneMatch(Character::isLowerCase);
     }
-    return digits < TYPE_DIGITS
-        || PartKindWords.byLetters(list.designators().get(0).prefix()).isPresent();
+    boolean known = PartKindWords.byLetters(list.designators().get(0).prefix()).isPresent();
+    return digits < TYPE_DIGITS || (known && digits <= MOST_DIGITS);
   }
 
   /** The share of the filled cells that are whole numbers. */
@@ -78,6 +81,11 @@ final class CellShapes {
   /** The share of the filled cells that are numbers or lengths. */
   static double numberShare(List<Row> rows, int cell) {
     return share(rows, cell, text -> NUMBER.matcher(text).matches());
+  }
+
+  /** The share of the filled cells that are addresses of pages. */
+  static double linkShare(List<Row> rows, int cell) {
+    return share(rows, cell, text -> text.contains("://"));
   }
 
   /** The share of the filled cells that name a side of the board. */

@@ -166,13 +166,14 @@ final class HeaderlessMatch {
     tell(
         Column.VALUE, value >= 0 ? value : first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
-    // Prices are none.
+    // Prices and links are none.
     tell(
         Column.PART_TYPE,
         first(
             cell ->
                 CellShapes.filledShare(rows, cell) > 0.3
-                    && CellShapes.numberShare(rows, cell) < 0.9));
+                    && CellShapes.numberShare(rows, cell) < 0.9
+                    && CellShapes.linkShare(rows, cell) < 0.5));
   }
 
   private void tellPlacements() {

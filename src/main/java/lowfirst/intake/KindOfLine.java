@@ -38,7 +38,7 @@ final class KindOfLine {
     boolean counted = value.isEmpty() || PINS.matcher(value).matches();
     boolean holds = counted && described.filter(HOLDERS::contains).isPresent();
     guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
-    if (value.isEmpty() && described.isEmpty()) {
+    if (described.isEmpty() && !cells.get(PartTypeReader.NUMBER).contains("://")) {
       guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
     }
     guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.OTHER_TEXT)), PartKindGuess.WEAK);

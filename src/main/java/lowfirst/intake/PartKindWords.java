@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.PartKind;
 
@@ -22,6 +23,8 @@ final class PartKindWords {
 
   /** Longer texts are prose; their start says what the part is. */
   private static final int LONGEST = 300;
+
+  private static final Pattern WITH = Pattern.compile("(?i) (?:with|mit|avec|con|com|met) ");
 
   private final Map<String, List<Rule>> rules = new HashMap<>();
   private final Map<String, PartKind> letters = new HashMap<>();
@@ -55,9 +58,12 @@ final class PartKindWords {
     }
   }
 
-  /** By the words of a value or description. */
+  /** By the words of a value or description; what a part comes with says less than what it is. */
   static Optional<PartKind> byWords(String text) {
-    return TABLE.found("words", text);
+    Matcher with = WITH.matcher(text);
+    return with.find() && with.start() < LONGEST
+        ? TABLE.found("words", text.substring(0, with.start())).or(() -> TABLE.found("words", text))
+        : TABLE.found("words", text);
   }
 
   /** By a footprint or package name. */

@@ -214,7 +214,10 @@ record PartLines(List<Row> rows, int read, boolean signed, List<Row> named, List
     String words = line.group("words");
     int closed = words.indexOf(')');
     boolean torn = closed >= 0 && (words.indexOf('(') < 0 || closed < words.indexOf('('));
-    return !(words.isEmpty() && isCounted(line)) && !words.startsWith("/ ") && !torn;
+    return !(words.isEmpty() && isCounted(line))
+        && !words.startsWith("/ ")
+        && !torn
+        && CellShapes.mayName(line.group("names"));
   }
 
   private static String bare(String line) {

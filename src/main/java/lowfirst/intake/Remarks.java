@@ -26,6 +26,10 @@ final class Remarks {
   /** Marks of bold text. */
   private static final Pattern STARS = Pattern.compile("^[*_]+|[*_]+$");
 
+  /** A designator, and behind a blank more that has digits: no sentence goes on so. */
+  private static final Pattern TORN =
+      Pattern.compile("[A-Z]{1,4}\\d{1,4}[\\s;|]+\\d\\S*[\\s;|]+\\S");
+
   /** A heading that counts the parts below it. */
   private static final Pattern COUNTED = Pattern.compile("(?U)[\\p{L} ]{3,40}\\((\\d{1,4})\\)");
 
@@ -70,7 +74,17 @@ final class Remarks {
             || header.index() < 0
             || SENTENCE.matcher(first).find()
             || (row.size() == 1 && first.chars().noneMatch(Character::isDigit));
-    if (tells && alone) {
+    if (alone && header.uses().size() >= 3 && TORN.matcher(first).lookingAt()) {
+      return Optional.of(
+          new Problem(
+              Kind.ROW_LENGTH,
+              place,
+              "all of the row stands in one cell (\""
+                  + shortened(first)
+                  + "\"), so it was not read",
+              "part its cells as in the other rows"));
+    }
+    if (alone && (tells || FittedSigns.leaveOut(first))) {
       return Optional.of(ignored(place, "this looks like a remark (\"" + shortened(first) + "\")"));
     }
     return isHeading(kind, header, row)

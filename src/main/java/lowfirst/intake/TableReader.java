@@ -44,6 +44,7 @@ final class TableReader {
     }
     TextOfFile text =
         TextOfFile.of(file, bytes)
+            .with(ZeroWidthSigns::dropped)
             .with(WideSigns::plain)
             .with(OddQuotes::plain)
             .with(PipeTable::plain);

@@ -516,4 +516,68 @@ class OddListsTest {
     KitReading reading = bom("bom.csv", text.formatted(designator, value, pack, words));
     assertEquals(kind, items(reading).get(0).partType().kind());
   }
+
+  // --- rows that would be lost
+
+  @Test
+  void a_row_whose_tabs_became_blanks_is_said_and_prose_is_not() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Ref\tQty\tValue\tMaker\nR1\t1\t10k\tAB\nIC7 1 8-pin socket ABC8 AB\nC1\t1\t1n\tAB\n"
+                + "R1 is the hot one\n");
+    assertEquals("[1 [R1] 10k, 1 [C1] 1n]", shown(reading));
+    assertEquals(
+        List.of(3),
+        of(reading, Kind.ROW_LENGTH).stream().map(said -> said.place().line()).toList());
+  }
+
+  @Test
+  void a_heading_of_what_is_not_fitted_below_two_columns_is_no_part() {
+    KitReading reading = bom("bom.csv", "Part,Value\nR1,1k\nR2,10k\nDNP,\nC1,1n\n");
+    assertEquals("[1 [R1] 1k, 1 [R2] 10k, 1 [C1] 1n]", shown(reading));
+    assertEquals(List.of(true, true, false), items(reading).stream().map(Item::isFitted).toList());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'R1-R4: 4', R1-R4", "'D1-D8 (not D5)', D5", "'R1-R4 except R3', R3"})
+  void a_range_among_words_is_not_lost(String cell, String named) {
+    KitReading reading = bom("bom.csv", "Ref,Value\n\"" + cell + "\",10k\nC1,1n\n");
+    assertTrue(
+        says(reading, Kind.DESIGNATOR_UNREADABLE, "though " + named + " stands in it"),
+        reading.problems().toString());
+  }
+
+  @Test
+  void signs_without_width_are_dropped() {
+    assertEquals(
+        "[2 [R1, R2] 10k]", shown(bom("bom.csv", "Ref,Value\n\"R1\u200b, \u200bR2\",1\u00ad0k\n")));
+  }
+
+  @Test
+  void type_numbers_head_no_lines_of_a_list() {
+    KitReading reading = bom("bom.txt", "1x MCP602 op-amp\n1x UF4007 diode\n2x LM358 op-amp\n");
+    assertEquals(List.of(), items(reading));
+    assertTrue(says(reading, Kind.HEADER_NOT_FOUND, "no line names parts on the board"));
+  }
+
+  @Test
+  void a_name_beside_the_value_is_the_type() {
+    KitReading reading =
+        bom("bom.csv", "RefDes,Name,Value,Quantity\nQ1,ZX9012,,1\nJ1,Screw Terminal 10P,,1\n");
+    assertEquals("ZX9012", items(reading).get(0).partType().typeNumber());
+    assertEquals(PartKind.SCREW_TERMINAL, items(reading).get(1).partType().kind());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "RTC, clock module with battery, MODULE",
+    "DC_IN, DC jack with internal switch, CONNECTOR",
+    "K1, socket for relay, SOCKET",
+  })
+  void what_a_part_comes_with_is_not_what_it_is(String designator, String words, PartKind kind) {
+    KitReading reading =
+        bom("bom.csv", "Ref;Value;Description\n" + designator + ";;" + words + "\n");
+    assertEquals(kind, items(reading).get(0).partType().kind());
+  }
 }
