@@ -298,11 +298,11 @@ final class DesignatorReader {
       }
     } else if (units.matches() && units.group(2).compareTo(units.group(4)) < 0) {
       boolean all = "-–".contains(units.group(3));
-      char last = units.group(4).charAt(0);
-      for (char unit = units.group(2).charAt(0); unit <= last; unit += all ? 1 : last - unit) {
-        names.add(units.group(1) + unit);
-        if (unit == last) {
-          break;
+      int first = units.group(2).charAt(0);
+      int last = units.group(4).charAt(0);
+      for (int unit = first; unit <= last; unit++) {
+        if (all || unit == first || unit == last) {
+          names.add(units.group(1) + (char) unit);
         }
       }
     } else {
