@@ -104,7 +104,9 @@ final class Lowfirst implements Runnable {
   private static int outputLost(Surroundings surroundings) {
     surroundings
         .err()
-        .println("lowfirst: not all of the output could be written; is the disk full?");
+        .println(
+            "lowfirst: not all of the output could be written: the disk is full, or its reader"
+                + " stopped early");
     return ExitStatus.CANNOT_READ_OR_WRITE;
   }
 

@@ -75,7 +75,9 @@ class LowfirstTest {
 
     assertEquals(3, run(full, "code", "104K"));
     assertEquals(
-        "lowfirst: not all of the output could be written; is the disk full?", told().strip());
+        "lowfirst: not all of the output could be written: the disk is full, or its reader"
+            + " stopped early",
+        told().strip());
   }
 
   @Test
