@@ -56,7 +56,7 @@ final class SideBySide {
     int read = header.cellOf(Column.DESIGNATORS);
     List<Row> below = cut.rows().subList(header.index() + 1, cut.rows().size());
     int width = below.stream().limit(Cut.SEARCHED).mapToInt(Row::size).max().orElse(0);
-    return IntStream.range(read + 1, read < 0 ? 0 : width - 1)
+    return IntStream.range(read + 1, read < 0 ? 0 : width)
         .filter(cell -> mayName(header, cell) && namesOthers(below, read, cell))
         .mapToObj(
             cell ->

@@ -110,24 +110,40 @@ final class FuzzedKit {
     LoadFindings.of(inputs);
   }
 
-  private static byte[] workbook(byte[] sheet) {
-    String relations =
-        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
-            + "<Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/"
-            + "relationships/";
+  /** A spreadsheet file of one sheet, in which style 1 is struck through. */
+  static byte[] workbook(byte[] sheet) {
+    String container = "http://schemas.openxmlformats.org/package/2006/";
+    String document = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    String main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    String related = "<Relationships xmlns=\"" + container + "relationships\">%s</Relationships>";
+    String relation = "<Relationship Id=\"%1$s\" Type=\"" + document + "/%2$s\" Target=\"%3$s\"/>";
     Map<String, byte[]> parts = new TreeMap<>();
     parts.put(
+        "[Content_Types].xml",
+        text(
+            "<Types xmlns=\""
+                + container
+                + "content-types\"><Override PartName=\"/xl/styles.xml\" ContentType=\""
+                + "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/></Types>"));
+    parts.put(
         "_rels/.rels",
-        text(relations + "officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>"));
+        text(related.formatted(relation.formatted("r1", "officeDocument", "xl/workbook.xml"))));
     parts.put(
         "xl/_rels/workbook.xml.rels",
-        text(relations + "worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>"));
+        text(
+            related.formatted(
+                relation.formatted("r1", "worksheet", "worksheets/sheet1.xml")
+                    + relation.formatted("r2", "styles", "styles.xml"))));
     parts.put(
         "xl/workbook.xml",
         text(
-            "<workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
-                + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
+            "<workbook xmlns=\"%s\" xmlns:r=\"%s\">".formatted(main, document)
                 + "<sheets><sheet name=\"s\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>"));
+    parts.put(
+        "xl/styles.xml",
+        text(
+            "<styleSheet xmlns=\"%s\"><fonts><font/><font><strike/></font></fonts>".formatted(main)
+                + "<cellXfs><xf fontId=\"0\"/><xf fontId=\"1\"/></cellXfs></styleSheet>"));
     parts.put("xl/worksheets/sheet1.xml", sheet);
     var packed = new ByteArrayOutputStream();
     try (var zip = new ZipOutputStream(packed)) {

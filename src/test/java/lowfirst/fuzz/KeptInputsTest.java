@@ -11,8 +11,13 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import lowfirst.board.Designator;
+import lowfirst.intake.KitFiles;
+import lowfirst.intake.KitReader;
+import lowfirst.intake.KitReading;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -35,6 +40,23 @@ class KeptInputsTest {
                             Duration.ofSeconds(20), () -> reader.read(bytes), input.toString());
                       }
                     }));
+  }
+
+  /** Else nothing of what is kept for spreadsheets would be read. */
+  @Test
+  void spreadsheets_are_packed_so_that_they_can_be_read() throws IOException {
+    byte[] sheet = Files.readAllBytes(KEPT.resolve("sheet/struck-letters"));
+    byte[] workbook = Files.readAllBytes(KEPT.resolve("workbook/own"));
+    for (byte[] packed : List.of(FuzzedKit.workbook(sheet), workbook)) {
+      KitReading read = KitReader.read(new KitFiles("kit", Map.of("bom.xlsx", packed), List.of()));
+      assertEquals(
+          List.of("R1", "R2", "R3"),
+          read.kit().boards().get(0).items().stream()
+              .flatMap(item -> item.designators().stream())
+              .map(Designator::text)
+              .toList());
+      assertTrue(read.problems().stream().anyMatch(it -> it.message().contains("struck through")));
+    }
   }
 
   /** The whole process fits in 64 MB: so reading takes no more than that beside its input. */

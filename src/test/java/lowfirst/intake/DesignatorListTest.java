@@ -60,6 +60,7 @@ class DesignatorListTest {
           In                          | In
           Tuner_2                     | Tuner_2
           EPROM-SOCKEL                | EPROM-SOCKEL
+          In/Out                      | In/Out
           C27C28                      | C27 C28
           C1-                         | C1-
           U?                          | U?
@@ -72,6 +73,7 @@ class DesignatorListTest {
           2x C1, C2                   | C1 C2
           2 x C1 C2                   | C1 C2
           (2) C1, C2                  | C1 C2
+          9x C1-C9                    | C1 C2 C3 C4 C5 C6 C7 C8 C9
           C1, C2 (2x)                 | C1 C2
           C1, C2(x2)                  | C1 C2
           C1, C2, 2x                  | C1 C2
@@ -149,6 +151,8 @@ class DesignatorListTest {
     DesignatorList list = DesignatorList.parse("R1-R999999");
     assertEquals(List.of(), list.designators());
     assertEquals(1, list.faults().size());
+    assertEquals(2000, DesignatorList.parse("R2-R2001").designators().size());
+    assertEquals(1, DesignatorList.parse("R2-R2002").faults().size());
   }
 
   @Test
@@ -184,6 +188,9 @@ class DesignatorListTest {
         DesignatorList.parse("C27C28").remarks());
     assertEquals(List.of("\"C  2\" was read as C2"), DesignatorList.parse("C  2").remarks());
     assertTrue(DesignatorList.parse("R1-R4").remarks().isEmpty());
+    assertEquals(
+        List.of("\"R3-5\" was read as a range of 3 designators"),
+        DesignatorList.parse("R3-5").remarks());
   }
 
   @Test

@@ -66,6 +66,12 @@ class OldCodePageTest {
     assertEquals("code page 437 (DOS), guessed", reading.understood().get(0).encoding());
   }
 
+  @Test
+  void a_sign_may_be_the_last_of_a_file() {
+    KitReading reading = read("Ref,Qty,Value\nR1,1,4.7 kΩ".getBytes(Charset.forName("IBM437")));
+    assertEquals("code page 437 (DOS), guessed", reading.understood().get(0).encoding());
+  }
+
   /** Each makes sense in Windows-1252, or no page makes sense of all of it. */
   @ParameterizedTest
   @ValueSource(

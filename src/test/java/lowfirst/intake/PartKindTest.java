@@ -29,6 +29,8 @@ class PartKindTest {
     // R, C, L and D weigh more than a footprint, other letters less
     "R9, see note, '', DO-41, RESISTOR",
     "K9, see note, '', DO-41, DIODE",
+    // a type number counts where types stand, too
+    "X9, see note, BC547, '', BIPOLAR_TRANSISTOR",
     // the number of a sheet stands before the letters
     "2.R1, 10k, '', '', RESISTOR",
     "3C4, 100n, '', '', CAPACITOR",

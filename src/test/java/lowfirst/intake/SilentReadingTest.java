@@ -42,7 +42,9 @@ class SilentReadingTest {
     "'ref,value,Zeta\nR1,1k,no\nR2,2k,\n'",
     "'ref,value,Zeta\nR1,1k,yes\nR2,2k,no\nR3,3k,red\n'",
     "'ref,value,fitted,Zeta\nR1,1k,yes,yes\nR2,2k,yes,no\n'",
-    "'ref,value,dnp,Zeta\nR1,1k,,yes\nR2,2k,,no\n'"
+    "'ref,value,dnp,Zeta\nR1,1k,,yes\nR2,2k,,no\n'",
+    "'fitted,ref,value,Zeta\nyes,R1,1k,yes\nyes,R2,2k,no\n'",
+    "'ref,value,values\nR1,1k,yes\nR2,2k,no\n'"
   })
   void other_columns_are_not(String bom) {
     assertEquals(List.of(), of(bom, Kind.OPTIONAL_PART));

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import org.junit.jupiter.api.Test;
@@ -148,6 +149,32 @@ class StruckRowsTest {
         List.of("bom.xlsx:4, column 2 \"Qty\" (1)"),
         said.stream().map(problem -> problem.place().toString()).toList());
     assertEquals(true, said.get(0).message().contains("in cells B4, C4, but"));
+  }
+
+  /** Fourteen values, of which twelve are named. */
+  @Test
+  void of_many_cells_some_are_named_and_the_others_counted() throws IOException {
+    var rows = new StringBuilder();
+    for (int line = 3; line < 17; line++) {
+      rows.append(
+          row(
+              line,
+              cell("A" + line, "", "R" + line),
+              "<c r=\"B%d\"><v>1</v></c>".formatted(line),
+              cell("C" + line, "1", "1k")));
+    }
+    String header =
+        row(1, cell("A1", "", "Reference"), cell("B1", "", "Qty"), cell("C1", "", "Value"));
+    byte[] bytes =
+        WorkbookTest.workbook(
+            Map.of("styles", STYLES), List.of(sheet(header, rows.toString())), List.of());
+    String said =
+        WorkbookTest.read(Map.of("bom.xlsx", bytes)).problems().stream()
+            .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+            .map(Problem::message)
+            .collect(Collectors.joining());
+    assertTrue(said.contains("in cells C3, C4, "), said);
+    assertTrue(said.contains(", C14 and 2 more, but"), said);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -255,6 +256,16 @@ class WorkbookTest {
     assertEquals(List.of("4: rows 4, 5, which were"), hidden(two));
     assertEquals(List.of("4: rows 4, 5, which were"), hidden(more));
     assertEquals(3, parts(read(Map.of("bom.xlsx", workbook(more)))).size());
+    assertTrue(remedy(one).startsWith("show the row, and delete it"), remedy(one));
+    assertTrue(remedy(two).startsWith("show the rows, and delete those"), remedy(two));
+  }
+
+  private static String remedy(String sheet) throws IOException {
+    return read(Map.of("bom.xlsx", workbook(sheet))).problems().stream()
+        .filter(problem -> problem.kind() == Kind.OPTIONAL_PART)
+        .map(Problem::remedy)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static List<String> hidden(String sheet) throws IOException {
