@@ -196,8 +196,8 @@ final class ChannelResolution {
     }
     Load load = found.get();
     var current = new LoadCurrent(load, volts, LOAD_TOLERANCE_PERCENT);
-    data.add(current.operating());
-    data.add(current.inrush());
+    data.add(orRail(current.operating(), load, volts, channel));
+    data.add(orRail(current.inrush(), load, volts, channel));
     data.add(current.inrushTime());
     add(data, Term.INDUCTANCE, load.inductance(), load, "inductance");
     add(data, Term.ON_TIME, load.onTime(), load, "on time");
@@ -225,6 +225,14 @@ final class ChannelResolution {
                         Term.TEMPERATURE_RISE,
                         COIL_RISE_KELVIN,
                         Source.assumed("60 K", "loads.csv temperature rise"))));
+  }
+
+  /** Where only the rail's voltage is missing to know a current, that is asked for. */
+  private Datum orRail(Datum amperes, Load load, Optional<Sourced> volts, OutputChannel channel) {
+    boolean isStated = load.resistance().isPresent() || load.power().isPresent();
+    return amperes.isKnown() || volts.isPresent() || !isStated
+        ? amperes
+        : Datum.missing(amperes.term(), railMissing(channel));
   }
 
   private static void add(

@@ -333,6 +333,21 @@ class ChannelResolutionTest {
     assertTrue(TYPICAL.with("bom." + designator, "fitted=yes").finding().carries());
   }
 
+  @Test
+  void a_load_of_known_resistance_asks_for_its_rail_and_not_for_its_current() {
+    ChannelInputs astray = TYPICAL.with("loads", "kind=motor; rail=").inputs();
+    String rail = "rail of load striker: write it in loads.csv";
+    assertEquals(rail, astray.datum(Term.LOAD_CURRENT).missing());
+    assertEquals(rail, astray.datum(Term.INRUSH).missing());
+    ChannelInputs volts = TYPICAL.with("rails", "voltage=").inputs();
+    assertEquals("voltage of rail power: rails.csv", volts.datum(Term.LOAD_CURRENT).missing());
+    ChannelInputs bare = TYPICAL.with("loads", "rail=; resistance=").inputs();
+    assertTrue(
+        bare.datum(Term.LOAD_CURRENT)
+            .missing()
+            .startsWith("current, resistance or power of load striker: write it in loads.csv"));
+  }
+
   private static List<String> missing(ChannelFinding finding) {
     return finding.checks().stream().flatMap(check -> check.missing().stream()).toList();
   }
