@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import lowfirst.board.Side;
 
 /** What the cells of a column look like, for headers that are missing or say little. */
 final class CellShapes {
@@ -188,6 +189,33 @@ final class CellShapes {
       boards.add(named > 0 && count % named == 0 ? count / named : 0);
     }
     return boards.size() == 1 && boards.stream().allMatch(many -> many > 1 && many <= MOST_BOARDS);
+  }
+
+  /** Whether a column holds angles such as R90 and MR0. */
+  static boolean areTurns(List<Row> rows, int cell) {
+    return share(rows, cell, TurnSigns::isOne) == 1
+        && share(rows, cell, text -> TurnSigns.angle(text) % 45 == 0) > 0.6;
+  }
+
+  /** Whether a column holds nothing but quarter turns, two kinds of them at least. */
+  static boolean areQuarterTurns(List<Row> rows, int cell) {
+    var turns = new HashSet<Double>();
+    for (Row row : rows) {
+      double angle = PlainNumber.orNan(row.cell(cell));
+      if (!(angle % 90 == 0 && Math.abs(angle) <= 360)) {
+        return false;
+      }
+      turns.add(Math.abs(angle) % 360);
+    }
+    turns.remove(0.0);
+    return turns.size() > 1;
+  }
+
+  /** Whether a column names sides in words, the bottom among them. */
+  static boolean tellSides(List<Row> rows, int cell) {
+    return sideShare(rows, cell) > 0.9
+        && share(rows, cell, text -> isSideWord(text) && SideWords.side(text).get() == Side.BOTTOM)
+            > 0;
   }
 
   /** Whether every number of a column can be an angle, most of them a usual one. */

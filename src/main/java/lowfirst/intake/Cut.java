@@ -306,7 +306,10 @@ record Cut(
     if (kind != TableKind.PLACEMENTS) {
       return new Cut(separator, rows.rows(), header(kind, file, rows.rows(), map), rows.problems());
     }
-    List<Row> even = separator == Separator.BLANKS ? MirrorMarks.evened(rows.rows()) : rows.rows();
+    List<Row> even =
+        separator == Separator.BLANKS
+            ? MirrorMarks.evened(SpacedNames.joined(rows.rows()))
+            : rows.rows();
     List<Row> whole = UnquotedPairs.joined(even, separator);
     Header header = header(kind, file, whole, map);
     List<Row> above = Preamble.before(whole);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -11,6 +12,11 @@ import lowfirst.problem.Problem;
 
 /** Says which columns were guessed, and asks where two guesses are equally good. */
 final class HeaderDoubts {
+  private static final Pattern TABLE_TAG = Pattern.compile("(?i)<t(able|head|body|r|h|d)\\b");
+
+  /** How data for programs begins, unlike a heading in brackets. */
+  private static final Pattern BRACES = Pattern.compile("\\{.*|\\[(\\s*[\\[{\"].*)?");
+
   private HeaderDoubts() {}
 
   /** What a person should confirm about the columns of a table. */
@@ -134,12 +140,9 @@ final class HeaderDoubts {
     if (pairs.isPresent()) {
       return pairs.get();
     }
-    if (!cut.rows().isEmpty() && cut.rows().get(0).cell(0).startsWith("<")) {
-      return new Problem(
-          Kind.HEADER_NOT_FOUND,
-          Place.ofLine(file, cut.rows().get(0).line()),
-          "this is a page for the web or another text with tags, no table",
-          "open it in a spreadsheet program and save it as .xlsx or .csv");
+    Optional<Problem> programs = forPrograms(file, cut.rows());
+    if (programs.isPresent()) {
+      return programs.get();
     }
     Optional<Problem> other =
         kind.isExported() ? OtherForm.of(kind, file, cut.rows()) : Optional.empty();
@@ -149,7 +152,31 @@ final class HeaderDoubts {
     return halfFound(kind, file, cut)
         .or(() -> OtherForm.bulleted(kind, file, cut.rows()))
         .or(() -> kind == TableKind.BOM ? namesNowhere(file, cut.rows()) : Optional.empty())
-        .orElseGet(() -> nothingFound(kind, file));
+        .orElseGet(() -> nothingFound(kind, file, cut.rows()));
+  }
+
+  /** What a browser or another program reads. */
+  private static Optional<Problem> forPrograms(String file, List<Row> rows) {
+    for (Row row : rows.subList(0, Math.min(rows.size(), Cut.SEARCHED))) {
+      boolean first = row == rows.get(0);
+      if (row.cell(0).startsWith("<") && (first || TABLE_TAG.matcher(row.cell(0)).lookingAt())) {
+        return Optional.of(
+            new Problem(
+                Kind.HEADER_NOT_FOUND,
+                Place.ofLine(file, row.line()),
+                "this is a page for the web or another text with tags, no table",
+                "open it in a spreadsheet program and save it as .xlsx or .csv"));
+      }
+      if (first && BRACES.matcher(row.cell(0)).matches()) {
+        return Optional.of(
+            new Problem(
+                Kind.HEADER_NOT_FOUND,
+                Place.ofLine(file, row.line()),
+                "this is data for programs, in braces or brackets, no table",
+                "export the list as .csv or .xlsx"));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Where designators stand among other words, or that they stand nowhere. */
@@ -202,17 +229,21 @@ final class HeaderDoubts {
     return Optional.empty();
   }
 
-  private static Problem nothingFound(TableKind kind, String file) {
+  private static Problem nothingFound(TableKind kind, String file, List<Row> rows) {
     String wanted = String.join(", ", kind.required().stream().map(Column::words).toList());
-    return new Problem(
-        Kind.HEADER_NOT_FOUND,
-        Place.ofFile(file),
-        "no line could be read as a header with: " + wanted,
+    String name =
         "name the columns, for example with --column "
             + kind.key()
             + "."
             + kind.required().get(0).key()
-            + "=1 for the first column");
+            + "=1 for the first column";
+    return new Problem(
+        Kind.HEADER_NOT_FOUND,
+        rows.isEmpty() ? Place.ofFile(file) : Place.ofLine(file, rows.get(0).line()),
+        "from here on no line could be read as a header with: " + wanted,
+        kind == TableKind.PLACEMENTS
+            ? "write a header, such as: Designator, X, Y, Rotation, Side, or " + name
+            : name);
   }
 
   /** Of a placement list without coordinates, why a column that is headed so gives none. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /** Finds which cell of a header row names which column. */
@@ -60,7 +61,7 @@ final class HeaderMatch {
     match.useLikelyHeaders();
     match.useDesignatorsByCells();
     match.useFittedByCells();
-    match.useMirrorByCells();
+    match.usePlacedByCells();
     match.useValueBehind();
     return new Header(index, match.names, match.uses, match.pair);
   }
@@ -267,16 +268,32 @@ final class HeaderMatch {
     }
   }
 
-  /** A column without a header that marks some parts as mirrored, where none names the side. */
-  private void useMirrorByCells() {
-    if (kind != TableKind.PLACEMENTS || isUsed(Column.SIDE) || isUsed(Column.MIRROR)) {
+  /** What the cells of a placement list show, where no header names it. */
+  private void usePlacedByCells() {
+    if (kind != TableKind.PLACEMENTS || !isUsed(Column.X)) {
+      return;
+    }
+    if (!isUsed(Column.SIDE) && !isUsed(Column.MIRROR)) {
+      useByCells(
+          Column.MIRROR,
+          cell -> names.get(cell).isEmpty() && CellShapes.areMirrorMarks(below, cell));
+    }
+    if (!isUsed(Column.MIRROR)) {
+      useByCells(Column.SIDE, cell -> CellShapes.tellSides(below, cell));
+    }
+    useByCells(
+        Column.ROTATION,
+        cell -> CellShapes.areTurns(below, cell) || CellShapes.areQuarterTurns(below, cell));
+  }
+
+  private void useByCells(Column column, IntPredicate shows) {
+    if (isUsed(column) || told.containsKey(column)) {
       return;
     }
     IntStream.range(0, names.size())
-        .filter(cell -> !taken[cell] && names.get(cell).isEmpty())
-        .filter(cell -> CellShapes.areMirrorMarks(below, cell))
+        .filter(cell -> !taken[cell] && shows.test(cell))
         .findFirst()
-        .ifPresent(cell -> use(Column.MIRROR, cell, Header.Basis.CELLS));
+        .ifPresent(cell -> use(column, cell, Header.Basis.CELLS));
   }
 
   /** One header over designators and values: all rows go on by a cell, where no header stands. */

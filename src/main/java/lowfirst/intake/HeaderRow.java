@@ -113,7 +113,7 @@ final class HeaderRow {
     return unit.replaceAll("[()\\[\\]]", "").strip();
   }
 
-  private static boolean hasDigit(String cell) {
+  static boolean hasDigit(String cell) {
     for (int at = 0; at < cell.length(); at++) {
       if (Character.isDigit(cell.charAt(at))) {
         return true;

@@ -24,6 +24,11 @@ final class HeaderlessMatch {
       Pattern.compile(
           "(?U)^\\d*[.,]?\\d+\\s*(?:[pnuµμmkKMGRΩ]\\d*|(?i:ohms?|mf|uf|nf|pf|uh|mh|nh|h|f))?(?![\\w-])");
 
+  /** A number with a prefix or a unit at the start of a text. */
+  private static final Pattern MEASURED =
+      Pattern.compile(
+          "(?U)^\\d*[.,]?\\d+\\s*(?:[pnuµμmkKMGR]\\d*(?i:ohms?|[fhΩ])?|(?i:ohms?|[fhΩ]))(?![\\w-])");
+
   private final TableKind kind;
   private final List<Row> rows;
   private final List<String> names;
@@ -104,6 +109,7 @@ final class HeaderlessMatch {
     // Of three words over the columns, one may stand over parts that have no place on the board.
     double filled = first.filled() > 2 ? 0.5 : 0.95;
     return !digits
+        && !CellShapes.isDrawn(first)
         && first.filled() > 1
         && IntStream.range(0, first.cells().size())
             .anyMatch(
@@ -158,11 +164,14 @@ final class HeaderlessMatch {
       taken[numbers] = true;
     }
     // Of what is left, a value is what varies and stands first; a part number comes later.
+    int written = first(cell -> areValues(cell, designators));
     int value =
-        first(
-            cell ->
-                CellShapes.filledShare(rows, cell) > 0.5
-                    && CellShapes.wholeShare(rows, cell) < 0.9);
+        written >= 0
+            ? written
+            : first(
+                cell ->
+                    CellShapes.filledShare(rows, cell) > 0.5
+                        && CellShapes.wholeShare(rows, cell) < 0.9);
     tell(
         Column.VALUE, value >= 0 ? value : first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
@@ -180,6 +189,7 @@ final class HeaderlessMatch {
     tell(Column.DESIGNATOR, designators());
     tell(Column.SIDE, first(cell -> CellShapes.sideShare(rows, cell) > 0.9));
     tell(Column.MIRROR, first(cell -> CellShapes.areMirrorMarks(rows, cell)));
+    tell(Column.ROTATION, first(cell -> CellShapes.areTurns(rows, cell)));
     List<Integer> numbers =
         IntStream.range(0, width)
             .filter(cell -> !taken[cell] && CellShapes.numberShare(rows, cell) > 0.9)
@@ -219,6 +229,17 @@ final class HeaderlessMatch {
             .filter(text -> !text.isEmpty())
             .toList();
     return texts.isEmpty() || texts.stream().anyMatch(text -> VALUE.matcher(text).find());
+  }
+
+  /** Whether most parts whose value is a number have one here, with a prefix or a unit. */
+  private boolean areValues(int cell, int designators) {
+    List<String> texts =
+        rows.stream()
+            .filter(row -> VALUED.matcher(row.cell(designators)).lookingAt())
+            .map(row -> row.cell(cell))
+            .toList();
+    long values = texts.stream().filter(text -> MEASURED.matcher(text).find()).count();
+    return values > texts.size() * 0.6;
   }
 
   private int cellOf(Column column) {
@@ -268,15 +289,17 @@ final class HeaderlessMatch {
   private int designators() {
     int best = -1;
     double most = 0.6;
+    double names = 0;
     for (int cell = 0; cell < width; cell++) {
+      double named = kind == TableKind.BOM ? CellShapes.nameShare(rows, cell) : 1;
       boolean mayName =
-          !taken[cell]
-              && CellShapes.filledShare(rows, cell) > FILLED
-              && (kind != TableKind.BOM || CellShapes.nameShare(rows, cell) > NAMING);
+          !taken[cell] && CellShapes.filledShare(rows, cell) > FILLED && named > NAMING;
       double share = mayName ? CellShapes.designatorShare(rows, cell) : 0;
-      if (share > most) {
+      // Type numbers may look like designators, too.
+      if (share > most || (best >= 0 && share == most && named > names)) {
         best = cell;
         most = share;
+        names = named;
       }
     }
     return best;

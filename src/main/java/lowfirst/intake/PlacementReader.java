@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
@@ -20,13 +18,6 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a placement list. */
 final class PlacementReader {
-  /** Some exports write an angle as R90, or MR90 on a mirrored part. */
-  private static final Pattern TURN =
-      Pattern.compile("(?i)[SM]{0,2}R([+-]?\\d{1,3}(?:[.,]\\d{1,6})?)");
-
-  /** No export turns a part more than twice. */
-  private static final double MOST_DEGREES = 720;
-
   private final Table table;
   private final double scaleX;
   private final double scaleY;
@@ -43,14 +34,13 @@ final class PlacementReader {
   private final Map<String, String> values = new HashMap<>();
   private final Map<String, Boolean> leftOut = new HashMap<>();
   private final Map<Designator, Place> notFitted = new HashMap<>();
-  private final int partsOfDegree;
-  private double widest = MOST_DEGREES;
-  private TableRow widestRow;
+  private final AngleUnit angles;
+  private final AngleUnit.Seen turned = new AngleUnit.Seen();
   private TableRow firstWithoutSide;
   private int withoutSide;
 
-  private PlacementReader(Table table, LengthUnit unit, FirstLook look, int partsOfDegree) {
-    this.partsOfDegree = partsOfDegree;
+  private PlacementReader(Table table, LengthUnit unit, FirstLook look, AngleUnit angles) {
+    this.angles = angles;
     this.table = table;
     this.look = look;
     this.placements = new ArrayList<>(table.rows().size());
@@ -83,12 +73,10 @@ final class PlacementReader {
     LengthUnit unit = LengthUnit.of(table, map, first);
     Optional<Thousands> thousands = Thousands.in(table, unit, first);
     FirstLook look = thousands.isPresent() ? first.withCommaGroups() : first;
-    PlacementReader degrees = read(table, unit, look, 1);
-    int parts = partsOfDegree(degrees.widest);
-    PlacementReader reader = parts == 1 ? degrees : read(table, unit, look, parts);
-    if (parts > 1) {
-      reader.problems.add(partsGuessed(degrees.widestRow, parts));
-    }
+    PlacementReader degrees = read(table, unit, look, AngleUnit.DEGREE);
+    AngleUnit angles = degrees.turned.unit();
+    PlacementReader reader = angles == AngleUnit.DEGREE ? degrees : read(table, unit, look, angles);
+    degrees.turned.said().ifPresent(reader.problems::add);
     thousands.map(Thousands::said).ifPresent(reader.problems::add);
     reader.problems.addAll(unit.problems());
     reader.hashed.said().ifPresent(reader.problems::add);
@@ -108,31 +96,12 @@ final class PlacementReader {
   }
 
   private static PlacementReader read(
-      Table table, LengthUnit unit, FirstLook look, int partsOfDegree) {
-    var reader = new PlacementReader(table, unit, look, partsOfDegree);
+      Table table, LengthUnit unit, FirstLook look, AngleUnit angles) {
+    var reader = new PlacementReader(table, unit, look, angles);
     for (int i = 0; i < table.rows().size(); i++) {
       reader.readRow(i, table.rows().get(i));
     }
     return reader;
-  }
-
-  /** Into how many parts a degree was cut, told by the widest angle: 2700 is in tenths. */
-  private static int partsOfDegree(double widest) {
-    if (widest <= MOST_DEGREES) {
-      return 1;
-    }
-    return widest <= 3600 ? 10 : widest <= 36_000 ? 100 : widest <= 360_000 ? 1000 : 1;
-  }
-
-  private static Problem partsGuessed(TableRow row, int parts) {
-    return row.problem(
-        Kind.COLUMN_GUESSED,
-        Column.ROTATION,
-        "\""
-            + row.text(Column.ROTATION)
-            + "\" is more than two turns, so all angles were divided by "
-            + parts,
-        "if that is wrong, write degrees, such as 90");
   }
 
   private Problem sideNotSaid() {
@@ -265,11 +234,26 @@ final class PlacementReader {
     }
     Reading<Quantity> reading = Quantity.parse(text, Dimension.LENGTH);
     if (reading.value().isEmpty()) {
-      problems.add(Cells.problem(row, column, reading));
+      problems.add(
+          namesSeveral(row) ? severalParts(row, column) : Cells.problem(row, column, reading));
       return OptionalDouble.empty();
     }
     double factor = PlainNumber.isBare(text) ? scale : 1;
     return inRange(row, column, reading.value().get().asDouble() * factor);
+  }
+
+  private static boolean namesSeveral(TableRow row) {
+    return DesignatorList.parse(row.text(Column.DESIGNATOR)).designators().size() > 1;
+  }
+
+  private static Problem severalParts(TableRow row, Column column) {
+    return row.problem(
+        Kind.CELL_UNREADABLE,
+        column,
+        "the row names several parts (\""
+            + row.text(Column.DESIGNATOR)
+            + "\"), and this is no single number",
+        "write a row for each part, with its own x and y");
   }
 
   private OptionalDouble inRange(TableRow row, Column column, double millimetres) {
@@ -294,8 +278,7 @@ final class PlacementReader {
     }
     double bare = PlainNumber.orNan(text);
     if (Double.isNaN(bare)) {
-      Matcher turn = TURN.matcher(text);
-      bare = turn.matches() ? PlainNumber.orNan(turn.group(1)) : bare;
+      bare = TurnSigns.angle(text);
     }
     if (Double.isNaN(bare)) {
       Reading<Quantity> reading =
@@ -306,12 +289,9 @@ final class PlacementReader {
       }
       bare = reading.value().get().asDouble();
     }
-    if (Math.abs(bare) > widest) {
-      widest = Math.abs(bare);
-      widestRow = row;
-    }
-    double turned = bare / partsOfDegree % 360;
-    return OptionalDouble.of(turned < 0 ? turned + 360 : turned + 0.0);
+    turned.see(row, bare);
+    double degrees = angles.degrees(bare) % 360;
+    return OptionalDouble.of(degrees < 0 ? degrees + 360 : degrees + 0.0);
   }
 
   private static Problem notTurned(TableRow row, String text) {
@@ -320,16 +300,6 @@ final class PlacementReader {
         Column.ROTATION,
         "\"" + text + "\" is no angle; the part was kept, its body as if it were not turned",
         "write degrees, anticlockwise, such as 90");
-  }
-
-  /** Some exports write a mirrored part's angle as MR90. */
-  private static Optional<Side> mirroredByAngle(TableRow row) {
-    String text = row.text(Column.ROTATION);
-    return !text.isEmpty()
-            && Character.toUpperCase(text.charAt(0)) == 'M'
-            && TURN.matcher(text).matches()
-        ? Optional.of(Side.BOTTOM)
-        : Optional.empty();
   }
 
   /** A value that is the word for a value was never filled in: Comment, =Value. */
@@ -381,7 +351,7 @@ final class PlacementReader {
   private Side sideNotNamed(TableRow row) {
     Optional<Side> said =
         SideWords.mirrored(row.text(Column.MIRROR))
-            .or(() -> mirroredByAngle(row))
+            .or(() -> TurnSigns.side(row.text(Column.ROTATION)))
             .or(() -> table.sideAt(row.line()))
             .or(() -> sideOfAll);
     if (said.isEmpty() && row.has(Column.SIDE)) {

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -660,7 +662,7 @@ class OddCellsTest {
     assertEquals(
         said,
         messages(reading, Kind.COLUMN_GUESSED).stream()
-            .filter(message -> message.contains("more than two turns"))
+            .filter(message -> message.contains("so all were divided by"))
             .count());
   }
 
@@ -688,5 +690,134 @@ class OddCellsTest {
     assertEquals(
         List.of("\"off-board\" says that the part is not on the board, so its row was left out"),
         messages(reading, Kind.ROW_IGNORED));
+  }
+
+  // --- angles and sides that no header names, or that look like something else
+
+  @ParameterizedTest
+  @CsvSource({
+    "1.571, 0, -3.142, 90 0 180, 1",
+    "0.785398, 4.712389, 6.283185, 45 270 0, 1",
+    "1.5708, 90, 0, 2 90 0, 0",
+    "1, 2, 3, 1 2 3, 0",
+    "0, 0, 0, 0 0 0, 0"
+  })
+  void angles_in_radians_are_read_and_said(
+      String one, String two, String three, String degrees, int said) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X mm,Y mm,Rot\nR1,10,20,%s\nR2,50,10,%s\nC1,30,10,%s\n"
+                .formatted(one, two, three));
+    assertEquals(degrees, angles(reading));
+    assertEquals(
+        said,
+        messages(reading, Kind.COLUMN_GUESSED).stream()
+            .filter(message -> message.endsWith("so all were read as radians"))
+            .count());
+  }
+
+  private static String angles(KitReading reading) {
+    return String.join(
+        " ",
+        reading.kit().boards().get(0).placements().stream()
+            .map(placed -> Math.round(placed.rotationDegrees()) + "")
+            .toList());
+  }
+
+  private static List<Side> sides(KitReading reading) {
+    return reading.kit().boards().get(0).placements().stream().map(Placement::side).toList();
+  }
+
+  @Test
+  void turns_with_an_r_are_angles_without_a_header() {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt", "R1 4k7 10.5 20 R90\nR2 47k 31.5 22 MR0\nC1 1n 40.5 12 R180\n");
+    assertEquals("90 0 180", angles(reading));
+    assertEquals(List.of(Side.TOP, Side.BOTTOM, Side.TOP), sides(reading));
+  }
+
+  @Test
+  void sides_and_quarter_turns_below_unknown_words_are_told_by_their_cells_and_said() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X mm,Y mm,Heading,Sits on\nR1,10,20,90,component side\n"
+                + "R2,50,10,0,solder side\nC1,30,10,270,component side\n");
+    assertEquals("90 0 270", angles(reading));
+    assertEquals(List.of(Side.TOP, Side.BOTTOM, Side.TOP), sides(reading));
+    assertEquals(2, messages(reading, Kind.COLUMN_GUESSED).size());
+  }
+
+  @Test
+  void numbers_that_are_no_quarter_turns_are_no_angles() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref,X mm,Y mm,Pins\nR1,10,20,2\nR2,50,10,2\nU1,30,10,90\n");
+    assertEquals("0 0 0", angles(reading));
+    assertEquals(List.of(), messages(reading, Kind.COLUMN_GUESSED));
+  }
+
+  @Test
+  void a_row_that_places_several_parts_is_refused_with_that_remedy() {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref,X mm,Y mm\n\"R1, R2\",\"10, 20\",5\nC1,30,10\n");
+    assertEquals(List.of("C1 30.0 10.0"), places(reading));
+    assertEquals(
+        List.of("the row names several parts (\"R1, R2\"), and this is no single number"),
+        messages(reading, Kind.CELL_UNREADABLE));
+  }
+
+  @Test
+  void headers_of_two_words_stand_over_columns_that_blanks_part() {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt",
+            "Designator Footprint    Mid X      Mid Y      Pad X     Pad Y TB   Rotation Comment\n\n"
+                + "R1         AXIAL-0.4       12.5mm      20mm      12.5mm      25mm  T      90.00"
+                + " 4k7 1%\n"
+                + "U1         DIP-8             40mm      20mm        44mm      25mm  B     270.00"
+                + " NE555\n"
+                + "TP1        PIN               60mm      20mm        60mm      20mm  T       0.00 \n");
+    assertEquals(List.of("R1 12.5 20.0", "U1 40.0 20.0", "TP1 60.0 20.0"), places(reading));
+    assertEquals("90 270 0", angles(reading));
+    assertEquals(List.of(Side.TOP, Side.BOTTOM, Side.TOP), sides(reading));
+    assertEquals(
+        List.of("4k7 1%", "NE555", ""),
+        reading.kit().boards().get(0).placements().stream().map(Placement::valueText).toList());
+    assertEquals(List.of(), messages(reading, Kind.ROW_LENGTH));
+  }
+
+  @Test
+  void a_cell_that_is_missing_between_others_is_asked_about() {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt",
+            "Ref Footprint Mid X Mid Y TB Rotation Comment\n"
+                + "R1 AXIAL 12mm 20mm T 90 4k7\nU1 40mm 20mm B 270 555\nC1 RAD 50mm 20mm B 0 1n\n");
+    assertEquals(1, messages(reading, Kind.ROW_LENGTH).size());
+  }
+
+  // --- data for programs
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{\"parts\":[{\"ref\":\"R1\",\"x\":10}]} | 1 | data for programs",
+        "[ | 1 | data for programs",
+        "[Main board] | 1 | no line could be read as a header",
+        "<html> | 1 | with tags",
+        "Parts of the board#<table>#<tr><td>R1</td><td>10k</td></tr> | 2 | with tags"
+      })
+  void data_for_programs_is_named_as_such(String text, int line, String words) {
+    Problem said =
+        KitTables.read("placements.txt", text.replace('#', '\n')).problems().stream()
+            .filter(problem -> problem.kind() == Kind.HEADER_NOT_FOUND)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(line, said.place().line());
+    assertTrue(said.message().contains(words), said.message());
   }
 }

@@ -580,4 +580,16 @@ class OddListsTest {
         bom("bom.csv", "Ref;Value;Description\n" + designator + ";;" + words + "\n");
     assertEquals(kind, items(reading).get(0).partType().kind());
   }
+
+  @Test
+  void the_column_with_measures_is_the_value_below_a_table_without_names() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "| | | | |\n|---|---|---|---|\n| XCB104K | Alder | 100nF,25V | C1 C2 |\n"
+                + "| XRB472J | Alder | 4k7 | R1 |\n| ZZ9 | Birch | op-amp | U1 |\n");
+    assertEquals("[2 [C1, C2] 100nF,25V, 1 [R1] 4k7, 1 [U1] op-amp]", shown(reading));
+    assertEquals("XRB472J", items(reading).get(1).partType().typeNumber());
+    assertTrue(!says(reading, Kind.COLUMN_GUESSED, "\"---\""), reading.problems().toString());
+  }
 }

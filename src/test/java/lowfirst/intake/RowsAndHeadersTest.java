@@ -423,7 +423,7 @@ class RowsAndHeadersTest {
         "Ref,X1,Y1,X2,Y2,Rotation,Side | 1 | X or Y | x",
         "Ref,Mid X,Height,Rotation,Side | 1 | Y | y",
         "Number of the part,Mid X,Mid Y,Rotation,Side | 1 | designator | designator",
-        "a list,of parts | 0 | |",
+        "a list,of parts | 1 | |",
       })
   void of_a_header_that_lacks_a_column_the_missing_one_is_named(
       String header, int line, String missing, String key) {
@@ -437,7 +437,7 @@ class RowsAndHeadersTest {
     assertEquals(line, said.place().line());
     assertEquals(
         missing == null
-            ? "no line could be read as a header with: designator, X, Y"
+            ? "from here on no line could be read as a header with: designator, X, Y"
             : "this looks like a header, but nothing in it names " + missing,
         said.message());
     assertTrue(
