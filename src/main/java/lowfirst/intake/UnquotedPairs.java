@@ -19,8 +19,7 @@ final class UnquotedPairs {
   static List<Row> joined(List<Row> rows, Separator separator) {
     for (int index = 0; index < Math.min(rows.size(), Cut.SEARCHED); index++) {
       Row header = rows.get(index);
-      if (header.filled() > 1
-          && HeaderWords.cell(TableKind.PLACEMENTS, header, Column.X) >= 0
+      if (HeaderWords.cell(TableKind.PLACEMENTS, header, Column.X) >= 0
           && HeaderWords.cell(TableKind.PLACEMENTS, header, Column.Y) >= 0) {
         return rows;
       }

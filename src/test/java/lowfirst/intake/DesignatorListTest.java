@@ -52,6 +52,7 @@ class DesignatorListTest {
           R1..R3                      | R1 R2 R3
           R1 to R3                    | R1 R2 R3
           R1-3                        | R1 R2 R3
+          R3-R3                       | R3
           R1-R3 R7                    | R1 R2 R3 R7
           R1 - R3 R7                  | R1 R2 R3 R7
           'C6, '                      | C6

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import lowfirst.board.Designator;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import org.junit.jupiter.api.DynamicTest;
@@ -168,6 +169,23 @@ class OddDesignsTest {
             "the file has no profile of the board"),
         said.stream().map(Problem::message).sorted().toList());
     assertEquals(3, said.stream().map(Problem::remedy).distinct().count());
+  }
+
+  /** Neither is named in the content section. */
+  @Test
+  void of_two_bills_that_of_the_step_is_read() {
+    KitReading reading =
+        KitTables.read(
+            "board.xml",
+            PLAIN
+                .replace("<BomRef name=\"b\"/>", "")
+                .replace("<Bom name", OTHER_BOM + "<Bom name"));
+    assertEquals(
+        List.of("R1", "C1"),
+        reading.kit().boards().get(0).items().stream()
+            .flatMap(item -> item.designators().stream())
+            .map(Designator::text)
+            .toList());
   }
 
   @Test

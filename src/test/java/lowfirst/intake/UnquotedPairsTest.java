@@ -22,7 +22,9 @@ class UnquotedPairsTest {
             + " | ref pos side/R1 1,2 top/R2 see note top/R3 5,6 top",
         // only half of the rows, or x and y by themselves
         "ref pos side/R1 1 2 top/R2 3 top | ref pos side/R1 1 2 top/R2 3 top",
-        "ref pos x y/R1 a 1 2 top/R2 b 3 4 top | ref pos x y/R1 a 1 2 top/R2 b 3 4 top",
+        "ref pos x y/R1 1 2 3 4/R2 3 4 5 6 | ref pos x y/R1 1 2 3 4/R2 3 4 5 6",
+        "x y ref pos/1 2 R1 3 4/3 4 R2 5 6 | x y ref pos/1 2 R1 3 4/3 4 R2 5 6",
+        "y x ref pos/1 2 R1 3 4/3 4 R2 5 6 | y x ref pos/1 2 R1 3 4/3 4 R2 5 6",
         // brackets, where nothing heads the rows
         "R1 (1 2) top/R2 (3 4) top | R1 (1,2) top/R2 (3,4) top",
       })
