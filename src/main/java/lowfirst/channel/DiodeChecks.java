@@ -1,8 +1,10 @@
 package lowfirst.channel;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
 /** Whether the flyback diode takes over the coil's current. */
@@ -37,7 +39,7 @@ final class DiodeChecks {
             in.datum(Term.SUPPLY),
             in.datum(Term.DIODE_PEAK_RATING)));
     checks.add(average(in));
-    checks.add(temperature(in));
+    checks.add(heated(in, share -> temperature(in, share)));
     if (in.has(Fitted.PWM)) {
       checks.add(
           Check.of(
@@ -90,11 +92,38 @@ final class DiodeChecks {
     return in.knows(Term.INDUCTANCE) ? in.datum(Term.PERIOD) : in.datum(Term.INDUCTANCE);
   }
 
+  /**
+   * A check of the diode's heat: with VF as it is promised and, where the coil drives more current
+   * than that promise is for, with the most that VF may be. A diode's curve bends towards less
+   * voltage for more current, so its VF grows no faster than the current.
+   */
+  private static Check heated(ChannelInputs in, DoubleFunction<Check> check) {
+    double promised = in.low(Term.DIODE_FORWARD_CURRENT);
+    if (!(in.loadAmps() > promised)) {
+      return check.apply(1);
+    }
+    String needed = Quantity.of(in.loadAmps(), Dimension.CURRENT).rounded(3);
+    Datum missing =
+        Datum.missing(
+            Term.DIODE_FORWARD,
+            "VF of "
+                + in.parts().get(PartData.Role.FLYBACK_DIODE).name()
+                + " at IF of "
+                + needed
+                + " or more: write it in datasheets.csv");
+    return check.apply(1).upTo(check.apply(in.loadAmps() / promised), List.of(missing));
+  }
+
   /** A rating at the leads' temperature needs them, and they get no hotter than the junction. */
   private static Check average(ChannelInputs in) {
+    return in.knows(Term.DIODE_RATING_LEAD)
+        ? heated(in, share -> average(in, junctionCelsius(in, share)))
+        : average(in, in.ambient());
+  }
+
+  private static Check average(ChannelInputs in, double around) {
     boolean leads = in.knows(Term.DIODE_RATING_LEAD);
     Datum ratedAt = in.datum(leads ? Term.DIODE_RATING_LEAD : Term.DIODE_RATING_AIR);
-    double around = leads ? junctionCelsius(in) : in.ambient();
     double junction = in.low(Term.DIODE_JUNCTION_RATING);
     double left = Math.max(0, (junction - around) / (junction - ratedAt.low()));
     double warm = around <= ratedAt.low() ? 1 : left;
@@ -114,16 +143,16 @@ final class DiodeChecks {
         leads ? Datum.with(data, in.datum(Term.DIODE_FORWARD), in.datum(Term.DIODE_RTH)) : data);
   }
 
-  private static double junctionCelsius(ChannelInputs in) {
-    double watts = in.high(Term.DIODE_FORWARD) * averageAmps(in);
+  private static double junctionCelsius(ChannelInputs in, double share) {
+    double watts = share * in.high(Term.DIODE_FORWARD) * averageAmps(in);
     return in.ambient() + watts * in.high(Term.DIODE_RTH);
   }
 
-  private static Check temperature(ChannelInputs in) {
+  private static Check temperature(ChannelInputs in, double share) {
     return bounded(
         in,
         CheckKind.DIODE_TEMPERATURE,
-        junctionCelsius(in),
+        junctionCelsius(in, share),
         in.low(Term.DIODE_JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
         in.datum(Term.AMBIENT),
         in.datum(Term.LOAD_CURRENT),

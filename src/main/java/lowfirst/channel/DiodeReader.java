@@ -48,6 +48,7 @@ final class DiodeReader {
                 forward.high(),
                 forward.source())
             : forward);
+    data.add(ratings.testedUpTo(Term.DIODE_FORWARD_CURRENT, DatasheetSymbol.VF, "IF"));
     Datum junction = ratings.limit(Term.DIODE_JUNCTION_RATING, DatasheetSymbol.TJ);
     data.add(junction);
     Datum resistance = ratings.harm(Term.DIODE_RTH, DatasheetSymbol.RTHJA);

@@ -1,8 +1,10 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -121,6 +123,27 @@ final class Ratings {
         wanted,
         DatasheetLine::max,
         Comparator.comparingDouble(Datum::nominal).reversed());
+  }
+
+  /**
+   * Up to which test current a maximum is promised: of each maker the highest of its lines, and of
+   * the makers the lowest. A line that states none is taken as good for any.
+   */
+  Datum testedUpTo(Term term, DatasheetSymbol symbol, String condition) {
+    var highest = new HashMap<String, Datum>();
+    for (DatasheetLine line : about(symbol)) {
+      if (line.max().isPresent()) {
+        double amps =
+            TestCondition.parse(line.condition()).value(condition).orElse(Double.POSITIVE_INFINITY);
+        highest.merge(
+            line.maker(),
+            Datum.of(term, amps, line.source()),
+            (one, other) -> one.nominal() >= other.nominal() ? one : other);
+      }
+    }
+    return highest.isEmpty()
+        ? Datum.missing(term)
+        : Collections.min(highest.values(), Comparator.comparingDouble(Datum::nominal));
   }
 
   /** A number guaranteed between two corners; each maker's spread joined. */

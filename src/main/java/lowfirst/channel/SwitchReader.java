@@ -1,12 +1,9 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
@@ -30,7 +27,10 @@ final class SwitchReader {
           kind == PartKind.INTEGRATED_CIRCUIT
               ? ratings.harm(Term.SATURATION, DatasheetSymbol.VSINK)
               : ratings.harm(Term.SATURATION, DatasheetSymbol.VCESAT));
-      data.add(saturationCurrent(kind, ratings));
+      data.add(
+          kind == PartKind.INTEGRATED_CIRCUIT
+              ? Datum.missing(Term.SATURATION_CURRENT)
+              : ratings.testedUpTo(Term.SATURATION_CURRENT, DatasheetSymbol.VCESAT, "IC"));
       return PartData.plain(role, name, kind, data);
     }
     data.add(ratings.limit(Term.DRAIN_RATING, DatasheetSymbol.VDS));
@@ -126,27 +126,6 @@ final class SwitchReader {
             Datum.missing(
                 Term.AVALANCHE_CURRENT_RATING,
                 "IAS of " + name + ": write it in datasheets.csv, condition of EAS (IAS=...)"));
-  }
-
-  /**
-   * Up to which current VCEsat is promised: of each maker the highest IC= of its lines, and of the
-   * makers the lowest. A line without it is taken as good for any, as one of RDSon without ID=.
-   */
-  private static Datum saturationCurrent(PartKind kind, Ratings ratings) {
-    var highest = new HashMap<String, Datum>();
-    for (DatasheetLine line : ratings.about(DatasheetSymbol.VCESAT)) {
-      if (line.max().isPresent()) {
-        double amps =
-            TestCondition.parse(line.condition()).value("IC").orElse(Double.POSITIVE_INFINITY);
-        highest.merge(
-            line.maker(),
-            Datum.of(Term.SATURATION_CURRENT, amps, line.source()),
-            (one, other) -> one.nominal() >= other.nominal() ? one : other);
-      }
-    }
-    return kind == PartKind.INTEGRATED_CIRCUIT || highest.isEmpty()
-        ? Datum.missing(Term.SATURATION_CURRENT)
-        : Collections.min(highest.values(), Comparator.comparingDouble(Datum::nominal));
   }
 
   private static Datum forcedGain(Ratings ratings, String name) {

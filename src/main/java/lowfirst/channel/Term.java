@@ -76,6 +76,7 @@ public enum Term {
       "TL(IFav)", Dimension.TEMPERATURE, LOWER, "datasheets.csv IFav, condition TL= or TC="),
   DIODE_PEAK_RATING("IFRM", Dimension.CURRENT, LOWER, "datasheets.csv IFRM"),
   DIODE_FORWARD("VF", Dimension.VOLTAGE, EITHER, "datasheets.csv VF, max"),
+  DIODE_FORWARD_CURRENT("IF(VF)", Dimension.CURRENT, LOWER, "datasheets.csv VF, condition IF="),
   DIODE_RTH("RthJA", Dimension.THERMAL_RESISTANCE, HIGHER, "datasheets.csv RthJA, max"),
   DIODE_JUNCTION_RATING("TJ", Dimension.TEMPERATURE, LOWER, "datasheets.csv TJ, max"),
   DIODE_RECOVERY("trr", Dimension.TIME, HIGHER, "datasheets.csv trr, max"),

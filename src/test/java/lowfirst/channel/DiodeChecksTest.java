@@ -216,4 +216,59 @@ class DiodeChecksTest {
     assertEquals(
         Verdict.OVERLOADED, ChannelKit.check(weak, CheckKind.DIODE_CURRENT).verdict(), "0.7 A");
   }
+
+  /**
+   * 2 A of PWM at 25 %, so 1.5 A in the diode on average: 1.1 V at 3 A make 66 K at 40 K/W. Where
+   * 1.1 V are promised at 1.6 A only, VF at 2 A is at most 1.1 V · 2/1.6, and the rise 82.5 K; at 1
+   * A, twice 1.1 V and 132 K.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "IF=3A, 40, 106, CARRIES",
+    "IF=1.6A, 40, 122.5, CARRIES",
+    "IF=1A, 40, 172, UNDECIDED",
+    "IF=1A, 60, 126, OVERLOADED", // 1.1 V are too much already
+    "'', 40, 106, CARRIES"
+  })
+  void a_forward_voltage_is_promised_up_to_its_own_current(
+      String condition, double air, double celsius, Verdict verdict) {
+    ChannelInputs in =
+        TYPICAL
+            .withoutDatasheet("T-DIODE", "VF")
+            .datasheet("T-DIODE", "VF", condition, "", "1.1", "V")
+            .inputs()
+            .with(Term.SUPPLY, 24)
+            .with(Term.LOAD_CURRENT, 2)
+            .with(Term.AMBIENT, air)
+            .fitting(Fitted.PWM)
+            .with(Term.PWM_FREQUENCY, 500)
+            .with(Term.DUTY, 25);
+    amounts(celsius, 125, in, CheckKind.DIODE_TEMPERATURE);
+    Check check = ChannelKit.check(in, CheckKind.DIODE_TEMPERATURE);
+    assertEquals(verdict, check.verdict());
+    assertEquals(
+        verdict == Verdict.UNDECIDED
+            ? List.of("VF of T-DIODE at IF of 2 A or more: write it in datasheets.csv")
+            : List.of(),
+        check.missing());
+  }
+
+  /** Rated 3 A at leads of 75 °C: at 122.5 °C 1.1 A are left of it, at 106 °C 1.76 A. */
+  @Test
+  void a_lead_warmed_by_more_forward_voltage_leaves_less_of_the_rating() {
+    ChannelInputs in =
+        TYPICAL
+            .withoutDatasheet("T-DIODE", "VF")
+            .datasheet("T-DIODE", "VF", "IF=1.6A", "", "1.1", "V")
+            .withoutDatasheet("T-DIODE", "IFav")
+            .datasheet("T-DIODE", "IFav", "TL=75C", "", "3", "A")
+            .inputs()
+            .with(Term.SUPPLY, 24)
+            .with(Term.LOAD_CURRENT, 2)
+            .fitting(Fitted.PWM)
+            .with(Term.PWM_FREQUENCY, 500)
+            .with(Term.DUTY, 25);
+    amounts(1.5, 1.1, in, CheckKind.DIODE_CURRENT);
+    assertEquals(Verdict.UNDECIDED, ChannelKit.check(in, CheckKind.DIODE_CURRENT).verdict());
+  }
 }
