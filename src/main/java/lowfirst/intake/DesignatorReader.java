@@ -37,6 +37,9 @@ final class DesignatorReader {
 
   private static final Pattern NO_NUMBER = Pattern.compile("\\D+");
 
+  /** What stands behind the letters of a name. */
+  private static final Pattern NO_LETTERS = Pattern.compile("\\P{L}.*");
+
   /** What may end a list whose letters stand before it. */
   private static final String BRACKETS = ")]}";
 
@@ -184,27 +187,18 @@ final class DesignatorReader {
     if (designators.isEmpty() || !NUMBERS.matcher(text).matches()) {
       return false;
     }
-    Designator before = designators.get(designators.size() - 1);
-    if (before.prefix().isEmpty()) {
+    String letters = NO_LETTERS.matcher(lastText()).replaceFirst("");
+    String last = lastText().substring(letters.length());
+    if (letters.isEmpty()) {
       return false;
     }
     for (String number : NO_NUMBER.split(text)) {
-      String last = before.text().substring(before.prefix().length());
-      boolean rises =
-          WholeNumber.in(number).orElse(-1) > WholeNumber.in(last).orElse(Integer.MAX_VALUE);
-      if (!rises) {
+      if (WholeNumber.in(number).orElse(-1) <= WholeNumber.in(last).orElse(Integer.MAX_VALUE)) {
         return false;
       }
-      before = Designator.of(before.prefix() + number);
+      last = number;
     }
-    String letters = before.prefix();
-    remarks.add(
-        "\""
-            + text
-            + "\" after "
-            + designators.get(designators.size() - 1)
-            + " was read as more "
-            + letters);
+    remarks.add("\"" + text + "\" after " + lastText() + " was read as more " + letters);
     for (String piece : AND.split(text)) {
       words(letters + piece);
     }

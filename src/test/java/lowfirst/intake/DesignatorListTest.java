@@ -22,6 +22,9 @@ class DesignatorListTest {
           Q3, 3                       | Q3 3
           Q3, 2                       | Q3 2
           1N1, 2                      | 1N1 2
+          Test3, 4                    | Test3 Test4
+          ß, 2                        | ß 2
+          ß1, 2                       | ß1 ß2
           R1, 3-5, R9                 | R1 R3 R4 R5 R9
           R1, R2 ,R3                  | R1 R2 R3
           R4;R5;R6                    | R4 R5 R6
