@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
 final class BlankRows {
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"(?=\\s|$)|\\S+");
 
+  /** A bar by itself draws a line; where bars part the cells, the rows are not cut here. */
+  private static final Pattern BAR = Pattern.compile("(?<!\\S)\\|(?!\\S)");
+
   private static final Pattern QUOTED = Pattern.compile("(?<!\\S)\"[^\"]*\"(?=\\s|$)");
   private static final Pattern OPENED = Pattern.compile("(?<!\\S)\"");
 
@@ -32,6 +35,9 @@ final class BlankRows {
   static List<Row> of(TableKind kind, String text, Separator separator) {
     String[] lines = text.split("\r\n|\r|\n", -1);
     boolean fixed = separator == Separator.FIXED_WIDTH;
+    if (text.indexOf('|') >= 0) {
+      Arrays.setAll(lines, line -> BAR.matcher(lines[line]).replaceAll(" "));
+    }
     if (fixed) {
       Arrays.setAll(lines, line -> untabbed(lines[line]));
     }

@@ -198,7 +198,8 @@ record Cut(
       }
       Cut cut = by(separator, kind, file, text, map);
       double worth = cut.worth(kind);
-      boolean headed = worth > 0 && cut.header().index() >= 0 && !cut.isRagged(text);
+      boolean headed =
+          worth > 0 && cut.header().index() >= 0 && !cut.isRagged(text) && !cut.partsHeaderAlone();
       found |= separator.isOneCharacter() && (headed || SideBySide.areIn(kind, cut.rows()));
       // Where another sign parts as well, a comma is more likely a decimal one.
       boolean comma = best.isEmpty() || best.get().separator() == Separator.COMMA;
@@ -215,6 +216,12 @@ record Cut(
   /** Where runs of tabs bring columns below each other, as many of them as the words need. */
   private boolean isRagged(String text) {
     return separator == Separator.TAB && text.contains("\t\t") && fit() < 0.9;
+  }
+
+  /** Whether a character stands between the words of the header, and hardly anywhere below. */
+  private boolean partsHeaderAlone() {
+    List<Row> below = rows.subList(header.index() + 1, rows.size());
+    return below.stream().filter(row -> row.fillsMoreThan(1)).count() * 5 < below.size();
   }
 
   /** At single blanks, rows of many lengths are prose, of which nothing is guessed. */
@@ -332,6 +339,9 @@ record Cut(
       if (line.isEmpty() && HeaderMatch.highestScore(kind, told, rows, index) <= most) {
         continue;
       }
+      if (best.isHeaded(kind) && holdsPart(kind, best, rows.subList(best.index() + 1, index))) {
+        break;
+      }
       Header header = HeaderMatch.at(kind, told, rows, index);
       int score = header.score(kind);
       if (score > most || (line.isPresent() && score >= most)) {
@@ -346,6 +356,11 @@ record Cut(
     return untold && OtherForm.of(kind, file, rows).isPresent()
         ? best
         : HeaderlessMatch.of(kind, told, rows);
+  }
+
+  /** Whether a header has parts below it already, so that one further down is another table's. */
+  private static boolean holdsPart(TableKind kind, Header header, List<Row> below) {
+    return below.stream().anyMatch(row -> RowAbove.isPart(kind, header, row));
   }
 
   /** How much the header explains, times how many rows are as long as it. */

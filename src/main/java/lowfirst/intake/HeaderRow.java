@@ -24,13 +24,18 @@ final class HeaderRow {
     return (!name.isEmpty() && row.cell(first).equals(name)) || isOther(kind, row);
   }
 
-  /** A header with its columns in another order, as where another table follows: only words. */
+  /**
+   * A header with its columns in another order, as where another table follows: only words, each a
+   * sure one, or the designators' and another sure.
+   */
   private static boolean isOther(TableKind kind, Row row) {
     if (!kind.isExported()) {
       return false;
     }
     int filled = 0;
+    int sure = 0;
     boolean names = false;
+    boolean surely = false;
     for (int i = 0; i < row.size(); i++) {
       String cell = row.cell(i);
       if (cell.isEmpty()) {
@@ -41,12 +46,11 @@ final class HeaderRow {
         return false;
       }
       List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
-      if (matches.stream().allMatch(HeaderWords.Match::isWeak)) {
-        return false;
-      }
+      sure += matches.stream().allMatch(HeaderWords.Match::isWeak) ? 0 : 1;
       names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
+      surely |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0) && !m.isWeak());
     }
-    return names && filled > 1;
+    return filled > 1 && (sure == filled ? names : surely && sure > 1);
   }
 
   /** A word where a BOM's quantity belongs, and no number or designator anywhere: pieces, each. */

@@ -56,7 +56,9 @@ final class HeaderWords {
     if (!whole.isEmpty() || !kind.isExported() || prose) {
       return whole;
     }
-    return text.indexOf('/') < 0 ? inside(text, words) : halves(text, words);
+    int note = text.indexOf('(');
+    int half = text.indexOf('/');
+    return half < 0 || (note > 0 && note < half) ? inside(text, words) : halves(text, words);
   }
 
   /** Whether digits and points are all there is, as in most cells of a placement list. */

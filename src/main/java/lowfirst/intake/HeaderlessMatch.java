@@ -296,7 +296,8 @@ final class HeaderlessMatch {
           !taken[cell] && CellShapes.filledShare(rows, cell) > FILLED && named > NAMING;
       double share = mayName ? CellShapes.designatorShare(rows, cell) : 0;
       // Type numbers may look like designators, too.
-      if (share > most || (best >= 0 && share == most && named > names)) {
+      boolean likelier = best >= 0 && share == most && names < 0.5 && named > names;
+      if (share > most || likelier) {
         best = cell;
         most = share;
         names = named;

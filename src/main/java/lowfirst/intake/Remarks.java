@@ -30,6 +30,10 @@ final class Remarks {
   private static final Pattern TORN =
       Pattern.compile("[A-Z]{1,4}\\d{1,4}[\\s;|]+\\d\\S*[\\s;|]+\\S");
 
+  /** A designator between wide gaps, as in a row whose cells don't stand below the header's. */
+  private static final Pattern SHIFTED =
+      Pattern.compile("\\S\\s{2,}[A-Z]{1,4}\\d{1,4}(?:,? ?[A-Z]{1,4}\\d{1,4})*(?:\\s{2,}\\S|$)");
+
   /** A heading that counts the parts below it. */
   private static final Pattern COUNTED = Pattern.compile("(?U)[\\p{L} ]{3,40}\\((\\d{1,4})\\)");
 
@@ -74,7 +78,9 @@ final class Remarks {
             || header.index() < 0
             || SENTENCE.matcher(first).find()
             || (row.size() == 1 && first.chars().noneMatch(Character::isDigit));
-    if (alone && header.uses().size() >= 3 && TORN.matcher(first).lookingAt()) {
+    if (alone
+        && header.uses().size() >= 3
+        && (TORN.matcher(first).lookingAt() || SHIFTED.matcher(first).find())) {
       return Optional.of(
           new Problem(
               Kind.ROW_LENGTH,

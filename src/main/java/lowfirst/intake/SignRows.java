@@ -14,6 +14,9 @@ final class SignRows {
   /** Signs that may stand in a cell, and part cells only with a blank on either side. */
   private static final String SPACED = "/:*>\\";
 
+  /** May stand in a cell, unless it parts all lines alike. */
+  private static final Pattern COLON = Pattern.compile(":");
+
   /** Lines of a table are at least so many, the header among them. */
   private static final int FEWEST = 2;
 
@@ -39,6 +42,9 @@ final class SignRows {
         most = cut;
       }
     }
+    if (best == null && areEven(lines)) {
+      best = COLON;
+    }
     if (best == null) {
       return List.of();
     }
@@ -47,6 +53,17 @@ final class SignRows {
         .filter(i -> !lines[i].isBlank())
         .mapToObj(i -> new Row(i + 1, cells(between, lines[i])))
         .toList();
+  }
+
+  /** Whether colons part every line, all into as many cells. */
+  private static boolean areEven(String[] lines) {
+    List<Integer> sizes =
+        Stream.of(lines)
+            .filter(line -> !line.isBlank())
+            .map(line -> cells(COLON, line).size())
+            .distinct()
+            .toList();
+    return sizes.size() == 1 && sizes.get(0) > 2 && lines.length >= FEWEST;
   }
 
   private static Pattern between(String sign) {

@@ -47,7 +47,8 @@ final class TableReader {
             .with(ZeroWidthSigns::dropped)
             .with(WideSigns::plain)
             .with(OddQuotes::plain)
-            .with(PipeTable::plain);
+            .with(PipeTable::plain)
+            .with(LeaderDots::blanked);
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())

@@ -592,4 +592,90 @@ class OddListsTest {
     assertEquals("XRB472J", items(reading).get(1).partType().typeNumber());
     assertTrue(!says(reading, Kind.COLUMN_GUESSED, "\"---\""), reading.problems().toString());
   }
+
+  @Test
+  void tables_one_below_the_other_are_each_read_by_their_own_header() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "## Resistors\n\n| Quantity | References (1/4 W) | Value | Comments |\n"
+                + "|---|---|---|---|\n| 1 | R1 | 75R | gain 330 |\n| 2 | R2, R3 | 180R | limit |\n\n"
+                + "## Capacitors\n\n| Quantity | References | Type | Value | Comments |\n"
+                + "|---|---|---|---|---|\n| 1 | C1 | film | 10n | timing |\n");
+    assertEquals("[1 [R1] 75R, 2 [R2, R3] 180R, 1 [C1] 10n]", shown(reading));
+    assertTrue(says(reading, Kind.ROW_IGNORED, "the header stands here again"));
+  }
+
+  @Test
+  void a_second_header_may_have_words_that_nobody_knows() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Item,Qty,Value,Notes\nU1,1,NE555,timer\n\nRef,Qty,Purpose,Value\nR1,2,bleeder,47k\n"
+                + "F1,1,supply,2A\n");
+    assertEquals("[1 [U1] NE555, 2 [R1] 47k, 1 [F1] 2A]", shown(reading));
+  }
+
+  @Test
+  void colons_part_cells_where_they_part_all_lines_alike() {
+    assertEquals(
+        "[2 [C1, C2] 100nF, 3 [R1, R2, R3] 10k]",
+        shown(
+            bom(
+                "bom.txt",
+                "refdes:device:value:footprint:qty\nC1,C2:CAPACITOR:100nF:RAD5:2\n"
+                    + "R1,R2,R3:RESISTOR:10k:AXIAL:3\n")));
+  }
+
+  @Test
+  void dots_that_lead_the_eye_are_blanks() {
+    assertEquals(
+        "[1 [R1] 10k, 2 [R2, R3] 4k7, 1 [IC1] NE555]",
+        shown(
+            bom(
+                "bom.txt",
+                "R1 ............ 10k ............ metal film\n"
+                    + "R2,R3 ......... 4k7 ............ carbon\nIC1 ........... NE555\n")));
+  }
+
+  @Test
+  void bars_in_the_header_alone_part_no_cells() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "| Value                | Qty  | Ref            | P/N\n"
+                + "======================================================\nCapacitors\n"
+                + "| 100 nF                3      C2, C3, C4\n| 4.7 uF                1      C1\n\n"
+                + "Connectors\n| TRS jack              1      J1                AB-3120\n"
+                + "| pin header, 4 pins    1      J3\n| battery holder        1      BT1\n");
+    assertEquals(
+        "[3 [C2, C3, C4] 100 nF, 1 [C1] 4.7 uF, 1 [J1] TRS jack, 1 [J3] pin header, 4 pins,"
+            + " 1 [BT1] battery holder]",
+        shown(reading));
+  }
+
+  @Test
+  void a_row_that_does_not_stand_below_the_header_is_said_to_be_lost() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "| Value                | Qty  | Ref            | P/N\n"
+                + "======================================================\nCapacitors\n"
+                + "| 100 nF                3      C2, C3, C4\n\n"
+                + "Connectors\n| TRS jack              1      J1               AB-3120\n");
+    assertEquals("[3 [C2, C3, C4] 100 nF]", shown(reading));
+    assertEquals(
+        List.of(7),
+        of(reading, Kind.ROW_LENGTH).stream().map(said -> said.place().line()).toList());
+  }
+
+  @Test
+  void of_designators_over_several_columns_none_are_lost_without_a_header() {
+    KitReading reading =
+        bom("bom.csv", "resistor,R1,R2,R3\nresistor,R4,R5,R6\ncapacitor,C1,C2,C3\n");
+    assertTrue(
+        items(reading).stream().mapToInt(item -> item.designators().size()).sum() == 9
+            || says(reading, Kind.COLUMN_AMBIGUOUS, "both name parts"),
+        reading.problems().toString());
+  }
 }
