@@ -157,7 +157,10 @@ final class LoadsWords {
                   + " rail, and name the driver as flyback diode in channels.csv"
               : "a flyback diode across the load";
       case GATE_RESISTOR -> "a gate resistor";
-      case FUSE -> "a fuse";
+      case FUSE ->
+          remedy.check() == CheckKind.UNFUSED_TRACK || remedy.check() == CheckKind.UNFUSED_WIRE
+              ? "a fuse, on the board or in the lead, and name it in the BOM and in channels.csv"
+              : "a fuse";
       case PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
           fit.name().toLowerCase(Locale.ROOT);
     };

@@ -269,6 +269,10 @@ class LoadsDocumentTest {
             + " driver's own clamp diodes to the load's rail, and name the driver as flyback diode in"
             + " channels.csv",
         "FUSE_CURRENT | FUSE | | false | fit a fuse",
+        "UNFUSED_WIRE | FUSE | | false | fit a fuse, on the board or in the lead, and name it in the"
+            + " BOM and in channels.csv",
+        "UNFUSED_TRACK | FUSE | | false | fit a fuse, on the board or in the lead, and name it in the"
+            + " BOM and in channels.csv",
       })
   void a_part_to_fit_is_named_with_its_value(
       CheckKind check, Fitted part, String ohms, boolean alone, String words) {
