@@ -748,4 +748,19 @@ class BomRowsTest {
   private static String problems(String bom) {
     return KitTables.problems(KitTables.read("bom.csv", bom)).toString();
   }
+
+  /** Where only the placement list names a body without leads, its height is no question. */
+  @Test
+  void what_the_list_places_on_the_surface_needs_no_height() {
+    String list = "ref,x mm,y mm,package\nL1,1,2,%s\n";
+    String bom = "ref,qty,value\nL1,1,1mH\n";
+    assertEquals(
+        1, heights(KitTables.read("bom.csv", bom, "placements.csv", list.formatted("coil"))));
+    assertEquals(
+        0, heights(KitTables.read("bom.csv", bom, "placements.csv", list.formatted("1206"))));
+  }
+
+  private static long heights(KitReading reading) {
+    return reading.problems().stream().filter(it -> it.kind() == Kind.HEIGHT_UNKNOWN).count();
+  }
 }

@@ -59,6 +59,14 @@ class OddListsTest {
   }
 
   @Test
+  void names_with_nothing_right_of_them_are_no_parts_beside_others() {
+    KitReading reading =
+        bom("bom.txt", "Ref\tValue\t\t\nR1\t10k\tby\tC1\nR2\t1k\tby\tC2\nR3\t2k\tby\tC3\n");
+    assertEquals(3, items(reading).size());
+    assertTrue(!says(reading, Kind.COLUMN_AMBIGUOUS, "both name parts"));
+  }
+
+  @Test
   void parts_in_a_column_that_is_headed_otherwise_are_words() {
     KitReading reading =
         bom(
