@@ -17,7 +17,7 @@ final class CellShapes {
       Pattern.compile("[+-]?[0-9]+([.,][0-9]+)?\\s*(mm|mil|mils|in|inch|um|µm|\")?");
   private static final Pattern SIDE =
       Pattern.compile(
-          "(?i)top|bottom|t|b|front|back|top ?layer|bottom ?layer|oben|unten|f\\.cu|b\\.cu");
+          "(?i)top|bottom|t|b|f|front|back|top ?layer|bottom ?layer|oben|unten|f\\.cu|b\\.cu");
 
   private static final Pattern PACKAGE =
       Pattern.compile(

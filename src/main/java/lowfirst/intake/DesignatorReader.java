@@ -254,10 +254,11 @@ final class DesignatorReader {
     if (pieces.length < 2 || !List.of(pieces).stream().allMatch(DesignatorReader::isWhole)) {
       return false;
     }
-    remarks.add("\"" + text + "\" was read as " + pieces.length + " designators");
+    int before = designators.size();
     for (String piece : pieces) {
       words(piece);
     }
+    remarks.add("\"" + text + "\" was read as " + (designators.size() - before) + " designators");
     return true;
   }
 

@@ -240,7 +240,10 @@ final class TableReader {
               Kind.ROW_LENGTH,
               Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
               "the row has " + row.size() + " cells where " + width + " are usual",
-              "put quotes around a cell that holds a separator"));
+              CellShapes.isDesignators(row.cell(width))
+                  ? "give each part a row of its own; put quotes around a cell that holds a"
+                      + " separator"
+                  : "put quotes around a cell that holds a separator"));
     } else if (isShort(row, width)) {
       problems.add(
           new Problem(

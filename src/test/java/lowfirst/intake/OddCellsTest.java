@@ -739,6 +739,13 @@ class OddCellsTest {
   }
 
   @Test
+  void front_and_back_by_a_letter_are_sides_without_a_header() {
+    KitReading reading = KitTables.read("placements.txt", "R1,10.5,20.5,90,F\nC1,30.5,12.5,0,B\n");
+    assertEquals("90 0", angles(reading));
+    assertEquals(List.of(Side.TOP, Side.BOTTOM), sides(reading));
+  }
+
+  @Test
   void sides_and_quarter_turns_below_unknown_words_are_told_by_their_cells_and_said() {
     KitReading reading =
         KitTables.read(

@@ -686,4 +686,22 @@ class OddListsTest {
             || says(reading, Kind.COLUMN_AMBIGUOUS, "both name parts"),
         reading.problems().toString());
   }
+
+  @Test
+  void a_part_beside_another_below_one_header_is_said_to_need_a_row() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1,10k,R2,4k7\nR3,1k,R4,2k2\n");
+    assertEquals(
+        List.of(2, 3),
+        of(reading, Kind.ROW_LENGTH).stream()
+            .filter(said -> said.remedy().startsWith("give each part a row of its own"))
+            .map(said -> said.place().line())
+            .toList());
+  }
+
+  @Test
+  void all_designators_of_joined_ranges_are_counted() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1-R3 & R7,10k\n");
+    assertEquals("[4 [R1, R2, R3, R7] 10k]", shown(reading));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "was read as 4 designators"));
+  }
 }
