@@ -40,23 +40,7 @@ final class DesignatorReader {
   /** What stands behind the letters of a name. */
   private static final Pattern NO_LETTERS = Pattern.compile("\\P{L}.*");
 
-  /** What may end a list whose letters stand before it. */
-  private static final String BRACKETS = ")]}";
-
   private static final Pattern SEVERAL = Pattern.compile("\\d[,;\\s]+\\p{L}");
-
-  /** One number after another without letters: R1/2/3. */
-  private static final Pattern NUMBERS_BEHIND =
-      Pattern.compile("([\\p{L}_]{1,4})(\\d{1,4})((?:\\s*[/&+]\\s*\\d{1,4})+)");
-
-  /** R[1-4], R{1..4}, R 1-4. */
-  private static final Pattern RANGE_APART =
-      Pattern.compile(
-          "([\\p{L}_]{1,4})(?:\\s*[\\[{(]\\s*(\\d[^\\[\\]{}()]*)[\\]})]|\\s+(\\d{1,4}\\s*[-–]\\s*\\d{1,4}))");
-
-  /** The units of one part: U1A-D, U1A/B. */
-  private static final Pattern UNITS =
-      Pattern.compile("([\\p{L}_]{1,4}\\d{1,4})([A-Ha-h])([-–/+&])([A-Ha-h])");
 
   /** R1.R2, of which no letters differ: A1.R5 is a name. */
   private static final Pattern DOTTED = Pattern.compile("([A-Z]{1,3})\\d{1,4}(?:\\.\\1\\d{1,4})+");
@@ -94,17 +78,12 @@ final class DesignatorReader {
     Optional<StatedCount> count = StatedCount.in(written);
     String cell = count.isPresent() ? count.get().designators() : written;
     var reader = new DesignatorReader();
-    boolean bracketed = cell.length() <= LONGEST && BRACKETS.indexOf(last(cell)) >= 0;
-    if (bracketed && RANGE_APART.matcher(cell).matches()) {
+    if (SharedLetters.isCell(cell)) {
       reader.words(cell);
     } else {
       reader.parts(bare(cell));
     }
     return reader.list(count.isPresent() ? count.get().parts() : 0);
-  }
-
-  private static char last(String cell) {
-    return cell.isEmpty() ? ' ' : cell.charAt(cell.length() - 1);
   }
 
   /** Without brackets around all of it. */
@@ -267,49 +246,14 @@ final class DesignatorReader {
         || DesignatorRange.in(piece).filter(DesignatorRange::repeatsLetters).isPresent();
   }
 
-  /** R[1-4], R 1-4, R1/2/3, U1A-D: letters said once for all numbers, or a number for all units. */
+  /** R[1-4], R1/2/3, U1A-D. */
   private boolean spread(String text) {
-    if (text.length() > LONGEST) {
-      return false;
+    List<String> names = SharedLetters.in(text);
+    if (!names.isEmpty()) {
+      remarks.add("\"" + text + "\" was read as " + String.join(", ", names));
+      names.forEach(this::words);
     }
-    Matcher apart = RANGE_APART.matcher(text);
-    Matcher behind = NUMBERS_BEHIND.matcher(text);
-    Matcher units = UNITS.matcher(text);
-    var names = new ArrayList<String>();
-    if (apart.matches()) {
-      String numbers = apart.group(2) == null ? apart.group(3) : apart.group(2);
-      for (String piece : numbers.split("[,;]")) {
-        names.add(apart.group(1) + piece.strip());
-      }
-      if (!names.stream().allMatch(DesignatorReader::isNumbered)) {
-        return false;
-      }
-    } else if (behind.matches()) {
-      names.add(behind.group(1) + behind.group(2));
-      for (String number : behind.group(3).split("\\D+")) {
-        if (!number.isEmpty()) {
-          names.add(behind.group(1) + number);
-        }
-      }
-    } else if (units.matches() && units.group(2).compareTo(units.group(4)) < 0) {
-      boolean all = "-–".contains(units.group(3));
-      int first = units.group(2).charAt(0);
-      int last = units.group(4).charAt(0);
-      for (int unit = first; unit <= last; unit++) {
-        if (all || unit == first || unit == last) {
-          names.add(units.group(1) + (char) unit);
-        }
-      }
-    } else {
-      return false;
-    }
-    remarks.add("\"" + text + "\" was read as " + String.join(", ", names));
-    names.forEach(this::words);
-    return true;
-  }
-
-  private static boolean isNumbered(String name) {
-    return DesignatorSpelling.isPlain(name) || DesignatorRange.in(name).isPresent();
+    return !names.isEmpty();
   }
 
   /** What would else be taken for a name: marks of notes, a value, and so on. */

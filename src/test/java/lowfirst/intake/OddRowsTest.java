@@ -179,7 +179,10 @@ class OddRowsTest {
     assertEquals(again, said(turned, Kind.ROW_IGNORED));
   }
 
-  /** One word alone, words of which one is no header, and a header with a number are rows. */
+  /**
+   * One word alone and a header with a number are rows; so are words that no column is called by,
+   * unless the designators' and another's stand among them.
+   */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "Ref|Qty|Value, true",
@@ -188,7 +191,9 @@ class OddRowsTest {
     "Value|Ref, true",
     "|Ref|, false",
     "Value|Qty|Package, false",
-    "Value|Ref|nonsense, false",
+    "Value|Ref|nonsense, true",
+    "nonsense|Ref|other, false",
+    "Value|nonsense|Qty, false",
     "Value|Ref 2|Qty, false"
   })
   void a_header_again_names_the_designators_and_nothing_but_columns(String cells, boolean again) {
