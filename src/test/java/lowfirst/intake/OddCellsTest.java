@@ -698,6 +698,7 @@ class OddCellsTest {
   @CsvSource({
     "1.571, 0, -3.142, 90 0 180, 1",
     "0.785398, 4.712389, 6.283185, 45 270 0, 1",
+    "0.5236, -0.2618, 1.0472, 30 345 60, 1",
     "1.5708, 90, 0, 2 90 0, 0",
     "1, 2, 3, 1 2 3, 0",
     "0, 0, 0, 0 0 0, 0"
@@ -715,6 +716,12 @@ class OddCellsTest {
         messages(reading, Kind.COLUMN_GUESSED).stream()
             .filter(message -> message.endsWith("so all were read as radians"))
             .count());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"MR90, true", "mr90, true", "R90, false", "M90, false", "'', false"})
+  void a_turn_with_m_and_r_is_on_the_bottom(String cell, boolean bottom) {
+    assertEquals(bottom ? Optional.of(Side.BOTTOM) : Optional.empty(), TurnSigns.side(cell));
   }
 
   private static String angles(KitReading reading) {

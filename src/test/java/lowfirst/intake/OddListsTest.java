@@ -636,6 +636,12 @@ class OddListsTest {
   }
 
   @Test
+  void colons_in_prose_part_nothing() {
+    assertEquals(
+        List.of(), SignRows.of("Board 3: the driver: rev B\nnote: R1 is 10k\nC1: 100n, film\n"));
+  }
+
+  @Test
   void dots_that_lead_the_eye_are_blanks() {
     assertEquals(
         "[1 [R1] 10k, 2 [R2, R3] 4k7, 1 [IC1] NE555]",
