@@ -12,8 +12,11 @@ import lowfirst.channel.KitInputs;
 import lowfirst.channel.LoadFindings;
 import lowfirst.channel.SumFinding;
 import lowfirst.intake.KitReading;
+import lowfirst.sheet.BuildsDocument;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.LoadsDocument;
+import lowfirst.sheet.LoadsTable;
+import lowfirst.sheet.SymbolsDocument;
 import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.sheet.pdf.Paper;
 import lowfirst.sheet.pdf.PdfWriter;
@@ -80,7 +83,7 @@ final class LoadsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (symbols) {
-      surroundings.out().print(written(LoadsDocument.symbols()));
+      surroundings.out().print(written(SymbolsDocument.of()));
       return ExitStatus.OK;
     }
     KitReading reading = kit.read(surroundings);
@@ -91,14 +94,14 @@ final class LoadsCommand implements Callable<Integer> {
     List<SumFinding> sums = LoadFindings.of(inputs).sums();
     boolean sound = KitArgument.isSound(reading, surroundings);
     if (csv) {
-      surroundings.out().print(CsvWriter.write(LoadsDocument.table(title, studies, sums)));
+      surroundings.out().print(CsvWriter.write(LoadsTable.of(title, studies, sums)));
     } else {
       Document document = LoadsDocument.of(title, read.fingerprint().hexadecimal(), studies, sums);
       surroundings.out().print(TextWriter.write(document, surroundings.columns(WIDTH)));
       writePdf(document);
     }
     if (builds > 0) {
-      Document spread = LoadsDocument.builds(title, spreads(inputs), seed);
+      Document spread = BuildsDocument.of(title, spreads(inputs), seed);
       surroundings.out().print(written(spread));
     }
     return sound && !LoadsDocument.findsSomething(studies, sums)

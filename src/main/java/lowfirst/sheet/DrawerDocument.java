@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.sheet.Block.Caution;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Paragraph;
 import lowfirst.sheet.Block.Table;
 import lowfirst.swap.DrawerHit;
@@ -41,7 +40,7 @@ public final class DrawerDocument {
             table(
                 "What fits, the best margin first",
                 List.of("part type", "least margin"),
-                result.best().stream().map(hit -> cells(hit.partType(), margin(hit)))),
+                result.best().stream().map(hit -> Texts.row(hit.partType(), margin(hit)))),
             table(
                 "Near misses: they lack one thing",
                 List.of("part type", "margin", "lacks"),
@@ -74,7 +73,7 @@ public final class DrawerDocument {
             .flatMap(List::stream)
             .map(
                 hit ->
-                    cells(
+                    Texts.row(
                         hit.partType(),
                         hit.verdict().words(),
                         margin(hit),
@@ -91,11 +90,7 @@ public final class DrawerDocument {
   }
 
   private static Table.Row cells(DrawerHit hit) {
-    return cells(hit.partType(), margin(hit), String.join("; ", hit.lacks()));
-  }
-
-  private static Table.Row cells(String... texts) {
-    return new Table.Row(Stream.of(texts).map(Cell::of).toList());
+    return Texts.row(hit.partType(), margin(hit), String.join("; ", hit.lacks()));
   }
 
   private static String margin(DrawerHit hit) {

@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Step;
 import lowfirst.board.Kit;
 import lowfirst.part.BodyOutline;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Heading;
 import lowfirst.sheet.Block.Paragraph;
 import lowfirst.sheet.Block.Table;
@@ -71,14 +69,11 @@ final class HeightsToMeasure {
   }
 
   private static Row row(Step step, String height) {
-    return new Row(
-        Stream.of(
-                step.number() + "",
-                StepWording.name(step.partType()),
-                step.board(),
-                DesignatorWords.list(step.designators()),
-                height)
-            .map(Cell::of)
-            .toList());
+    return Texts.row(
+        step.number() + "",
+        StepWording.name(step.partType()),
+        step.board(),
+        DesignatorWords.list(step.designators()),
+        height);
   }
 }

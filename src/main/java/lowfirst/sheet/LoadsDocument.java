@@ -7,11 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lowfirst.channel.BuildSpread;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.Check;
-import lowfirst.channel.Check.Input;
-import lowfirst.channel.DatasheetSymbol;
 import lowfirst.channel.OnCurrent;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
@@ -20,7 +16,6 @@ import lowfirst.channel.SumFinding;
 import lowfirst.channel.SupplyFinding;
 import lowfirst.channel.Verdict;
 import lowfirst.sheet.Block.Caution;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts;
 import lowfirst.sheet.Block.Figure;
 import lowfirst.sheet.Block.Heading;
@@ -57,115 +52,6 @@ public final class LoadsDocument {
     }
     sums.forEach(sum -> addSum(sum, blocks));
     return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
-  }
-
-  /** Every check of every channel and rail as one table, for machines. */
-  public static Document table(
-      String title, List<ChannelStudy> studies, List<? extends SumFinding> sums) {
-    var rows = new ArrayList<Table.Row>();
-    for (ChannelStudy study : studies) {
-      for (Check check : study.finding().checks()) {
-        rows.add(row("channel", study.inputs().channel().name(), check));
-      }
-      for (String[] release : ReleaseWords.cells(study)) {
-        rows.add(released(study.inputs().channel().name(), release));
-      }
-    }
-    for (SumFinding sum : sums) {
-      sum.checks().forEach(check -> rows.add(row(LoadsWords.kind(sum), sum.name(), check)));
-    }
-    List<Table.Column> columns =
-        List.of(
-                "of", "name", "check", "verdict", "actual", "allowed", "margin", "formula",
-                "inputs", "missing")
-            .stream()
-            .map(header -> new Table.Column(header, Table.Align.START, 1))
-            .toList();
-    return new Document("Loads of " + title, "", List.of(new Table("checks", columns, rows)));
-  }
-
-  private static Table.Row row(String of, String name, Check check) {
-    return cells(
-        of,
-        name,
-        check.kind().words(),
-        check.verdict().words(),
-        LoadsWords.actual(check),
-        LoadsWords.amount(check.allowed()),
-        LoadsWords.margin(check),
-        check.formula(),
-        inputs(check),
-        String.join("; ", check.missing()));
-  }
-
-  private static Table.Row released(String name, String[] release) {
-    return cells(
-        "channel",
-        name,
-        release[0],
-        "for information",
-        release[1],
-        "",
-        "",
-        ReleaseWords.FORMULA,
-        release[2],
-        "");
-  }
-
-  /** The datasheet symbols that a finding understands, for whoever fills in datasheets.csv. */
-  public static Document symbols() {
-    var rows =
-        java.util.Arrays.stream(DatasheetSymbol.values())
-            .map(symbol -> cells(symbol.text(), symbol.meaning(), symbol.column()))
-            .toList();
-    return new Document(
-        "Datasheet symbols",
-        "",
-        List.of(
-            new Paragraph(
-                "What the columns symbol and condition of datasheets.csv may hold for a finding;"
-                    + " a condition is written as VGS=5V, ID=25A, TJ=25C. Any other symbol is"
-                    + " kept and not used here."),
-            new Table(
-                "symbols",
-                List.of(
-                    new Table.Column("symbol", Table.Align.START, 14),
-                    new Table.Column("meaning and conditions", Table.Align.START, 66),
-                    new Table.Column("column that counts", Table.Align.START, 20)),
-                rows)));
-  }
-
-  /** How many of many builds would be overloaded. */
-  public static Document builds(String title, Map<String, BuildSpread> spreads, long seed) {
-    var rows =
-        spreads.entrySet().stream()
-            .map(
-                entry ->
-                    cells(
-                        entry.getKey(),
-                        "" + entry.getValue().builds(),
-                        "" + entry.getValue().overloaded(),
-                        String.format(
-                            Locale.ROOT, "%.2f %%", 100 * entry.getValue().overloadedShare()),
-                        "" + entry.getValue().undecided()))
-            .toList();
-    return new Document(
-        "Builds of " + title,
-        "",
-        List.of(
-            new Paragraph(
-                "Every number evenly between its corners, seed "
-                    + seed
-                    + ". The corners above decide; this only shows how near they are."),
-            new Table(
-                "builds",
-                List.of(
-                    new Table.Column("channel", Table.Align.START, 30),
-                    new Table.Column("builds", Table.Align.END, 10),
-                    new Table.Column("overloaded", Table.Align.END, 12),
-                    new Table.Column("share", Table.Align.END, 10),
-                    new Table.Column("undecided", Table.Align.END, 12)),
-                rows)));
   }
 
   private static String shortened(String fingerprint) {
@@ -216,7 +102,7 @@ public final class LoadsDocument {
         studies.stream()
             .map(
                 study ->
-                    cells(
+                    Texts.row(
                         study.inputs().channel().name(),
                         study.inputs().channel().load(),
                         LoadsWords.line(study)))
@@ -238,7 +124,7 @@ public final class LoadsDocument {
                     sum.checks().stream()
                         .map(
                             check ->
-                                cells(
+                                Texts.row(
                                     sum instanceof RailFinding ? sum.name() : LoadsWords.name(sum),
                                     check.kind().words(),
                                     LoadsWords.actual(check),
@@ -298,8 +184,7 @@ public final class LoadsDocument {
         .map(ChannelPlot::of)
         .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
     blocks.addAll(ReleaseWords.blocks(study));
-    blocks.add(checks(study.finding().checks()));
-    blocks.add(sources(study.finding().checks()));
+    blocks.addAll(CheckTables.of(study.finding().checks()));
   }
 
   private static String names(List<ChannelStudy> alike) {
@@ -333,7 +218,7 @@ public final class LoadsDocument {
                 new Table.Column("change", Table.Align.START, 75)),
             changes.entrySet().stream()
                 .limit(2L * REMEDIES_SHOWN)
-                .map(entry -> cells(entry.getValue(), entry.getKey()))
+                .map(entry -> Texts.row(entry.getValue(), entry.getKey()))
                 .toList()));
   }
 
@@ -387,93 +272,13 @@ public final class LoadsDocument {
       named("Shared by the rails: ", supply.supply().rails()).ifPresent(blocks::add);
     }
     addRemedies(sum.remedies(), blocks);
-    blocks.add(checks(sum.checks()));
-    blocks.add(sources(sum.checks()));
+    blocks.addAll(CheckTables.of(sum.checks()));
   }
 
   private static Optional<Block> named(String what, List<String> names) {
     return names.isEmpty()
         ? Optional.empty()
         : Optional.of(new Paragraph(what + String.join(", ", names) + "."));
-  }
-
-  private static Table checks(List<Check> checks) {
-    return new Table(
-        "Every check",
-        List.of(
-            new Table.Column("check", Table.Align.START, 17),
-            new Table.Column("finding", Table.Align.START, 10),
-            new Table.Column("actual", Table.Align.END, 9),
-            new Table.Column("allowed", Table.Align.END, 9),
-            new Table.Column("margin", Table.Align.END, 8),
-            new Table.Column("formula, numbers and their sources", Table.Align.START, 47)),
-        checks.stream()
-            .map(
-                check ->
-                    cells(
-                        check.kind().words(),
-                        check.verdict().words(),
-                        LoadsWords.actual(check),
-                        LoadsWords.amount(check.allowed()),
-                        LoadsWords.margin(check),
-                        expert(check)))
-            .toList());
-  }
-
-  private static String expert(Check check) {
-    String missing =
-        check.missing().isEmpty() ? "" : ". MISSING: " + String.join("; ", check.missing());
-    String numbers =
-        check.inputs().stream()
-            .map(LoadsDocument::number)
-            .distinct()
-            .collect(Collectors.joining(", "));
-    return check.formula() + ". With " + numbers + missing + ". " + check.remark();
-  }
-
-  private static String number(Input input) {
-    return input.symbol() + " " + input.value().quantity().rounded(4);
-  }
-
-  /** Every number that the checks above used, once, with where it came from. */
-  private static Table sources(List<Check> checks) {
-    return new Table(
-        "Where the numbers come from",
-        List.of(
-            new Table.Column("number", Table.Align.START, 18),
-            new Table.Column("value", Table.Align.END, 12),
-            new Table.Column("source", Table.Align.START, 70)),
-        checks.stream()
-            .flatMap(check -> check.inputs().stream())
-            .distinct()
-            .map(
-                input ->
-                    cells(
-                        input.symbol(),
-                        input.value().quantity().rounded(4),
-                        input.value().source().text()))
-            .distinct()
-            .toList());
-  }
-
-  private static String inputs(Check check) {
-    return check.inputs().stream()
-        .map(LoadsDocument::input)
-        .distinct()
-        .collect(Collectors.joining("; "));
-  }
-
-  private static String input(Input input) {
-    return input.symbol()
-        + " = "
-        + input.value().quantity().rounded(4)
-        + " ["
-        + input.value().source()
-        + "]";
-  }
-
-  private static Table.Row cells(String... texts) {
-    return new Table.Row(java.util.Arrays.stream(texts).map(Cell::of).toList());
   }
 
   /** Whether anything is not as it should be. */

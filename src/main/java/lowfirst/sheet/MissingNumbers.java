@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.SumFinding;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
 
 /** The numbers that findings lack: each once, with all that it would help to decide. */
@@ -61,7 +59,7 @@ final class MissingNumbers {
         checks.entrySet().stream()
             .map(
                 entry ->
-                    row(
+                    Texts.row(
                         entry.getKey(),
                         String.join(", ", entry.getValue()),
                         named(new ArrayList<>(places.get(entry.getKey())))))
@@ -71,9 +69,5 @@ final class MissingNumbers {
   private static String named(List<String> names) {
     String first = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
     return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
-  }
-
-  private static Table.Row row(String... texts) {
-    return new Table.Row(Stream.of(texts).map(Cell::of).toList());
   }
 }

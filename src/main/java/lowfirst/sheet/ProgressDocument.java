@@ -125,14 +125,11 @@ public final class ProgressDocument {
   }
 
   private Row historyRow(HistoryLine line) {
-    return new Row(
-        Stream.of(
-                ProgressWords.time(line.event().when(), zone),
-                line.event().who(),
-                ProgressWords.event(line.event()),
-                line.standing() == HistoryLine.Standing.COUNTS ? "yes" : "undone")
-            .map(Cell::of)
-            .toList());
+    return Texts.row(
+        ProgressWords.time(line.event().when(), zone),
+        line.event().who(),
+        ProgressWords.event(line.event()),
+        line.standing() == HistoryLine.Standing.COUNTS ? "yes" : "undone");
   }
 
   private String whereNext() {
@@ -249,20 +246,17 @@ public final class ProgressDocument {
 
   private Row partRow(Optional<StepRecord> step, SpotRecord record) {
     Optional<Mark> mark = record.mark(record.state());
-    return new Row(
-        Stream.of(
-                record.spot().unit().serial(),
-                step.map(row -> Integer.toString(row.step().number())).orElse(""),
-                record.spot().designator().text(),
-                step.map(row -> StepWording.shortName(row.step().partType())).orElse(""),
-                record.state().words(),
-                mark.map(Mark::who).orElse(""),
-                mark.map(done -> done.when().toString()).orElse(""),
-                record.measured().orElse(""),
-                mark.flatMap(Mark::reason).orElse(""),
-                record.substitution().map(Event.Substitution::fitted).orElse(""),
-                String.join("; ", record.notes().stream().map(Event.Note::text).toList()))
-            .map(Cell::of)
-            .toList());
+    return Texts.row(
+        record.spot().unit().serial(),
+        step.map(row -> Integer.toString(row.step().number())).orElse(""),
+        record.spot().designator().text(),
+        step.map(row -> StepWording.shortName(row.step().partType())).orElse(""),
+        record.state().words(),
+        mark.map(Mark::who).orElse(""),
+        mark.map(done -> done.when().toString()).orElse(""),
+        record.measured().orElse(""),
+        mark.flatMap(Mark::reason).orElse(""),
+        record.substitution().map(Event.Substitution::fitted).orElse(""),
+        String.join("; ", record.notes().stream().map(Event.Note::text).toList()));
   }
 }

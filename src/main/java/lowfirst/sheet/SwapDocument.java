@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import lowfirst.assembly.Step;
 import lowfirst.sheet.Block.Caution;
-import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Heading;
 import lowfirst.sheet.Block.Paragraph;
 import lowfirst.sheet.Block.Table;
@@ -52,7 +51,7 @@ public final class SwapDocument {
       String where = finding.swap().board().name();
       for (SwapReason reason : finding.reasons()) {
         rows.add(
-            cells(
+            Texts.row(
                 where,
                 "rule",
                 reason.rule().toString(),
@@ -66,7 +65,7 @@ public final class SwapDocument {
       for (ChannelChange channel : finding.channels()) {
         for (ChannelChange.Pair pair : channel.pairs()) {
           rows.add(
-              cells(
+              Texts.row(
                   channel.use().channel().name(),
                   "check",
                   pair.kind().toString(),
@@ -95,10 +94,6 @@ public final class SwapDocument {
     return new Document("Swap", "", List.of(new Table("reasons", columns, rows)));
   }
 
-  private static Table.Row cells(String... texts) {
-    return new Table.Row(Stream.of(texts).map(Cell::of).toList());
-  }
-
   private static String capitalised(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
@@ -121,7 +116,7 @@ public final class SwapDocument {
     var rows = new ArrayList<Table.Row>();
     for (SwapReason reason : finding.reasons()) {
       rows.add(
-          cells(
+          Texts.row(
               reason.rule().words(),
               SwapWords.evidence(reason.answer().asked()),
               SwapWords.evidence(reason.answer().offered()),
@@ -143,7 +138,7 @@ public final class SwapDocument {
     var rows = new ArrayList<Table.Row>();
     for (SwapReason reason : finding.reasons()) {
       rows.add(
-          cells(
+          Texts.row(
               reason.rule().words(),
               reason.rule().why() + " [" + reason.rule().source() + "]",
               SwapWords.sources(reason.answer())));
@@ -169,7 +164,7 @@ public final class SwapDocument {
           new Table(
               "What is missing",
               List.of(Tables.words("find this", 1)),
-              missing.stream().map(text -> cells(text)).toList()));
+              missing.stream().map(text -> Texts.row(text)).toList()));
     }
   }
 
@@ -181,7 +176,7 @@ public final class SwapDocument {
         boolean own = first.use().role().checks().contains(pair.kind());
         if (own || pair.isChanged()) {
           rows.add(
-              cells(
+              Texts.row(
                   pair.kind().words(),
                   SwapWords.check(pair.before()),
                   SwapWords.check(pair.after()),
@@ -229,22 +224,22 @@ public final class SwapDocument {
 
   private static void board(SwapFinding finding, BoardChange board, List<Block> blocks) {
     var rows = new ArrayList<Table.Row>();
-    board.before().ifPresent(before -> rows.add(cells("its step now", step(before))));
-    board.after().ifPresent(after -> rows.add(cells("its step with the swap", step(after))));
+    board.before().ifPresent(before -> rows.add(Texts.row("its step now", step(before))));
+    board.after().ifPresent(after -> rows.add(Texts.row("its step with the swap", step(after))));
     board.others().stream()
         .limit(MOVED_SHOWN)
         .map(
             moved ->
-                cells(
+                Texts.row(
                     DesignatorWords.list(moved.designators()),
                     "moves from batch " + moved.fromBatch() + " to batch " + moved.toBatch()))
         .forEach(rows::add);
     int more = board.others().size() - MOVED_SHOWN;
     if (more > 0) {
-      rows.add(cells("and", more == 1 ? "1 step more moves" : more + " steps more move"));
+      rows.add(Texts.row("and", more == 1 ? "1 step more moves" : more + " steps more move"));
     }
-    board.newLookAlikes().forEach(pair -> rows.add(cells("new look-alike", pair(pair))));
-    board.goneLookAlikes().forEach(pair -> rows.add(cells("no longer alike", pair(pair))));
+    board.newLookAlikes().forEach(pair -> rows.add(Texts.row("new look-alike", pair(pair))));
+    board.goneLookAlikes().forEach(pair -> rows.add(Texts.row("no longer alike", pair(pair))));
     if (rows.isEmpty()) {
       return;
     }

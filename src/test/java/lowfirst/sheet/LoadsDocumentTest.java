@@ -317,8 +317,7 @@ class LoadsDocumentTest {
             + " at least 28 W; then it carries");
     KitInputs inputs = KitInputs.of(kit.kit());
     assertTrue(
-        Said.lines(
-                LoadsDocument.table("t", ChannelStudy.of(inputs), LoadFindings.of(inputs).sums()))
+        Said.lines(LoadsTable.of("t", ChannelStudy.of(inputs), LoadFindings.of(inputs).sums()))
             .stream()
             .anyMatch(row -> row.startsWith("supply | PC | supply unit delivers its rails")));
     assertEquals(
@@ -578,8 +577,7 @@ class LoadsDocumentTest {
   void machines_get_a_row_for_every_check_and_every_way_to_let_go() {
     Kit kit = kit(1);
     KitInputs inputs = KitInputs.of(kit);
-    Document table =
-        LoadsDocument.table("t", ChannelStudy.of(inputs), LoadFindings.of(inputs).rails());
+    Document table = LoadsTable.of("t", ChannelStudy.of(inputs), LoadFindings.of(inputs).rails());
     List<String> rows = Said.rows(table, "checks");
     assertTrue(
         rows.stream()
@@ -606,7 +604,7 @@ class LoadsDocumentTest {
 
   @Test
   void symbols_are_listed_with_their_column() {
-    List<String> rows = Said.rows(LoadsDocument.symbols(), "symbols");
+    List<String> rows = Said.rows(SymbolsDocument.of(), "symbols");
     assertEquals(lowfirst.channel.DatasheetSymbol.values().length, rows.size());
     for (String row : rows) {
       assertTrue(row.matches("[^|]+ \\| [^|]+ \\| [^|]+"), row);
@@ -619,7 +617,7 @@ class LoadsDocumentTest {
     Map<String, BuildSpread> spreads = new LinkedHashMap<>();
     spreads.put("out 1", new BuildSpread(1000, 25, 3));
     assertSays(
-        LoadsDocument.builds("t", spreads, 42),
+        BuildsDocument.of("t", spreads, 42),
         "Builds of t",
         "Every number evenly between its corners, seed 42. The corners above decide; this only shows"
             + " how near they are.",

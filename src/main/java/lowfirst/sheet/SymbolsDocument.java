@@ -1,0 +1,35 @@
+package lowfirst.sheet;
+
+import java.util.Arrays;
+import java.util.List;
+import lowfirst.channel.DatasheetSymbol;
+import lowfirst.sheet.Block.Paragraph;
+import lowfirst.sheet.Block.Table;
+
+/** What may stand in the symbol column of datasheets.csv. */
+public final class SymbolsDocument {
+  private SymbolsDocument() {}
+
+  /** The datasheet symbols that a finding understands, for whoever fills in datasheets.csv. */
+  public static Document of() {
+    var rows =
+        Arrays.stream(DatasheetSymbol.values())
+            .map(symbol -> Texts.row(symbol.text(), symbol.meaning(), symbol.column()))
+            .toList();
+    return new Document(
+        "Datasheet symbols",
+        "",
+        List.of(
+            new Paragraph(
+                "What the columns symbol and condition of datasheets.csv may hold for a finding;"
+                    + " a condition is written as VGS=5V, ID=25A, TJ=25C. Any other symbol is"
+                    + " kept and not used here."),
+            new Table(
+                "symbols",
+                List.of(
+                    new Table.Column("symbol", Table.Align.START, 14),
+                    new Table.Column("meaning and conditions", Table.Align.START, 66),
+                    new Table.Column("column that counts", Table.Align.START, 20)),
+                rows)));
+  }
+}
