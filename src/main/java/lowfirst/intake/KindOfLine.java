@@ -26,32 +26,32 @@ final class KindOfLine {
 
   /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
   static PartKind of(List<String> cells) {
-    String value = cells.get(PartTypeReader.VALUE);
-    String prefix = cells.get(PartTypeReader.LETTERS);
+    String value = cells.get(PartOfLine.VALUE);
+    String prefix = cells.get(PartOfLine.LETTERS);
     var guess = new PartKindGuess();
     guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byTypeNumber(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byTypeNumber(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.PACKAGE)), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
-    Optional<PartKind> described = PartKindWords.byWords(cells.get(PartTypeReader.DESCRIPTION));
+    guess.vote(PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE)), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
+    Optional<PartKind> described = PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION));
     boolean counted = value.isEmpty() || PINS.matcher(value).matches();
     boolean holds = counted && described.filter(HOLDERS::contains).isPresent();
     guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
-    if (described.isEmpty() && !cells.get(PartTypeReader.NUMBER).contains("://")) {
-      guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.NUMBER)), PartKindGuess.WEAK);
+    if (described.isEmpty() && !cells.get(PartOfLine.NUMBER).contains("://")) {
+      guess.vote(PartKindWords.byWords(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
     }
-    guess.vote(PartKindWords.byWords(cells.get(PartTypeReader.OTHER_TEXT)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
     Optional<PartKind> letters = PartKindWords.byLetters(prefix);
     boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
     guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
     // What plugs into a connector may be all that the value says.
-    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartTypeReader.PACKAGE));
+    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE));
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
     boolean valued =
         letters
-            .flatMap(PartTypeReader::dimension)
+            .flatMap(PartOfLine::dimension)
             .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
             .isPresent();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
@@ -63,14 +63,14 @@ final class KindOfLine {
   /** Where nothing else tells, the unit of the value does. */
   private static PartKind byUnit(List<String> cells) {
     String value =
-        cells.get(PartTypeReader.VALUE).isEmpty()
-            ? cells.get(PartTypeReader.DESCRIPTION)
-            : cells.get(PartTypeReader.VALUE);
+        cells.get(PartOfLine.VALUE).isEmpty()
+            ? cells.get(PartOfLine.DESCRIPTION)
+            : cells.get(PartOfLine.VALUE);
     if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
       return PartKind.UNKNOWN;
     }
     return Stream.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.INDUCTOR)
-        .filter(kind -> WrittenValue.showsUnit(value, PartTypeReader.dimension(kind).orElseThrow()))
+        .filter(kind -> WrittenValue.showsUnit(value, PartOfLine.dimension(kind).orElseThrow()))
         .reduce((one, other) -> PartKind.UNKNOWN)
         .orElse(PartKind.UNKNOWN);
   }

@@ -36,10 +36,10 @@ final class SameOrNot {
     if (key(placed).isEmpty() || key(placed).equals(key(type.text()))) {
       return false;
     }
-    Optional<Dimension> dimension = PartTypeReader.dimension(type.kind());
+    Optional<Dimension> dimension = PartOfLine.dimension(type.kind());
     if (dimension.isPresent()) {
       Optional<Quantity> other =
-          PartTypeReader.isSymbolName(placed)
+          PartOfLine.isSymbolName(placed)
               ? Optional.empty()
               : WrittenValue.parse(placed, dimension).value().map(WrittenValue::value);
       // A value against a part number says nothing: only two values can differ.

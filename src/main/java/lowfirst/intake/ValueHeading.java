@@ -68,7 +68,7 @@ final class ValueHeading {
       return false;
     }
     Optional<PartKind> kind = letters(designators).flatMap(PartKindWords::byLetters);
-    Optional<Dimension> measured = kind.flatMap(PartTypeReader::dimension);
+    Optional<Dimension> measured = kind.flatMap(PartOfLine::dimension);
     if (measured.isPresent()) {
       // 0805 and 0207 are sizes.
       boolean size = text.matches("0\\d{3,4}");
