@@ -131,6 +131,22 @@ class OddRowsTest {
     assertEquals(part, RowAbove.isPart(TableKind.BOM, BOM, row(cells)));
   }
 
+  /** Where some row is a part, a short word with a count is one, too; by itself it is prose. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "R1|2|1k/Bell|1|brass, 2",
+    "Bell|1|brass, 0",
+    "R1|2|1k/of brass|1|x, 1",
+    "R1|2|1k/Bell|one|brass, 1",
+    "R1|2|1k/|1|brass, 1",
+    "R1|2|1k/Abcdefghijkl|1|x, 2",
+    "R1|2|1k/Abcdefghijklm|1|x, 1"
+  })
+  void beside_parts_above_the_header_a_named_one_counts(String text, int parts) {
+    List<Row> rows = Arrays.stream(text.split("/")).map(OddRowsTest::row).toList();
+    assertEquals(parts, RowAbove.parts(TableKind.BOM, BOM, rows).size());
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({"R1|2|3.5, true", "R1|x|3.5, false", "R1|2|y, false", "Board|2|3.5, false"})
   void above_a_placement_lists_header_it_is_a_designator_and_both_numbers(
