@@ -42,11 +42,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
   public static Verdict ofSwitchAlone(ChannelInputs in) {
     var checks = new ArrayList<Check>(16);
     switchInto(in, checks);
-    Verdict worst = Verdict.CARRIES;
-    for (Check check : checks) {
-      worst = worst.worse(check.verdict());
-    }
-    return worst;
+    return Verdict.worstOf(checks);
   }
 
   /**
@@ -83,11 +79,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
 
   /** The worst of the checks. */
   public Verdict verdict() {
-    Verdict worst = Verdict.CARRIES;
-    for (Check check : checks) {
-      worst = worst.worse(check.verdict());
-    }
-    return worst;
+    return Verdict.worstOf(checks);
   }
 
   /** Whether every check passes. */

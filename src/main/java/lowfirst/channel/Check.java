@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
 
@@ -60,6 +61,13 @@ public record Check(
       return this;
     }
     return most.verdict == Verdict.CARRIES ? most : most.lacking(missing);
+  }
+
+  /** The same of checks of the same kinds in the same order. */
+  static List<Check> upTo(List<Check> least, List<Check> most, List<Datum> missing) {
+    return IntStream.range(0, most.size())
+        .mapToObj(i -> least.get(i).upTo(most.get(i), missing))
+        .toList();
   }
 
   private static Verdict judged(CheckKind kind, double actual, double allowed, Datum[] data) {

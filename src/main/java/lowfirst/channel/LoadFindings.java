@@ -1,8 +1,12 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.quantity.Quantity;
@@ -15,10 +19,12 @@ import lowfirst.quantity.Quantity;
  * @param supplies in the order of {@code supplies.csv}
  */
 public record LoadFindings(
-    List<ChannelFinding> channels, List<RailFinding> rails, List<SupplyFinding> supplies) {
+    Map<OutputChannel, ChannelFinding> channels,
+    List<RailFinding> rails,
+    List<SupplyFinding> supplies) {
 
   public LoadFindings {
-    channels = List.copyOf(channels);
+    channels = Collections.unmodifiableMap(new LinkedHashMap<>(channels));
     rails = List.copyOf(rails);
     supplies = List.copyOf(supplies);
   }
@@ -30,8 +36,10 @@ public record LoadFindings(
 
   /** Every finding of a kit whose numbers are resolved already. */
   public static LoadFindings of(KitInputs inputs) {
+    var channels = new LinkedHashMap<OutputChannel, ChannelFinding>();
+    inputs.channels().forEach(in -> channels.put(in.channel(), ChannelFinding.of(in)));
     return new LoadFindings(
-        inputs.channels().stream().map(ChannelFinding::of).toList(),
+        channels,
         inputs.rails().stream().map(RailFinding::of).toList(),
         inputs.supplies().stream().map(SupplyFinding::of).toList());
   }
@@ -45,12 +53,12 @@ public record LoadFindings(
 
   /** No finding of anything: every channel is undecided. */
   public static LoadFindings none() {
-    return new LoadFindings(List.of(), List.of(), List.of());
+    return new LoadFindings(Map.of(), List.of(), List.of());
   }
 
   /** What is said of a channel; of two of one name, each has its own. */
   public Optional<ChannelFinding> of(OutputChannel channel) {
-    return channels.stream().filter(finding -> finding.channel().equals(channel)).findFirst();
+    return Optional.ofNullable(channels.get(channel));
   }
 
   /** Whether a channel carries; undecided where nothing is said of it. */
@@ -64,18 +72,17 @@ public record LoadFindings(
    * loads that are switched on one after another don't ask for it.
    */
   public Verdict supplyVerdictOf(String rail) {
-    Verdict worst =
+    Verdict known =
         rails.stream().anyMatch(finding -> finding.name().equals(rail))
             ? Verdict.CARRIES
             : Verdict.UNDECIDED;
-    for (SumFinding sum : sums()) {
-      if (sum.concerns(rail)) {
-        for (Check check : sum.checks()) {
-          worst = check.kind().isOfOneInstant() ? worst : worst.worse(check.verdict());
-        }
-      }
-    }
-    return worst;
+    List<Check> lasting =
+        sums().stream()
+            .filter(sum -> sum.concerns(rail))
+            .flatMap(sum -> sum.checks().stream())
+            .filter(check -> !check.kind().isOfOneInstant())
+            .toList();
+    return known.worse(Verdict.worstOf(lasting));
   }
 
   /** The worst case of one number that a channel's check worked out. */
@@ -85,13 +92,9 @@ public record LoadFindings(
 
   /** The worst of all. */
   public Verdict verdict() {
-    Verdict worst = Verdict.CARRIES;
-    for (ChannelFinding channel : channels) {
-      worst = worst.worse(channel.verdict());
-    }
-    for (SumFinding sum : sums()) {
-      worst = worst.worse(sum.verdict());
-    }
-    return worst;
+    return Stream.concat(
+            channels.values().stream().map(ChannelFinding::verdict),
+            sums().stream().map(SumFinding::verdict))
+        .reduce(Verdict.CARRIES, Verdict::worse);
   }
 }

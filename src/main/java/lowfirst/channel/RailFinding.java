@@ -2,7 +2,6 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 
@@ -63,14 +62,9 @@ public record RailFinding(
    */
   static List<Check> checks(RailInputs in) {
     List<Check> without = judged(in);
-    if (in.perhaps().isEmpty()) {
-      return without;
-    }
-    List<Check> with = judged(in.perhaps().get().with());
-    List<Datum> missing = in.perhaps().get().missing();
-    return IntStream.range(0, with.size())
-        .mapToObj(i -> without.get(i).upTo(with.get(i), missing))
-        .toList();
+    return in.perhaps()
+        .map(perhaps -> Check.upTo(without, judged(perhaps.with()), perhaps.missing()))
+        .orElse(without);
   }
 
   private static List<Check> judged(RailInputs in) {

@@ -93,7 +93,7 @@ final class RailRemedies {
     List<Check> mended = RailFinding.checks(in.with(term, value));
     boolean passes =
         mended.stream().anyMatch(c -> c.kind() == kind && c.verdict() == Verdict.CARRIES);
-    boolean alone = mended.stream().allMatch(c -> c.verdict() == Verdict.CARRIES);
+    boolean alone = Verdict.worstOf(mended) == Verdict.CARRIES;
     return passes
         ? Optional.of(
             Remedy.change(kind, action, term, Quantity.of(value, term.dimension()), alone))

@@ -18,10 +18,6 @@ public sealed interface SumFinding permits RailFinding, SupplyFinding {
 
   /** The worst of the checks. */
   default Verdict verdict() {
-    Verdict worst = Verdict.CARRIES;
-    for (Check check : checks()) {
-      worst = worst.worse(check.verdict());
-    }
-    return worst;
+    return Verdict.worstOf(checks());
   }
 }

@@ -2,7 +2,6 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import lowfirst.board.SupplyUnit;
 import lowfirst.channel.Remedy.Action;
 import lowfirst.quantity.Quantity;
@@ -50,11 +49,7 @@ public record SupplyFinding(SupplyUnit supply, List<Check> checks, List<Remedy> 
 
   /** The checks alone: of all that may draw on it, or of what does for certain, as a rail's are. */
   static List<Check> checks(SupplyInputs in) {
-    List<Check> least = judged(in, in.least());
-    List<Check> most = judged(in, in.most());
-    return IntStream.range(0, most.size())
-        .mapToObj(i -> least.get(i).upTo(most.get(i), in.missing()))
-        .toList();
+    return Check.upTo(judged(in, in.least()), judged(in, in.most()), in.missing());
   }
 
   private static List<Check> judged(SupplyInputs in, List<SupplyInputs.Share> shares) {
@@ -73,9 +68,7 @@ public record SupplyFinding(SupplyUnit supply, List<Check> checks, List<Remedy> 
 
   private static Remedy raised(SupplyInputs in, Check check) {
     double watts = RailRemedies.up(check.actualAmount());
-    boolean alone =
-        checks(in.with(in.limit().at(watts))).stream()
-            .allMatch(c -> c.verdict() == Verdict.CARRIES);
+    boolean alone = Verdict.worstOf(checks(in.with(in.limit().at(watts)))) == Verdict.CARRIES;
     Term term = Term.SUPPLY_LIMIT;
     return Remedy.change(
         check.kind(), Action.RAISE, term, Quantity.of(watts, term.dimension()), alone);

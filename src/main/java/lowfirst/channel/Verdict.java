@@ -1,5 +1,7 @@
 package lowfirst.channel;
 
+import java.util.List;
+
 /** What a check or a finding says. */
 public enum Verdict {
   CARRIES("carries"),
@@ -20,5 +22,14 @@ public enum Verdict {
   /** The worse of two: overloaded before undecided before carries. */
   public Verdict worse(Verdict other) {
     return compareTo(other) >= 0 ? this : other;
+  }
+
+  /** The worst of some checks; carries where there are none. */
+  static Verdict worstOf(List<Check> checks) {
+    Verdict worst = CARRIES;
+    for (Check check : checks) {
+      worst = worst.worse(check.verdict());
+    }
+    return worst;
   }
 }

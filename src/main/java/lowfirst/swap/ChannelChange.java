@@ -54,11 +54,9 @@ public record ChannelChange(SwapUse use, ChannelFinding before, ChannelFinding a
 
   /** Whether the channel bears the candidate, as far as the part has a say in it. */
   public SwapVerdict verdict() {
-    SwapVerdict worst = SwapVerdict.FITS;
-    for (Check check : concerned()) {
-      worst = worst.worse(verdict(check.verdict()));
-    }
-    return worst;
+    return concerned().stream()
+        .map(check -> verdict(check.verdict()))
+        .reduce(SwapVerdict.FITS, SwapVerdict::worse);
   }
 
   /** What a channel's verdict means for a swap. */

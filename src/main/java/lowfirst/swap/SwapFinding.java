@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import lowfirst.channel.Check;
 import lowfirst.channel.CheckKind;
 import lowfirst.part.BodyOutlines;
@@ -101,14 +102,10 @@ public record SwapFinding(
 
   /** The worst of the reasons and of the channels. */
   public SwapVerdict verdict() {
-    SwapVerdict worst = SwapVerdict.FITS;
-    for (SwapReason reason : reasons) {
-      worst = worst.worse(reason.verdict());
-    }
-    for (ChannelChange channel : channels) {
-      worst = worst.worse(channel.verdict());
-    }
-    return worst;
+    return Stream.concat(
+            reasons.stream().map(SwapReason::verdict),
+            channels.stream().map(ChannelChange::verdict))
+        .reduce(SwapVerdict.FITS, SwapVerdict::worse);
   }
 
   /** The reasons with one verdict. */

@@ -36,7 +36,7 @@ class BellPlayerLoadsTest {
   @Test
   void three_channels_are_not_in_order_and_all_others_carry() {
     Map<String, Verdict> others =
-        found.channels().stream()
+        found.channels().values().stream()
             .filter(finding -> !finding.carries())
             .collect(
                 Collectors.toMap(
@@ -99,7 +99,7 @@ class BellPlayerLoadsTest {
     LoadFindings findings =
         LoadFindings.of(KitReader.read(new KitFiles("cool", cool, List.of(), KIT.given())).kit());
     ChannelFinding heater =
-        findings.channels().stream()
+        findings.channels().values().stream()
             .filter(finding -> finding.channel().load().equals("frost heater"))
             .findFirst()
             .orElseThrow();
@@ -144,7 +144,7 @@ class BellPlayerLoadsTest {
   }
 
   private ChannelFinding finding(String load) {
-    return found.channels().stream()
+    return found.channels().values().stream()
         .filter(finding -> finding.channel().load().equals(load))
         .findFirst()
         .orElseThrow();

@@ -211,7 +211,10 @@ class PowerSheetsTest {
   void a_load_is_connected_only_where_its_supply_and_return_carry_it_too() {
     String wire = "! Wire, but leave unplugged: out 1 (striker). ";
     Kit overloaded = ChannelKit.typical().with("rails", "contact rating=1 A").kit();
-    assertTrue(findings(overloaded).channels().get(0).carries(), "the output by itself");
+    assertEquals(
+        Verdict.CARRIES,
+        findings(overloaded).verdictOf(overloaded.channels().get(0)),
+        "the output by itself");
     assertSays(
         firstPower(overloaded, findings(overloaded)),
         "out 1 | Leave striker unplugged: the supply or the return of rail power is overloaded."
