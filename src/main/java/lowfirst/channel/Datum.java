@@ -1,6 +1,7 @@
 package lowfirst.channel;
 
 import java.util.Arrays;
+import java.util.Optional;
 import lowfirst.channel.Check.Input;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -62,6 +63,16 @@ public record Datum(
   public static Datum missing(Term term, String remedy) {
     double none = Double.NaN;
     return new Datum(term, term.symbol(), term.dimension(), none, none, none, NO_SOURCE, remedy);
+  }
+
+  /** The number of a cell; where it is empty, missing with what to do about it. */
+  static Datum stated(Term term, Optional<Sourced> cell, String remedy) {
+    return cell.map(number -> of(term, number)).orElseGet(() -> missing(term, remedy));
+  }
+
+  /** The number of a cell; where it is empty, what is assumed instead. */
+  static Datum statedOr(Term term, Optional<Sourced> cell, double assumed, Source source) {
+    return cell.map(number -> of(term, number)).orElseGet(() -> of(term, assumed, source));
   }
 
   /** These and more. */

@@ -38,21 +38,20 @@ public final class KitInputs {
   public static KitInputs of(Kit kit) {
     var resolution = new ChannelResolution(kit);
     List<ChannelInputs> alone = kit.channels().stream().map(resolution::resolved).toList();
-    List<RailInputs> rails = rails(kit, resolution, alone);
+    var loadRails = new LoadRails(kit);
+    List<RailInputs> rails = rails(kit, resolution, loadRails, alone);
     Map<String, RailInputs> byName = new HashMap<>();
     rails.forEach(rail -> byName.putIfAbsent(rail.rail().name(), rail));
     Set<String> named = UnitChannels.unitNamedBoards(kit);
     List<ChannelInputs> joined = new ArrayList<>();
     for (ChannelInputs in : alone) {
-      Optional<RailInputs> rail = resolution.railOf(in.channel()).map(Rail::name).map(byName::get);
+      Optional<RailInputs> rail = loadRails.of(in.channel()).map(Rail::name).map(byName::get);
       Datum lift =
           rail.map(RailInputs::lift)
-              .orElseGet(
-                  () -> Datum.missing(Term.RETURN_LIFT, resolution.railMissing(in.channel())));
+              .orElseGet(() -> Datum.missing(Term.RETURN_LIFT, loadRails.missing(in.channel())));
       Datum intoShort =
           rail.map(RailInputs::shortCircuit)
-              .orElseGet(
-                  () -> Datum.missing(Term.SHORT_CIRCUIT, resolution.railMissing(in.channel())));
+              .orElseGet(() -> Datum.missing(Term.SHORT_CIRCUIT, loadRails.missing(in.channel())));
       joined.add(
           in.with(lift, intoShort, othersOnFuse(kit, named, in, alone), othersOnStage(in, alone)));
     }
@@ -63,18 +62,18 @@ public final class KitInputs {
 
   /** Every rail that loads hang on; any of them may, whose rail nobody knows. */
   private static List<RailInputs> rails(
-      Kit kit, ChannelResolution resolution, List<ChannelInputs> alone) {
+      Kit kit, ChannelResolution resolution, LoadRails loadRails, List<ChannelInputs> alone) {
     var every =
-        new RailLoads(alone, resolution.unswitched().stream().map(resolution::resolved).toList());
-    RailLoads unknown = every.where(resolution::isRailUnknown);
+        new RailLoads(alone, RailLoads.unswitched(kit).stream().map(resolution::resolved).toList());
+    RailLoads unknown = every.where(loadRails::isUnknown);
     List<Datum> missing =
         unknown.all().stream()
-            .map(in -> Datum.missing(Term.RAIL_SUM, resolution.railMissing(in.channel())))
+            .map(in -> Datum.missing(Term.RAIL_SUM, loadRails.missing(in.channel())))
             .toList();
     var units = new UnitCopies(kit);
     var rails = new ArrayList<RailInputs>();
     for (Rail rail : kit.rails()) {
-      RailLoads on = every.where(channel -> isOn(resolution.railOf(channel), rail));
+      RailLoads on = every.where(channel -> isOn(loadRails.of(channel), rail));
       Optional<Rail> here = Optional.of(rail);
       RailLoads copies = units.of(on);
       RailLoads perhaps = unknown.as(channel -> resolution.resolved(channel, here)).and(copies);

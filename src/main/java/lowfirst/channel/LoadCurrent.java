@@ -12,9 +12,10 @@ import lowfirst.quantity.Sourced;
  *
  * @param load which load
  * @param rail the rail's nominal voltage, where known
- * @param assumedPercent tolerance where the load states none
  */
-record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
+record LoadCurrent(Load load, Optional<Sourced> rail) {
+  /** Where the load states no tolerance. */
+  private static final double ASSUMED_PERCENT = 10;
 
   /** Highest published multiples of the running current (National Instruments FP-RLY-420, p. 8). */
   private static final double LAMP_FACTOR = 15;
@@ -79,7 +80,7 @@ record LoadCurrent(Load load, Optional<Sourced> rail, double assumedPercent) {
   }
 
   private double tolerancePercent() {
-    return load.tolerance().map(Sourced::asDouble).orElse(assumedPercent);
+    return load.tolerance().map(Sourced::asDouble).orElse(ASSUMED_PERCENT);
   }
 
   private Source spread(Source source) {

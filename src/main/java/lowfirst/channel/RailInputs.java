@@ -117,15 +117,11 @@ final class RailInputs {
     data.put(Term.SUPPLY, on.get(0).datum(Term.SUPPLY));
     data.put(
         Term.RAIL_LIMIT,
-        rail.currentLimit()
-            .map(limit -> Datum.of(Term.RAIL_LIMIT, limit))
-            .orElseGet(() -> Datum.missing(Term.RAIL_LIMIT, at(rail, "current limit"))));
+        Datum.stated(Term.RAIL_LIMIT, rail.currentLimit(), at(rail, "current limit")));
     data.put(Term.RETURN_AREA, returnArea(rail));
     data.put(
         Term.RETURN_LENGTH,
-        rail.returnLength()
-            .map(length -> Datum.of(Term.RETURN_LENGTH, length))
-            .orElseGet(() -> Datum.missing(Term.RETURN_LENGTH, at(rail, "return length"))));
+        Datum.stated(Term.RETURN_LENGTH, rail.returnLength(), at(rail, "return length")));
     data.put(
         Term.RETURN_CONTACTS,
         rail.returnContacts().isPresent()
@@ -136,10 +132,7 @@ final class RailInputs {
             : Datum.missing(Term.RETURN_CONTACTS, at(rail, "return contacts")));
     data.put(
         Term.RETURN_CONTACT_RATING,
-        rail.contactRating()
-            .map(rating -> Datum.of(Term.RETURN_CONTACT_RATING, rating))
-            .orElseGet(
-                () -> Datum.missing(Term.RETURN_CONTACT_RATING, at(rail, "contact rating"))));
+        Datum.stated(Term.RETURN_CONTACT_RATING, rail.contactRating(), at(rail, "contact rating")));
     return new RailInputs(
         rail,
         RailLoads.names(loads.largest(atOnce)),

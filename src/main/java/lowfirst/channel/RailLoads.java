@@ -3,10 +3,13 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 
 /**
@@ -21,6 +24,16 @@ record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
   RailLoads {
     switched = List.copyOf(switched);
     always = List.copyOf(always);
+  }
+
+  /** The loads that no channel switches, each as a channel of its own name with nothing in it. */
+  static List<OutputChannel> unswitched(Kit kit) {
+    Set<String> switched =
+        kit.channels().stream().map(OutputChannel::load).collect(Collectors.toSet());
+    return kit.loads().stream()
+        .filter(load -> !switched.contains(load.name()))
+        .map(load -> OutputChannel.straightThrough(load.name(), load.place()))
+        .toList();
   }
 
   boolean isEmpty() {

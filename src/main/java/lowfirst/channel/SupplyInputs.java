@@ -80,14 +80,10 @@ record SupplyInputs(
   }
 
   private static Datum limit(SupplyUnit supply) {
-    return supply
-        .powerLimit()
-        .map(power -> Datum.of(Term.SUPPLY_LIMIT, power))
-        .orElseGet(
-            () ->
-                Datum.missing(
-                    Term.SUPPLY_LIMIT,
-                    "power limit of supply " + supply.name() + ": write it in supplies.csv"));
+    return Datum.stated(
+        Term.SUPPLY_LIMIT,
+        supply.powerLimit(),
+        "power limit of supply " + supply.name() + ": write it in supplies.csv");
   }
 
   private static Datum lacking(String what) {
@@ -115,7 +111,7 @@ record SupplyInputs(
 
   /** Where nobody says what hangs on a rail, it takes no more than its own limit. */
   private static Optional<Datum> limitOf(Rail rail) {
-    Optional<Datum> volts = ChannelResolution.spread(Term.SUPPLY, rail);
+    Optional<Datum> volts = LoadRails.voltage(Term.SUPPLY, rail);
     if (volts.isEmpty() || rail.currentLimit().isEmpty()) {
       return Optional.empty();
     }

@@ -1,0 +1,65 @@
+package lowfirst.channel;
+
+import java.util.Optional;
+import lowfirst.board.Kit;
+import lowfirst.board.Load;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.Rail;
+import lowfirst.quantity.Source;
+
+/**
+ * Which rail each channel's load hangs on, as far as the tables tell.
+ *
+ * @param kit whose tables
+ */
+record LoadRails(Kit kit) {
+  /** The rail that the channel's load hangs on; empty where the tables don't tell. */
+  Optional<Rail> of(OutputChannel channel) {
+    return kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
+  }
+
+  /** Whether it has a load, and the tables don't tell on which rail. */
+  boolean isUnknown(OutputChannel channel) {
+    return !channel.load().isEmpty() && of(channel).isEmpty();
+  }
+
+  /** What lacks until the rail of the channel's load is known with its voltage. */
+  String missing(OutputChannel channel) {
+    Optional<Load> load = kit.load(channel.load());
+    if (channel.load().isEmpty()) {
+      return "load of channel " + channel.name() + ": write it in channels.csv";
+    }
+    if (load.isEmpty()) {
+      return "load \"" + channel.load() + "\" of channel " + channel.name() + ": loads.csv";
+    }
+    String name = load.get().rail();
+    if (name.isEmpty()) {
+      return "rail of load " + channel.load() + ": write it in loads.csv";
+    }
+    return kit.rail(name).isEmpty()
+        ? "rail \"" + name + "\" of load " + channel.load() + ": rails.csv"
+        : "voltage of rail " + name + ": rails.csv";
+  }
+
+  /** A rail's voltage with its tolerance. */
+  static Optional<Datum> voltage(Term term, Rail rail) {
+    if (rail.voltage().isEmpty()) {
+      return Optional.empty();
+    }
+    double nominal = rail.voltage().get().asDouble();
+    double percent = rail.percentOff();
+    Source source = rail.voltage().get().source();
+    Source cited =
+        rail.tolerance().isPresent()
+            ? weaker(source, rail.tolerance().get().source())
+            : new Source(
+                source.origin(), source + "; ±10 % assumed, change it in rails.csv tolerance");
+    return Optional.of(
+        Datum.of(
+            term, nominal * (1 - percent / 100), nominal, nominal * (1 + percent / 100), cited));
+  }
+
+  private static Source weaker(Source one, Source other) {
+    return one.canPass() && !other.canPass() ? other : one;
+  }
+}
