@@ -1,9 +1,11 @@
 package lowfirst.part;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,6 +31,10 @@ public final class TestCondition {
               + NUMBER
               + PREFIX);
 
+  /** What is left of a unit behind a number that was read. */
+  private static final Pattern UNIT =
+      Pattern.compile("(?<![A-Za-z])(?:V|A|s|Hz|H|F|J|W|Ω|Ohm|[°º]?C|K|%)(?![A-Za-z])");
+
   private static final Map<String, Double> PREFIXES =
       Map.of("", 1.0, "m", 1e-3, "u", 1e-6, "µ", 1e-6, "μ", 1e-6, "n", 1e-9, "p", 1e-12, "k", 1e3);
 
@@ -42,15 +48,23 @@ public final class TestCondition {
 
   private final String text;
   private final Map<String, Ends> values = new HashMap<>();
+  private final String words;
 
   private TestCondition(String text) {
     this.text = text.toLowerCase(Locale.ROOT);
     Matcher pair = PAIR.matcher(text);
     Matcher other = OTHER_END.matcher(text);
+    var left = new StringBuilder();
+    int read = 0;
     while (pair.find()) {
       other.region(pair.end(), text.length());
-      values.put(key(pair.group(1)), other.lookingAt() ? range(pair, other) : single(pair));
+      boolean isRange = other.lookingAt();
+      values.put(key(pair.group(1)), isRange ? range(pair, other) : single(pair));
+      left.append(text, read, pair.start());
+      read = isRange ? other.end() : pair.end();
     }
+    left.append(text, read, text.length());
+    words = UNIT.matcher(left).replaceAll("").replaceAll("[\\s,;]+", " ").strip();
   }
 
   private static Ends single(Matcher pair) {
@@ -107,6 +121,16 @@ public final class TestCondition {
   public OptionalDouble farthest(String name) {
     Ends ends = values.get(key(name));
     return ends == null ? OptionalDouble.empty() : OptionalDouble.of(ends.far);
+  }
+
+  /** The names that it gives a number or a range for, in capitals. */
+  public Set<String> names() {
+    return Collections.unmodifiableSet(values.keySet());
+  }
+
+  /** What is left of the text beside its numbers: {@code pulsed}; may be empty. */
+  public String words() {
+    return words;
   }
 
   /** Whether the condition's words contain this text. */

@@ -4,8 +4,8 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
 import static lowfirst.swap.Comparison.atMostIfStated;
-import static lowfirst.swap.Comparison.atMostWhereComparable;
 import static lowfirst.swap.Comparison.sameWordIfStated;
+import static lowfirst.swap.Comparison.testedAtMostIfStated;
 
 import lowfirst.channel.CheckKind;
 import lowfirst.quantity.Source;
@@ -39,7 +39,7 @@ enum ArrayRule implements SwapRule {
       "saturation voltage",
       "a Darlington drops a volt or more, and the package must bear the heat",
       Source.datasheet("onsemi ULN2003A: 1.6 V at 350 mA"),
-      atMostWhereComparable("VCEsat"),
+      testedAtMostIfStated("VCEsat"),
       CheckKind.STAGE_TEMPERATURE),
   HEAT(
       "heat of the package",
@@ -51,7 +51,7 @@ enum ArrayRule implements SwapRule {
       "input voltage to turn on",
       "arrays for 5 V and for 6 V to 15 V logic differ only in one letter",
       Source.datasheet("onsemi ULN2003A: 2.7 kΩ input resistor for 5 V logic"),
-      atMostWhereComparable("VIon")),
+      testedAtMostIfStated("VIon")),
   CLAMP(
       "built-in clamp diodes",
       "without them the coil's kick ends in the output",

@@ -2,10 +2,10 @@ package lowfirst.swap;
 
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
-import static lowfirst.swap.Comparison.atLeastIfStated;
-import static lowfirst.swap.Comparison.atMostWhereComparable;
-import static lowfirst.swap.Comparison.minimumAtLeast;
+import static lowfirst.swap.Comparison.ratedAtLeastIfStated;
 import static lowfirst.swap.Comparison.sameWord;
+import static lowfirst.swap.Comparison.testedAtLeast;
+import static lowfirst.swap.Comparison.testedAtMostIfStated;
 
 import lowfirst.quantity.Source;
 
@@ -30,22 +30,22 @@ enum BipolarRule implements SwapRule {
       "current gain",
       "the base current there is must still saturate it: the guaranteed minimum counts",
       standard("IEC 60747-7: static forward current transfer ratio"),
-      minimumAtLeast("hFE")),
+      testedAtLeast("hFE")),
   SATURATION(
       "saturation voltage",
       "more drop is more heat and less voltage for the load",
       standard("IEC 60747-7: collector-emitter saturation voltage"),
-      atMostWhereComparable("VCEsat")),
+      testedAtMostIfStated("VCEsat")),
   BASE_VOLTAGE(
       "base-emitter voltage",
       "a Darlington needs two junctions' worth of drive",
       standard("IEC 60747-7: base-emitter voltage"),
-      atMostWhereComparable("VBEon")),
+      testedAtMostIfStated("VBEon")),
   POWER(
       "power",
       "its own heat",
       standard("IEC 60747-7: total power dissipation"),
-      atLeastIfStated("PD"));
+      ratedAtLeastIfStated("PD"));
 
   private final Card card;
 

@@ -2,7 +2,8 @@ package lowfirst.swap;
 
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeastIfStated;
-import static lowfirst.swap.Comparison.atMostIfStated;
+import static lowfirst.swap.Comparison.ratedAtLeastIfStated;
+import static lowfirst.swap.Comparison.ratedAtMostIfStated;
 
 import java.util.List;
 import java.util.Optional;
@@ -49,12 +50,12 @@ enum CapacitorRule implements SwapRule {
       "ripple current",
       "ripple heats the capacitor from inside",
       standard("IEC 60384-4: rated ripple current"),
-      atLeastIfStated("Iripple")),
+      ratedAtLeastIfStated("Iripple")),
   ESR(
       "series resistance",
       "more series resistance means more ripple and more heat",
       standard("IEC 60384-4"),
-      atMostIfStated("ESR")),
+      ratedAtMostIfStated("ESR")),
   LOW_ESR(
       "low series resistance",
       "a low-ESR type was asked for",

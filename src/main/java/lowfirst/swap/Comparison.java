@@ -1,6 +1,9 @@
 package lowfirst.swap;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,9 +12,10 @@ import lowfirst.quantity.Quantity;
 
 /**
  * Compares one symbol of two parts. Lines under the same test condition are held against each
- * other; where none match, the headline limits are. Where several makers' lines stand under one
- * type number, each part is taken at its weakest: the BOM accepts either, and either may be in the
- * bag.
+ * other; where none match, the headline limits are. Of what depends on its condition, each line of
+ * the BOM's part must be kept by one of the candidate's: any of them may be what the place was
+ * chosen for. Where several makers' lines stand under one type number, each part is taken at its
+ * weakest: the BOM accepts either, and either may be in the bag.
  */
 final class Comparison {
 
@@ -40,14 +44,14 @@ final class Comparison {
     }
   }
 
-  /** What counts when no two lines have the same test condition. */
-  enum Otherwise {
-    /** The headline limits: good enough for ratings. */
-    HEADLINE,
-    /** Nothing: the datum is missing. */
-    MISSING,
-    /** The rule then does not concern the swap. */
-    SILENT
+  /** How much an amount depends on its test condition. */
+  enum Condition {
+    /** Little: a limit that its maker prints as one. The headline limits may be compared. */
+    REMARK,
+    /** It holds up to there: the headline limits may refuse a candidate, but not pass it. */
+    LIMIT,
+    /** It was measured there, and tells nothing of elsewhere. */
+    TESTED
   }
 
   /** What is done when the BOM's part does not state the symbol. */
@@ -60,7 +64,7 @@ final class Comparison {
 
   /** A way to compare one symbol. */
   private record Way(
-      String symbol, Better better, Column column, Demand demand, Otherwise otherwise) {}
+      String symbol, Better better, Column column, Demand demand, Condition condition) {}
 
   private Comparison() {}
 
@@ -70,32 +74,52 @@ final class Comparison {
 
   /** The candidate's rating must be at least the asked part's. */
   static Judgement atLeast(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Otherwise.HEADLINE));
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Condition.REMARK));
   }
 
   /** The candidate's rating must be at least what the BOM's part states, if it states one. */
   static Judgement atLeastIfStated(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Otherwise.HEADLINE));
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Condition.REMARK));
   }
 
-  /** The candidate's guaranteed minimum must be at least the asked part's, same condition. */
-  static Judgement minimumAtLeast(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.MIN, Demand.ALWAYS, Otherwise.MISSING));
+  /** The candidate's rating must be at least the asked part's, each where its maker rates it. */
+  static Judgement ratedAtLeast(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Condition.LIMIT));
+  }
+
+  /** The same, if the BOM's part states one. */
+  static Judgement ratedAtLeastIfStated(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Condition.LIMIT));
+  }
+
+  /** The candidate's guaranteed minimum must be at least the asked part's, as tested. */
+  static Judgement testedAtLeast(String symbol) {
+    return by(new Way(symbol, Better.MORE, Column.MIN, Demand.ALWAYS, Condition.TESTED));
+  }
+
+  /** The candidate's loss must be at most the asked part's, each where its maker rates it. */
+  static Judgement ratedAtMost(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Condition.LIMIT));
+  }
+
+  /** The same, if the BOM's part states one. */
+  static Judgement ratedAtMostIfStated(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.LIMIT));
   }
 
   /** The candidate's loss must be at most the asked part's. */
   static Judgement atMost(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Otherwise.HEADLINE));
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Condition.REMARK));
   }
 
   /** The candidate's loss must be at most what the BOM's part states, if it states one. */
   static Judgement atMostIfStated(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Otherwise.HEADLINE));
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.REMARK));
   }
 
-  /** The candidate's loss must be at most the asked part's wherever both state a condition. */
-  static Judgement atMostWhereComparable(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Otherwise.SILENT));
+  /** The candidate's loss must be at most what the BOM's part states, if any, as tested. */
+  static Judgement testedAtMostIfStated(String symbol) {
+    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.TESTED));
   }
 
   /** Both must have the same word, such as a pin order. */
@@ -142,6 +166,24 @@ final class Comparison {
     }
     List<DatasheetLine> asked = swap.asked().lines(way.symbol());
     List<DatasheetLine> offered = swap.offered().lines(way.symbol());
+    Optional<Evidence> needs = guarantee(asked, ANY, way, Side.ASKED);
+    Optional<Evidence> gives = guarantee(offered, ANY, way, Side.CANDIDATE);
+    if (needs.isEmpty() || gives.isEmpty()) {
+      return Optional.of(unknown(swap, way.symbol(), needs, gives));
+    }
+    Optional<Answer> paired = paired(asked, offered, way);
+    Answer headline = paired.orElseGet(() -> compared(needs.get(), gives.get(), way.better()));
+    boolean refuses = headline.verdict() == SwapVerdict.DOES_NOT_FIT;
+    if (way.condition() == Condition.REMARK
+        || refuses && (paired.isPresent() || way.condition() == Condition.LIMIT)) {
+      return Optional.of(headline);
+    }
+    return Optional.of(kept(swap, way, asked, offered));
+  }
+
+  /** The worst of the lines that both have under the same condition. */
+  private static Optional<Answer> paired(
+      List<DatasheetLine> asked, List<DatasheetLine> offered, Way way) {
     Answer worst = null;
     for (DatasheetLine line : asked) {
       Optional<Evidence> gives = guarantee(offered, line.condition(), way, Side.CANDIDATE);
@@ -152,37 +194,72 @@ final class Comparison {
         worst = worst == null || isWorse(answer, worst) ? answer : worst;
       }
     }
-    return worst != null ? Optional.of(worst) : unpaired(swap, way, asked, offered);
+    return Optional.ofNullable(worst);
   }
 
   private static boolean isWorse(Answer one, Answer other) {
     return one.margin().orElse(0) < other.margin().orElse(0);
   }
 
-  private static Optional<Answer> unpaired(
+  /** It fits where all that some maker of the BOM's part promises is kept. */
+  private static Answer kept(
       SwapCase swap, Way way, List<DatasheetLine> asked, List<DatasheetLine> offered) {
-    Optional<Evidence> needs = guarantee(asked, ANY, way, Side.ASKED);
-    Optional<Evidence> gives = guarantee(offered, ANY, way, Side.CANDIDATE);
-    if (needs.isEmpty() || gives.isEmpty()) {
-      return Optional.of(unknown(swap, way.symbol(), needs, gives));
+    Answer open = null;
+    for (List<DatasheetLine> promises : makers(asked, way)) {
+      Answer worst = null;
+      for (DatasheetLine promise : promises) {
+        for (List<DatasheetLine> others : makers(offered, way)) {
+          Answer answer = kept(swap, way, promise, others);
+          boolean worse =
+              worst == null
+                  || answer.verdict().compareTo(worst.verdict()) > 0
+                  || answer.verdict() == worst.verdict() && isWorse(answer, worst);
+          worst = worse ? answer : worst;
+        }
+      }
+      if (worst.verdict() == SwapVerdict.FITS) {
+        return worst;
+      }
+      open = open == null ? worst : open;
     }
-    return switch (way.otherwise()) {
-      case HEADLINE -> Optional.of(compared(needs.get(), gives.get(), way.better()));
-      case SILENT -> Optional.empty();
-      case MISSING ->
-          Optional.of(
-              Answer.missing(
-                  needs,
-                  gives,
-                  List.of(
-                      way.symbol()
-                          + " of "
-                          + swap.offered().name()
-                          + " at "
-                          + needs.get().word()
-                          + ": a row in datasheets.csv"),
-                  "the two datasheets measure it under different conditions"));
-    };
+    return open;
+  }
+
+  /** One promise of the BOM's part, and the best that one maker of the candidate says to it. */
+  private static Answer kept(
+      SwapCase swap, Way way, DatasheetLine promise, List<DatasheetLine> offered) {
+    Evidence needs = evidence(promise, way).orElseThrow();
+    return offered.stream()
+        .filter(
+            line -> CoveredCondition.covers(way.symbol(), line.condition(), promise.condition()))
+        .map(line -> compared(needs, evidence(line, way).orElseThrow(), way.better()))
+        .filter(answer -> answer.verdict() != SwapVerdict.DOES_NOT_FIT)
+        .min(Comparator.comparing(Answer::verdict))
+        .orElseGet(() -> untold(swap, way, needs, evidence(offered.get(0), way)));
+  }
+
+  private static Answer untold(SwapCase swap, Way way, Evidence needs, Optional<Evidence> gives) {
+    return Answer.missing(
+        Optional.of(needs),
+        gives,
+        List.of(
+            way.symbol()
+                + " of "
+                + swap.offered().name()
+                + (needs.word().isBlank() ? "" : " at " + needs.word())
+                + ": a row in datasheets.csv"),
+        "the two datasheets state it under different conditions");
+  }
+
+  /** Of each maker the lines that say something. */
+  private static Collection<List<DatasheetLine>> makers(List<DatasheetLine> lines, Way way) {
+    var makers = new LinkedHashMap<String, List<DatasheetLine>>();
+    for (DatasheetLine line : lines) {
+      if (way.column().of(line).isPresent()) {
+        makers.computeIfAbsent(line.maker(), first -> new ArrayList<>(4)).add(line);
+      }
+    }
+    return makers.values();
   }
 
   /** Holds two limits against each other. */
@@ -229,7 +306,7 @@ final class Comparison {
 
   private static Optional<Evidence> strongestOfTheWeakestMaker(
       List<DatasheetLine> lines, Way way, boolean weakestIsGreatest) {
-    var strongest = new java.util.LinkedHashMap<String, DatasheetLine>();
+    var strongest = new LinkedHashMap<String, DatasheetLine>();
     for (DatasheetLine line : lines) {
       if (way.column().of(line).isPresent()) {
         strongest.merge(

@@ -69,7 +69,7 @@ final class DiodeRecovery {
 
   /** More drop is more heat, which only the circuit can judge. */
   static Optional<Answer> forwardVoltage(SwapCase swap) {
-    return Comparison.atMostWhereComparable("VF")
+    return Comparison.testedAtMostIfStated("VF")
         .of(swap)
         .map(
             answer ->

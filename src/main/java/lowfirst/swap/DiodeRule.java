@@ -5,6 +5,7 @@ import static lowfirst.channel.CheckKind.DIODE_VOLTAGE;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
+import static lowfirst.swap.Comparison.ratedAtLeastIfStated;
 
 import lowfirst.channel.CheckKind;
 import lowfirst.quantity.Source;
@@ -29,7 +30,7 @@ enum DiodeRule implements SwapRule {
       "surge current",
       "switching on and faults push many times the average through it",
       standard("IEC 60747-2: surge forward current"),
-      atLeastIfStated("IFSM"),
+      ratedAtLeastIfStated("IFSM"),
       CheckKind.DIODE_PEAK),
   RECOVERY(
       "reverse recovery",

@@ -9,8 +9,10 @@ import static lowfirst.channel.CheckKind.JUNCTION_TEMPERATURE;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
-import static lowfirst.swap.Comparison.atMost;
 import static lowfirst.swap.Comparison.atMostIfStated;
+import static lowfirst.swap.Comparison.ratedAtLeast;
+import static lowfirst.swap.Comparison.ratedAtLeastIfStated;
+import static lowfirst.swap.Comparison.ratedAtMost;
 import static lowfirst.swap.Comparison.sameWord;
 
 import java.util.Optional;
@@ -52,7 +54,7 @@ enum MosfetRule implements SwapRule {
       "drain current",
       "the headline current holds only with the case at 25 °C, but a smaller one is a smaller part",
       standard("IEC 60747-8: maximum drain current"),
-      atLeast("ID"),
+      ratedAtLeast("ID"),
       DRAIN_CURRENT,
       JUNCTION_TEMPERATURE),
   GATE_CHARGE(
@@ -101,14 +103,14 @@ enum MosfetRule implements SwapRule {
 
   private static Optional<Answer> gateCharge(SwapCase swap) {
     boolean pwm = swap.isUnderPwm();
-    return !pwm && swap.servesOnlyChannels() ? Optional.empty() : atMost("QG").of(swap);
+    return !pwm && swap.servesOnlyChannels() ? Optional.empty() : ratedAtMost("QG").of(swap);
   }
 
   private static Optional<Answer> avalanche(SwapCase swap) {
     boolean clamped =
         swap.servesOnlyChannels()
             && swap.uses().stream().allMatch(use -> use.channel().flybackDiode().isPresent());
-    return clamped ? Optional.empty() : atLeastIfStated("EAS").of(swap);
+    return clamped ? Optional.empty() : ratedAtLeastIfStated("EAS").of(swap);
   }
 
   /** An isolated tab in place of a live one is safe; a live one in place of an isolated is not. */

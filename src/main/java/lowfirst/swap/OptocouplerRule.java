@@ -3,8 +3,8 @@ package lowfirst.swap;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
-import static lowfirst.swap.Comparison.atMostWhereComparable;
-import static lowfirst.swap.Comparison.minimumAtLeast;
+import static lowfirst.swap.Comparison.testedAtLeast;
+import static lowfirst.swap.Comparison.testedAtMostIfStated;
 
 import java.util.Optional;
 import lowfirst.quantity.Source;
@@ -21,7 +21,7 @@ enum OptocouplerRule implements SwapRule {
       "the least of the rank must still saturate the output; the ranks of one type number differ"
           + " by a factor of four",
       standard("IEC 60747-5-5: current transfer ratio"),
-      minimumAtLeast("CTR")),
+      testedAtLeast("CTR")),
   COLLECTOR_VOLTAGE(
       "collector-emitter voltage",
       "off, the output sees the whole rail",
@@ -41,7 +41,7 @@ enum OptocouplerRule implements SwapRule {
       "input voltage",
       "more drop leaves less current through the same resistor",
       standard("IEC 60747-5-5: forward voltage"),
-      atMostWhereComparable("VF"));
+      testedAtMostIfStated("VF"));
 
   private final Card card;
 

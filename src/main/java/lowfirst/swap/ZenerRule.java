@@ -2,7 +2,7 @@ package lowfirst.swap;
 
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
-import static lowfirst.swap.Comparison.atMostWhereComparable;
+import static lowfirst.swap.Comparison.testedAtMostIfStated;
 
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +35,7 @@ enum ZenerRule implements SwapRule {
       "differential resistance",
       "more of it lets the voltage move more with current",
       standard("IEC 60747-3: differential resistance"),
-      atMostWhereComparable("ZZ"));
+      testedAtMostIfStated("ZZ"));
 
   /**
    * How far from its typical voltage the band of a Zener reaches at most: JEDEC's 1N5221 series

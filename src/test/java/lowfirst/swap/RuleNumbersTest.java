@@ -80,10 +80,11 @@ class RuleNumbersTest {
     // each maker at its weakest, on either side
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', [A] VDS <60 V; [B] VDS <50 V, VDS <55 V, fits, 50, 55, 0.1",
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <75 V; [B] VDS <54 V, does not fit, 60, 54, -0.1",
-    // the same condition first: the worst of the pairs; else the headlines
+    // the same condition first: the worst of the pairs; else what holds in a warmer case
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <30 A; ID@TC=100C <9 A, does not fit, 10, 9, -0.1",
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <18 A; ID@TC=100C <9.5 A, does not fit, 20, 18, -0.1",
-    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=80C <30 A; ID@TC=90C <22 A, fits, 20, 22, 0.1",
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=80C <30 A; ID@TC=90C <22 A, undecided, 10, 30, ",
+    "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=100C <22 A, fits, 20, 22, 0.1",
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', [A] ID@TC=25C <20 A; [A] ID@TC=100C <10 A; [B] ID@TC=25C <16 A, ID@TC=90C <18 A, fits, 16, 18, 0.125",
   })
   void two_ratings_are_held_against_each_other(

@@ -34,6 +34,7 @@ final class Sheets {
           Map.entry("F", Dimension.CAPACITANCE),
           Map.entry("H", Dimension.INDUCTANCE),
           Map.entry("s", Dimension.TIME),
+          Map.entry("J", Dimension.ENERGY),
           Map.entry("mm", Dimension.LENGTH),
           Map.entry("A2s", Dimension.JOULE_INTEGRAL),
           Map.entry("x", Dimension.RATIO));
