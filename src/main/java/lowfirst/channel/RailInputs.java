@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -92,22 +91,8 @@ final class RailInputs {
     int switched = loads.switched().size();
     int atOnce = Math.min(switched, rail.loadsAtOnce().orElse(switched));
     var data = new EnumMap<Term, Datum>(Term.class);
-    data.put(
-        Term.RAIL_SUM,
-        sum(
-            Term.RAIL_SUM,
-            loads,
-            atOnce,
-            ChannelInputs::loadAmps,
-            "largest loads at once, worst case"));
-    data.put(
-        Term.RAIL_INRUSH_SUM,
-        sum(
-            Term.RAIL_INRUSH_SUM,
-            loads,
-            atOnce,
-            RailInputs::peak,
-            "largest inrush currents at once"));
+    data.put(Term.RAIL_SUM, loads.sum(atOnce));
+    data.put(Term.RAIL_INRUSH_SUM, loads.inrushSum(atOnce));
     data.put(Term.AMBIENT, on.get(0).datum(Term.AMBIENT));
     for (ChannelInputs in : on) {
       if (in.high(Term.AMBIENT) > data.get(Term.AMBIENT).high()) {
@@ -115,87 +100,13 @@ final class RailInputs {
       }
     }
     data.put(Term.SUPPLY, on.get(0).datum(Term.SUPPLY));
-    data.put(
-        Term.RAIL_LIMIT,
-        Datum.stated(Term.RAIL_LIMIT, rail.currentLimit(), at(rail, "current limit")));
-    data.put(Term.RETURN_AREA, returnArea(rail));
-    data.put(
-        Term.RETURN_LENGTH,
-        Datum.stated(Term.RETURN_LENGTH, rail.returnLength(), at(rail, "return length")));
-    data.put(
-        Term.RETURN_CONTACTS,
-        rail.returnContacts().isPresent()
-            ? Datum.of(
-                Term.RETURN_CONTACTS,
-                rail.returnContacts().getAsInt(),
-                Source.kit(rail.place() + ", return contacts"))
-            : Datum.missing(Term.RETURN_CONTACTS, at(rail, "return contacts")));
-    data.put(
-        Term.RETURN_CONTACT_RATING,
-        Datum.stated(Term.RETURN_CONTACT_RATING, rail.contactRating(), at(rail, "contact rating")));
+    RailData.of(rail).forEach(datum -> data.put(datum.term(), datum));
     return new RailInputs(
         rail,
         RailLoads.names(loads.largest(atOnce)),
         RailLoads.names(loads.always()),
         data,
         Optional.empty());
-  }
-
-  private static Datum sum(
-      Term term,
-      RailLoads loads,
-      int atOnce,
-      ToDoubleFunction<ChannelInputs> current,
-      String words) {
-    List<ChannelInputs> on = loads.all();
-    for (ChannelInputs in : on) {
-      if (Double.isNaN(current.applyAsDouble(in))) {
-        return Datum.missing(term, unknownLoad(in));
-      }
-    }
-    int always = loads.always().size();
-    String said = atOnce + " " + words + (always == 0 ? "" : ", and " + always + " always on");
-    return Datum.of(term, loads.amperes(atOnce, current), joined(said, on));
-  }
-
-  private static double peak(ChannelInputs in) {
-    return SwitchChecks.hasInrush(in) ? in.inrushAmps() : in.loadAmps();
-  }
-
-  private static Source joined(String words, List<ChannelInputs> on) {
-    boolean remembered =
-        on.stream()
-            .anyMatch(
-                in ->
-                    !in.datum(Term.LOAD_CURRENT).canPass()
-                        || (SwitchChecks.hasInrush(in) && !in.datum(Term.INRUSH).canPass()));
-    return new Source(
-        remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED,
-        remembered ? words + ", some of them from memory" : words);
-  }
-
-  private static String unknownLoad(ChannelInputs in) {
-    Datum current = in.datum(Term.LOAD_CURRENT);
-    String what = current.isKnown() ? in.datum(Term.SUPPLY).missing() : current.missing();
-    return what.isEmpty() ? "inrush of load " + in.channel().load() + ": loads.csv" : what;
-  }
-
-  private static Datum returnArea(Rail rail) {
-    var area = Conductor.squareMillimetres(rail.returnWire());
-    return area.isPresent()
-        ? Datum.of(
-            Term.RETURN_AREA,
-            area.getAsDouble(),
-            Source.kit(
-                rail.place()
-                    + ", return wire "
-                    + rail.returnWire()
-                    + Conductor.doubt(rail.returnWire())))
-        : Datum.missing(Term.RETURN_AREA, at(rail, "return wire"));
-  }
-
-  private static String at(Rail rail, String column) {
-    return column + " of rail " + rail.name() + ": write it in rails.csv";
   }
 
   /** What the return lifts the boards' ground by, in volts; NaN when a datum is missing. */
@@ -264,7 +175,8 @@ final class RailInputs {
             amps,
             Source.computed(
                 "Vmax/Rreturn at 0 °C: rails.csv states no limit of rail " + rail.name()))
-        : Datum.missing(Term.SHORT_CIRCUIT, at(rail, "short-circuit current or current limit"));
+        : Datum.missing(
+            Term.SHORT_CIRCUIT, RailData.at(rail, "short-circuit current or current limit"));
   }
 
   /** The same rail with a term at one value. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
+import lowfirst.quantity.Source;
 
 /**
  * The loads of one rail.
@@ -82,8 +83,52 @@ record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
     return Double.isNaN(in.loadAmps()) ? 0 : in.loadAmps();
   }
 
+  /** What all that is always on and so many of the largest loads draw. */
+  Datum sum(int atOnce) {
+    return sum(Term.RAIL_SUM, atOnce, ChannelInputs::loadAmps, "largest loads at once, worst case");
+  }
+
+  /** The same in the moment when the switched ones are switched on. */
+  Datum inrushSum(int atOnce) {
+    return sum(Term.RAIL_INRUSH_SUM, atOnce, RailLoads::peak, "largest inrush currents at once");
+  }
+
+  private Datum sum(Term term, int atOnce, ToDoubleFunction<ChannelInputs> current, String words) {
+    List<ChannelInputs> on = all();
+    for (ChannelInputs in : on) {
+      if (Double.isNaN(current.applyAsDouble(in))) {
+        return Datum.missing(term, unknownLoad(in));
+      }
+    }
+    String said =
+        atOnce + " " + words + (always.isEmpty() ? "" : ", and " + always.size() + " always on");
+    return Datum.of(term, amperes(atOnce, current), joined(said, on));
+  }
+
+  private static double peak(ChannelInputs in) {
+    return SwitchChecks.hasInrush(in) ? in.inrushAmps() : in.loadAmps();
+  }
+
+  private static Source joined(String words, List<ChannelInputs> on) {
+    boolean remembered =
+        on.stream()
+            .anyMatch(
+                in ->
+                    !in.datum(Term.LOAD_CURRENT).canPass()
+                        || (SwitchChecks.hasInrush(in) && !in.datum(Term.INRUSH).canPass()));
+    return new Source(
+        remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED,
+        remembered ? words + ", some of them from memory" : words);
+  }
+
+  private static String unknownLoad(ChannelInputs in) {
+    Datum current = in.datum(Term.LOAD_CURRENT);
+    String what = current.isKnown() ? in.datum(Term.SUPPLY).missing() : current.missing();
+    return what.isEmpty() ? "inrush of load " + in.channel().load() + ": loads.csv" : what;
+  }
+
   /** The sum of so many of the largest currents and of all that is always on; NaN if one is. */
-  double amperes(int atOnce, ToDoubleFunction<ChannelInputs> current) {
+  private double amperes(int atOnce, ToDoubleFunction<ChannelInputs> current) {
     double largest =
         switched.stream()
             .map(current::applyAsDouble)
