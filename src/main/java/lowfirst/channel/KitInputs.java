@@ -148,11 +148,7 @@ public final class KitInputs {
     boolean canPass = others.stream().allMatch(o -> o.datum(Term.LOAD_CURRENT).canPass());
     String names =
         others.stream().map(other -> other.channel().name()).sorted().toList().toString();
-    return Datum.of(
-        term,
-        sum,
-        new Source(
-            canPass ? Source.Origin.COMPUTED : Source.Origin.MEMORY, "shared with " + names));
+    return Datum.of(term, sum, Source.computed("shared with " + names, canPass));
   }
 
   /** Every channel, in the order of {@code channels.csv}. */

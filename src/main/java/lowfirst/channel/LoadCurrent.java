@@ -53,9 +53,7 @@ record LoadCurrent(Load load, Optional<Sourced> rail) {
   }
 
   private static Source derived(String formula, Source from) {
-    return from.canPass()
-        ? Source.computed(formula + ", " + from)
-        : new Source(Source.Origin.MEMORY, formula + ", " + from);
+    return Source.computed(formula + ", " + from, from.canPass());
   }
 
   /** A current that is spread as the load's tolerance says. */

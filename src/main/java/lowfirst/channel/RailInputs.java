@@ -143,10 +143,7 @@ final class RailInputs {
             + rail.name()
             + " at "
             + Quantity.of(high(Term.RAIL_SUM), Dimension.CURRENT).rounded(3);
-    return Datum.of(
-        Term.RETURN_LIFT,
-        liftVolts(),
-        new Source(remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED, words));
+    return Datum.of(Term.RETURN_LIFT, liftVolts(), Source.computed(words, !remembered));
   }
 
   /**

@@ -116,9 +116,7 @@ record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
                 in ->
                     !in.datum(Term.LOAD_CURRENT).canPass()
                         || (SwitchChecks.hasInrush(in) && !in.datum(Term.INRUSH).canPass()));
-    return new Source(
-        remembered ? Source.Origin.MEMORY : Source.Origin.COMPUTED,
-        remembered ? words + ", some of them from memory" : words);
+    return Source.computed(remembered ? words + ", some of them from memory" : words, !remembered);
   }
 
   private static String unknownLoad(ChannelInputs in) {

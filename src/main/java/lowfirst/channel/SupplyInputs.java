@@ -104,9 +104,7 @@ record SupplyInputs(
         symbol + "(" + rail + ")",
         volts.high() * amperes.high(),
         Dimension.POWER,
-        new Source(
-            canPass ? Source.Origin.COMPUTED : Source.Origin.MEMORY,
-            "Vmax·I, " + amperes.source() + "; " + volts.source()));
+        Source.computed("Vmax·I, " + amperes.source() + "; " + volts.source(), canPass));
   }
 
   /** Where nobody says what hangs on a rail, it takes no more than its own limit. */

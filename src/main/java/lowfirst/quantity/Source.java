@@ -45,6 +45,11 @@ public record Source(Origin origin, String text) {
     return new Source(Origin.COMPUTED, formula);
   }
 
+  /** Worked out by a named formula; from memory unless all that went in may pass. */
+  public static Source computed(String formula, boolean canPass) {
+    return new Source(canPass ? Origin.COMPUTED : Origin.MEMORY, formula);
+  }
+
   /** An assumption, and where the user changes it. */
   public static Source assumed(String what, String changeItIn) {
     return new Source(Origin.ASSUMED, "assumed: " + what + ", change it in " + changeItIn);
