@@ -8,7 +8,6 @@ import java.nio.charset.CharsetEncoder;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Takes UTF-8 and passes it on in a console's own code page: code page 850 has no ohm sign, and a
@@ -31,14 +30,18 @@ final class CodePageStream extends OutputStream {
 
   /** The console as a sink of UTF-8; itself where it takes that. */
   static OutputStream over(OutputStream console, Optional<Charset> page) {
-    return page.filter(known -> !known.equals(StandardCharsets.UTF_8) && known.canEncode())
-        .<OutputStream>map(known -> new CodePageStream(console, known))
-        .orElse(console);
+    boolean utf8 = page.isEmpty() || page.get().equals(StandardCharsets.UTF_8);
+    return utf8 || !page.get().canEncode() ? console : new CodePageStream(console, page.get());
   }
 
   /** The first of these names that this Java knows as a code page. */
   static Optional<Charset> named(String... names) {
-    return Stream.of(names).filter(CodePageStream::isKnown).map(Charset::forName).findFirst();
+    for (String name : names) {
+      if (isKnown(name)) {
+        return Optional.of(Charset.forName(name));
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean isKnown(String name) {

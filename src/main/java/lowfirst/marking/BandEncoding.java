@@ -68,7 +68,9 @@ public final class BandEncoding {
     }
     var bands = new ArrayList<Colour>();
     String written = value.amount().scaleByPowerOfTen(-exponent).toBigIntegerExact().toString();
-    written.chars().forEach(digit -> bands.add(Colour.ofDigit(digit - '0')));
+    for (char digit : written.toCharArray()) {
+      bands.add(Colour.ofDigit(digit - '0'));
+    }
     bands.add(multiplier.get());
     return finished(bands, tolerance, layout, ppmPerKelvin);
   }

@@ -1,7 +1,6 @@
 package lowfirst.marking;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -30,16 +29,10 @@ final class CapacitorPrint {
   private CapacitorPrint() {}
 
   static List<PrintedReading> readings(String print) {
-    var readings = new ArrayList<PrintedReading>();
-    digits(print).ifPresent(readings::add);
-    rkm(print).ifPresent(readings::add);
-    rAsPoint(print).ifPresent(readings::add);
-    decimal(print).ifPresent(readings::add);
-    literal(print).ifPresent(readings::add);
-    if (readings.isEmpty()) {
-      written(print).ifPresent(readings::add);
-    }
-    return readings;
+    List<PrintedReading> codes =
+        PrintedReading.found(
+            digits(print), rkm(print), rAsPoint(print), decimal(print), literal(print));
+    return codes.isEmpty() ? PrintedReading.found(written(print)) : codes;
   }
 
   private static Optional<PrintedReading> digits(String print) {

@@ -38,7 +38,9 @@ public enum Colour {
     for (Colour colour : values()) {
       BY_WORD.put(colour.word, colour);
       BY_WORD.put(colour.code.toLowerCase(Locale.ROOT), colour);
-      colour.otherWords.forEach(other -> BY_WORD.put(other, colour));
+      for (String other : colour.otherWords) {
+        BY_WORD.put(other, colour);
+      }
     }
   }
 
@@ -91,14 +93,23 @@ public enum Colour {
 
   /** The colour with this power of ten, if there is one. */
   static Optional<Colour> ofExponent(int exponent) {
-    return Arrays.stream(values()).filter(colour -> colour.exponent == exponent).findFirst();
+    for (Colour colour : values()) {
+      if (colour.exponent == exponent) {
+        return Optional.of(colour);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The colour with this tolerance, if there is one. */
   static Optional<Colour> ofTolerance(Tolerance tolerance, Edition edition) {
-    return Arrays.stream(values())
-        .filter(colour -> colour.tolerance(edition).filter(tolerance::equals).isPresent())
-        .findFirst();
+    Optional<Tolerance> wanted = Optional.of(tolerance);
+    for (Colour colour : values()) {
+      if (colour.tolerance(edition).equals(wanted)) {
+        return Optional.of(colour);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The colour with this temperature coefficient, if there is one. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import lowfirst.marking.PrintedReading.Carrier;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -21,7 +20,7 @@ final class InductorPrint {
   private InductorPrint() {}
 
   static List<PrintedReading> readings(String print) {
-    return Stream.of(digits(print), marked(print), full(print)).flatMap(Optional::stream).toList();
+    return PrintedReading.found(digits(print), marked(print), full(print));
   }
 
   private static Optional<PrintedReading> digits(String print) {

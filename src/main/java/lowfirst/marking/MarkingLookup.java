@@ -72,26 +72,33 @@ public record MarkingLookup(
     if (bands.isPresent()) {
       return ofBands(text, bands.get(), question);
     }
-    List<PrintedReading> prints =
-        PrintedCode.readings(text).stream()
-            .filter(
-                reading ->
-                    question.on().isEmpty()
-                        || reading.on() == Carrier.ANY
-                        || reading.on() == question.on().get())
-            .toList();
+    Optional<Carrier> on = question.on();
+    List<PrintedReading> prints = PrintedCode.readings(text);
+    if (on.isPresent()) {
+      prints = prints.stream().filter(r -> r.on() == Carrier.ANY || r.on() == on.get()).toList();
+    }
     Reading<WrittenValue> written =
-        WrittenValue.parse(text, question.on().flatMap(MarkingLookup::dimension));
-    Optional<Quantity> value = value(prints, written);
-    Optional<Tolerance> tolerance =
-        question.tolerance().or(() -> written.value().flatMap(WrittenValue::tolerance));
+        WrittenValue.parse(text, on.isPresent() ? dimension(on.get()) : Optional.empty());
     return new MarkingLookup(
         text.strip(),
         Optional.empty(),
         Optional.empty(),
         prints,
         written,
-        value.map(found -> ValueCodes.of(found, tolerance, question.ppmPerKelvin())));
+        codes(prints, written, question));
+  }
+
+  private static Optional<ValueCodes> codes(
+      List<PrintedReading> prints, Reading<WrittenValue> written, Question question) {
+    Optional<Quantity> value = value(prints, written);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Tolerance> tolerance =
+        question.tolerance().isEmpty() && written.isRead()
+            ? written.orThrow().tolerance()
+            : question.tolerance();
+    return Optional.of(ValueCodes.of(value.get(), tolerance, question.ppmPerKelvin()));
   }
 
   private static MarkingLookup ofBands(String text, BandSequence bands, Question question) {
@@ -124,9 +131,15 @@ public record MarkingLookup(
   /** What people write wins over the print of the same text, where both say something. */
   private static Optional<Quantity> value(
       List<PrintedReading> prints, Reading<WrittenValue> written) {
-    Optional<Quantity> printed =
-        prints.stream().map(PrintedReading::value).flatMap(Optional::stream).findFirst();
-    return prints.isEmpty() ? written.value().map(WrittenValue::value) : printed;
+    if (prints.isEmpty()) {
+      return written.isRead() ? Optional.of(written.orThrow().value()) : Optional.empty();
+    }
+    for (PrintedReading print : prints) {
+      if (print.value().isPresent()) {
+        return print.value();
+      }
+    }
+    return Optional.empty();
   }
 
   /** The bands' readings that the marking most likely means. */
@@ -136,9 +149,10 @@ public record MarkingLookup(
 
   /** Whether nothing at all was understood. */
   public boolean isUnknown() {
-    boolean noBands =
-        resistor.filter(found -> !found.readings().isEmpty()).isEmpty()
-            && inductor.filter(found -> !found.readings().isEmpty()).isEmpty();
-    return noBands && prints.isEmpty() && !written.isRead();
+    return !isRead(resistor) && !isRead(inductor) && prints.isEmpty() && !written.isRead();
+  }
+
+  private static boolean isRead(Optional<BandDecoding> bands) {
+    return bands.isPresent() && !bands.get().readings().isEmpty();
   }
 }

@@ -30,9 +30,11 @@ public final class PrintedCode {
     readings.addAll(CapacitorPrint.readings(print));
     readings.addAll(InductorPrint.readings(print));
     readings.addAll(others(print));
-    readings.sort(
-        Comparator.comparing(PrintedReading::likelihood)
-            .thenComparing(reading -> !reading.isEverydayValue()));
+    if (readings.size() > 1) {
+      readings.sort(
+          Comparator.comparing(PrintedReading::likelihood)
+              .thenComparing(reading -> !reading.isEverydayValue()));
+    }
     return List.copyOf(readings);
   }
 
@@ -57,25 +59,25 @@ public final class PrintedCode {
   }
 
   private static List<PrintedReading> others(String print) {
-    var readings = new ArrayList<PrintedReading>();
-    Dielectric.of(print)
-        .ifPresent(
-            found ->
-                readings.add(
-                    new PrintedReading(
-                        Carrier.CAPACITOR,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        "dielectric " + found.code() + ": " + found.words(),
-                        "dielectric code of EIA RS-198",
-                        Likelihood.USUAL)));
-    VoltageCode.of(print).ifPresent(volts -> readings.add(ratedVoltage(volts)));
-    DateCode.of(print).ifPresent(date -> readings.add(date(date)));
-    if (print.length() == 1) {
-      ToleranceLetter.of(print.charAt(0)).ifPresent(letter -> readings.add(tolerance(letter)));
-    }
-    return readings;
+    return switch (print.length()) {
+      case 1 -> ToleranceLetter.of(print.charAt(0)).map(PrintedCode::tolerance).stream().toList();
+      case 2 ->
+          PrintedReading.found(
+              VoltageCode.of(print).map(PrintedCode::ratedVoltage),
+              DateCode.of(print).map(PrintedCode::date));
+      default -> Dielectric.of(print).map(PrintedCode::dielectric).stream().toList();
+    };
+  }
+
+  private static PrintedReading dielectric(Dielectric found) {
+    return new PrintedReading(
+        Carrier.CAPACITOR,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "dielectric " + found.code() + ": " + found.words(),
+        "dielectric code of EIA RS-198",
+        Likelihood.USUAL);
   }
 
   private static PrintedReading ratedVoltage(Quantity volts) {

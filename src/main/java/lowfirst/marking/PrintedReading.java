@@ -1,5 +1,7 @@
 package lowfirst.marking;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
@@ -61,6 +63,18 @@ public record PrintedReading(
       Carrier on, Quantity value, Optional<Tolerance> tolerance, String rule) {
     return new PrintedReading(
         on, Optional.of(value), tolerance, Optional.empty(), "", rule, Likelihood.USUAL);
+  }
+
+  /** Those that there are. */
+  @SafeVarargs
+  static List<PrintedReading> found(Optional<PrintedReading>... readings) {
+    var found = new ArrayList<PrintedReading>();
+    for (Optional<PrintedReading> reading : readings) {
+      if (reading.isPresent()) {
+        found.add(reading.get());
+      }
+    }
+    return found;
   }
 
   static PrintedReading words(String words, String rule, Likelihood likelihood) {

@@ -1,7 +1,6 @@
 package lowfirst.marking;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -33,14 +32,15 @@ final class ResistorPrint {
 
   static List<PrintedReading> readings(String print) {
     Matcher power = POWER.matcher(print);
-    String code = power.matches() ? power.group(2) : print;
-    String watts = power.matches() ? power.group(1) + " W" : "";
-    var readings = new ArrayList<PrintedReading>();
-    rkm(code).ifPresent(readings::add);
-    digits(code).ifPresent(readings::add);
-    tenths(code).ifPresent(readings::add);
-    threeCharacters(code).ifPresent(readings::add);
-    return readings.stream().map(r -> watts.isEmpty() ? r : r.saying(watts)).toList();
+    if (!power.matches()) {
+      return readingsOf(print);
+    }
+    String watts = power.group(1) + " W";
+    return readingsOf(power.group(2)).stream().map(reading -> reading.saying(watts)).toList();
+  }
+
+  private static List<PrintedReading> readingsOf(String code) {
+    return PrintedReading.found(rkm(code), digits(code), tenths(code), threeCharacters(code));
   }
 
   private static Optional<PrintedReading> rkm(String code) {

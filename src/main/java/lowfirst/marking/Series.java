@@ -65,7 +65,8 @@ public enum Series {
 
   /** Whether an amount is a member times a power of ten. */
   public boolean contains(Quantity amount) {
-    return figures(amount).filter(this::containsFigures).isPresent();
+    Optional<Integer> figures = figures(amount);
+    return figures.isPresent() && containsFigures(figures.get());
   }
 
   /** The first three figures, if there are no more. */

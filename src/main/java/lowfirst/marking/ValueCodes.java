@@ -41,7 +41,9 @@ public record ValueCodes(
     var refusals = new ArrayList<String>();
     if (value.dimension() == Dimension.RESISTANCE) {
       List<Tolerance> tolerances =
-          tolerance.map(List::of).orElse(List.of(Tolerance.percent("5"), Tolerance.percent("1")));
+          tolerance.isPresent()
+              ? List.of(tolerance.get())
+              : List.of(Tolerance.percent("5"), Tolerance.percent("1"));
       for (Tolerance each : tolerances) {
         Layout layout = BandEncoding.usualLayout(value, each);
         add(value, each, layout, OptionalInt.empty(), bands, refusals);
@@ -66,22 +68,23 @@ public record ValueCodes(
       List<Banded> bands,
       List<String> refusals) {
     Reading<BandSequence> written = BandEncoding.encode(value, tolerance, layout, ppmPerKelvin);
-    written
-        .value()
-        .ifPresentOrElse(
-            sequence -> bands.add(new Banded(sequence, tolerance, layout)),
-            () -> refusals.add(written.fault()));
+    if (written.isRead()) {
+      bands.add(new Banded(written.orThrow(), tolerance, layout));
+    } else {
+      refusals.add(written.fault());
+    }
   }
 
   private static List<String> prints(Quantity value, Optional<Tolerance> tolerance) {
+    Optional<ToleranceLetter> known =
+        tolerance.isPresent() ? ToleranceLetter.of(tolerance.get(), value) : Optional.empty();
+    String letter = known.isPresent() ? known.get().name() : "";
     var prints = new ArrayList<String>();
-    String letter =
-        tolerance
-            .flatMap(each -> ToleranceLetter.of(each, value))
-            .map(ToleranceLetter::name)
-            .orElse("");
-    RkmCode.write(value).value().ifPresent(code -> prints.add(code + letter));
-    DigitCode.write(value).ifPresent(code -> prints.add(code + letter));
+    for (Optional<String> code : List.of(RkmCode.write(value).value(), DigitCode.write(value))) {
+      if (code.isPresent()) {
+        prints.add(code.get() + letter);
+      }
+    }
     return prints;
   }
 }

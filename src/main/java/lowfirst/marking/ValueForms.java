@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
@@ -58,26 +57,26 @@ final class ValueForms {
   /** Every value in {@code text}, which has been normalised by {@link WrittenValue}. */
   static ValueForms in(String text, Optional<Dimension> expected) {
     var forms = new ValueForms(text, expected);
-    forms.takeAll(ValuePatterns.OHMS, forms::ohms);
-    forms.takeAll(ValuePatterns.FARADS, forms::farads);
-    forms.takeAll(ValuePatterns.HENRIES, forms::henries);
+    forms.takeAll(ValueForm.OHMS);
+    forms.takeAll(ValueForm.FARADS);
+    forms.takeAll(ValueForm.HENRIES);
     if (forms.mayBe(Dimension.RESISTANCE)) {
-      forms.takeAll(ValuePatterns.RKM_OHMS, forms::rkmOhms);
-      forms.takeAll(ValuePatterns.R_SUFFIX, forms::ohmsWithR);
-      forms.takeAll(ValuePatterns.KILO, forms::kilo);
+      forms.takeAll(ValueForm.RKM_OHMS);
+      forms.takeAll(ValueForm.R_SUFFIX);
+      forms.takeAll(ValueForm.KILO);
     }
     if (expected.isPresent() && forms.mayBe(Dimension.RESISTANCE)) {
       if (forms.found.isEmpty()) {
         // Only then: in prose, R27 is the name of a part.
-        forms.takeAll(ValuePatterns.RKM_OHMS_LEADING, forms::rkmOhmsLeading);
+        forms.takeAll(ValueForm.RKM_OHMS_LEADING);
       }
-      forms.takeAll(ValuePatterns.KILO_WITH_TAPER, forms::kiloWithTaper);
+      forms.takeAll(ValueForm.KILO_WITH_TAPER);
     }
     if (forms.mayBe(Dimension.CAPACITANCE) || forms.mayBe(Dimension.INDUCTANCE)) {
-      forms.takeAll(ValuePatterns.RKM_SMALL, forms::rkmSmall);
-      forms.takeAll(ValuePatterns.SMALL, forms::small);
+      forms.takeAll(ValueForm.RKM_SMALL);
+      forms.takeAll(ValueForm.SMALL);
       if (expected.isPresent() && forms.found.isEmpty()) {
-        forms.takeAll(ValuePatterns.R_AS_POINT, forms::rAsPoint);
+        forms.takeAll(ValueForm.R_AS_POINT);
       }
     }
     return forms;
@@ -96,16 +95,12 @@ final class ValueForms {
     return rest;
   }
 
-  private interface Form {
-    Optional<Found> read(Matcher match);
-  }
-
-  private void takeAll(Pattern pattern, Form form) {
-    Matcher matcher = pattern.matcher(rest);
+  private void takeAll(ValueForm form) {
+    Matcher matcher = form.pattern().matcher(rest);
     var kept = new StringBuilder();
     int from = 0;
     while (matcher.find()) {
-      Optional<Found> value = form.read(matcher);
+      Optional<Found> value = read(form, matcher);
       if (value.isPresent()) {
         found.add(value.get());
         kept.append(rest, from, matcher.start()).append(" \u0000 ");
@@ -113,6 +108,22 @@ final class ValueForms {
       }
     }
     rest = kept.append(rest.substring(from)).toString();
+  }
+
+  private Optional<Found> read(ValueForm form, Matcher match) {
+    return switch (form) {
+      case OHMS -> ohms(match);
+      case R_SUFFIX -> ohmsWithR(match);
+      case RKM_OHMS -> rkmOhms(match);
+      case RKM_OHMS_LEADING -> rkmOhmsLeading(match);
+      case KILO -> kilo(match);
+      case KILO_WITH_TAPER -> kiloWithTaper(match);
+      case FARADS -> farads(match);
+      case HENRIES -> henries(match);
+      case RKM_SMALL -> rkmSmall(match);
+      case SMALL -> small(match);
+      case R_AS_POINT -> rAsPoint(match);
+    };
   }
 
   private Optional<Found> ohms(Matcher match) {

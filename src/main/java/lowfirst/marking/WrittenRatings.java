@@ -64,11 +64,11 @@ final class WrittenRatings {
   static WrittenRatings in(String text, Optional<Dimension> expected) {
     var ratings = new WrittenRatings(text);
     ratings.takeTolerance();
-    if (expected.filter(Dimension.POWER::equals).isEmpty()) {
+    if (expected.isEmpty() || expected.get() != Dimension.POWER) {
       ratings.takePower();
     }
-    if (expected.filter(Dimension.VOLTAGE::equals).isEmpty()) {
-      ratings.take(VOLT).ifPresent(found -> ratings.voltage = scaled(found, Dimension.VOLTAGE));
+    if (expected.isEmpty() || expected.get() != Dimension.VOLTAGE) {
+      ratings.voltage = scaled(ratings.take(VOLT), Dimension.VOLTAGE);
     }
     return ratings;
   }
@@ -90,8 +90,11 @@ final class WrittenRatings {
       tolerance = Optional.of(Tolerance.absolute(farads.toPlainString()));
       return;
     }
-    take(PERCENT)
-        .ifPresent(found -> tolerance = Optional.of(percent(found.group(1), found.group(1))));
+    Optional<Matcher> equal = take(PERCENT);
+    if (equal.isPresent()) {
+      String both = equal.get().group(1);
+      tolerance = Optional.of(percent(both, both));
+    }
   }
 
   private static Tolerance percent(String minus, String plus) {
@@ -106,12 +109,16 @@ final class WrittenRatings {
       power = Optional.of(Quantity.of(watts, Dimension.POWER));
       return;
     }
-    take(WATT).ifPresent(found -> power = scaled(found, Dimension.POWER));
+    power = scaled(take(WATT), Dimension.POWER);
   }
 
-  private static Optional<Quantity> scaled(Matcher found, Dimension dimension) {
-    int exponent = found.group(2).isEmpty() ? 0 : dimension == Dimension.POWER ? -3 : 3;
-    return Optional.of(new Quantity(number(found.group(1)).scaleByPowerOfTen(exponent), dimension));
+  private static Optional<Quantity> scaled(Optional<Matcher> found, Dimension dimension) {
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Matcher match = found.get();
+    int exponent = match.group(2).isEmpty() ? 0 : dimension == Dimension.POWER ? -3 : 3;
+    return Optional.of(new Quantity(number(match.group(1)).scaleByPowerOfTen(exponent), dimension));
   }
 
   static BigDecimal number(String text) {

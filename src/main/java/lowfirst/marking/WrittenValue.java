@@ -99,23 +99,23 @@ public record WrittenValue(
     }
     ValueForms forms = ValueForms.in(ratings.rest(), expected);
     List<ValueForms.Found> found = ofKind(forms.found(), expected);
-    List<Quantity> values = found.stream().map(ValueForms.Found::value).distinct().toList();
-    if (values.size() > 1) {
-      return Reading.fault(
-          "there are two values: " + values.get(0) + " and " + values.get(1),
-          "write one value in a cell");
-    }
-    if (values.isEmpty()) {
+    if (found.isEmpty()) {
       return bare(ratings, expected);
     }
-    if (expected.isPresent() && expected.get() != values.get(0).dimension()) {
+    Quantity value = found.get(0).value();
+    for (ValueForms.Found other : found) {
+      if (!other.value().equals(value)) {
+        return Reading.fault(
+            "there are two values: " + value + " and " + other.value(),
+            "write one value in a cell");
+      }
+    }
+    if (expected.isPresent() && expected.get() != value.dimension()) {
       return Reading.fault(
-          values.get(0) + " is no value for this kind of part",
-          "correct the value or the kind of part");
+          value + " is no value for this kind of part", "correct the value or the kind of part");
     }
     return Reading.of(
-        with(ratings, found.get(0).value(), found.get(0).tolerance(), forms.rest()),
-        found.get(0).rule());
+        with(ratings, value, found.get(0).tolerance(), forms.rest()), found.get(0).rule());
   }
 
   /** Whether a text shows, by a unit or an unmistakable code, an amount of what is measured. */
@@ -131,10 +131,11 @@ public record WrittenValue(
   /** Beside an inductance, ohms are those of its wire: what the kind of part has counts. */
   private static List<ValueForms.Found> ofKind(
       List<ValueForms.Found> found, Optional<Dimension> expected) {
+    if (expected.isEmpty()) {
+      return found;
+    }
     List<ValueForms.Found> own =
-        found.stream()
-            .filter(value -> expected.filter(value.value().dimension()::equals).isPresent())
-            .toList();
+        found.stream().filter(one -> one.value().dimension() == expected.get()).toList();
     return own.isEmpty() ? found : own;
   }
 
@@ -149,7 +150,7 @@ public record WrittenValue(
       WrittenRatings ratings, Quantity value, Optional<Tolerance> byLetter, String rest) {
     return new WrittenValue(
         value,
-        ratings.tolerance().or(() -> byLetter),
+        ratings.tolerance().isPresent() ? ratings.tolerance() : byLetter,
         ratings.voltage(),
         ratings.power(),
         leftover(rest));

@@ -33,12 +33,22 @@ public final class CodeDocument {
       BandBlocks.add(lookup, blocks);
     } else {
       addPrints(lookup, blocks);
-      if (lookup.prints().stream().map(PrintedReading::on).distinct().count() <= 1) {
-        lookup.codes().ifPresent(codes -> addCodes(codes, blocks));
+      if (!isOnSeveralKinds(lookup) && lookup.codes().isPresent()) {
+        addCodes(lookup.codes().get(), blocks);
       }
     }
-    String subtitle = bands.map(found -> found.bands().toString()).orElse("");
+    String subtitle = bands.isPresent() ? bands.get().bands().toString() : "";
     return new Document(lookup.text(), subtitle, blocks);
+  }
+
+  /** Whether the kind of part decides what the print means. */
+  private static boolean isOnSeveralKinds(MarkingLookup lookup) {
+    for (PrintedReading print : lookup.prints()) {
+      if (print.on() != lookup.prints().get(0).on()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String unknown(MarkingLookup lookup) {
@@ -62,15 +72,17 @@ public final class CodeDocument {
                   new Fact("value", said(written)), new Fact("read as", lookup.written().rule()))));
       return;
     }
-    List<Row> rows = lookup.prints().stream().map(CodeDocument::printRow).toList();
+    var rows = new ArrayList<Row>();
+    for (PrintedReading print : lookup.prints()) {
+      rows.add(printRow(print));
+    }
     List<Column> columns =
         List.of(
             new Column("on a", Align.START, 2),
             new Column("it means", Align.START, 4),
             new Column("read as", Align.START, 5));
     blocks.add(new Table("meanings", columns, rows));
-    long kinds = lookup.prints().stream().map(PrintedReading::on).distinct().count();
-    if (kinds > 1) {
+    if (isOnSeveralKinds(lookup)) {
       blocks.add(
           new Block.Paragraph(
               "The print alone can't tell: the kind of part decides. A resistor reads its value on"
@@ -89,13 +101,17 @@ public final class CodeDocument {
 
   private static Row printRow(PrintedReading reading) {
     var words = new ArrayList<String>();
-    reading.value().map(MarkingWords::value).ifPresent(words::add);
-    reading
-        .tolerance()
-        .map(
-            tolerance -> reading.value().map(v -> shown(tolerance, v)).orElse(tolerance.toString()))
-        .ifPresent(words::add);
-    reading.voltage().map(volts -> "rated " + volts).ifPresent(words::add);
+    Optional<Quantity> value = reading.value();
+    if (value.isPresent()) {
+      words.add(MarkingWords.value(value.get()));
+    }
+    if (reading.tolerance().isPresent()) {
+      Tolerance tolerance = reading.tolerance().get();
+      words.add(value.isPresent() ? shown(tolerance, value.get()) : tolerance.toString());
+    }
+    if (reading.voltage().isPresent()) {
+      words.add("rated " + reading.voltage().get());
+    }
     if (!reading.words().isEmpty()) {
       words.add(reading.words());
     }

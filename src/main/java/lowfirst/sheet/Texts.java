@@ -1,6 +1,6 @@
 package lowfirst.sheet;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table.Row;
 
@@ -9,6 +9,10 @@ final class Texts {
   private Texts() {}
 
   static Row row(String... cells) {
-    return new Row(Arrays.stream(cells).map(Cell::of).toList());
+    var row = new ArrayList<Cell>(cells.length);
+    for (String cell : cells) {
+      row.add(Cell.of(cell));
+    }
+    return new Row(row);
   }
 }

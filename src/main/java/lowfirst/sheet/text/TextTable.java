@@ -22,10 +22,14 @@ final class TextTable {
   private TextTable(Table table) {
     this.table = table;
     this.columns = table.columns().size();
-    this.rows =
-        table.rows().stream()
-            .map(row -> row.cells().stream().map(TextTable::words).toList())
-            .toList();
+    this.rows = new ArrayList<>(table.rows().size());
+    for (Table.Row row : table.rows()) {
+      var words = new ArrayList<String>(columns);
+      for (Cell cell : row.cells()) {
+        words.add(words(cell));
+      }
+      rows.add(words);
+    }
   }
 
   /** The lines of a table within {@code width} columns. */
@@ -99,13 +103,17 @@ final class TextTable {
 
   private List<String> aligned(int[] widths) {
     var lines = new ArrayList<String>();
-    addRow(table.columns().stream().map(Table.Column::header).toList(), widths, lines);
+    var headers = new ArrayList<String>(columns);
+    for (Table.Column column : table.columns()) {
+      headers.add(column.header());
+    }
+    addRow(headers, widths, lines);
     var rule = new StringBuilder();
     for (int width : widths) {
       rule.append(rule.isEmpty() ? "" : " ".repeat(GAP)).append("-".repeat(width));
     }
     lines.add(rule.toString());
-    boolean tall = rows.stream().anyMatch(row -> heightOf(row, widths) > 1);
+    boolean tall = isTall(widths);
     for (int row = 0; row < rows.size(); row++) {
       if (tall && row > 0) {
         lines.add("");
@@ -115,20 +123,26 @@ final class TextTable {
     return lines;
   }
 
-  private static int heightOf(List<String> row, int[] widths) {
-    int height = 1;
-    for (int column = 0; column < widths.length; column++) {
-      height = Math.max(height, Wrapping.lines(row.get(column), widths[column]).size());
+  /** Whether any cell takes more than a line. */
+  private boolean isTall(int[] widths) {
+    for (List<String> row : rows) {
+      for (int column = 0; column < widths.length; column++) {
+        if (Wrapping.lines(row.get(column), widths[column]).size() > 1) {
+          return true;
+        }
+      }
     }
-    return height;
+    return false;
   }
 
   private void addRow(List<String> cells, int[] widths, List<String> lines) {
     var wrapped = new ArrayList<List<String>>();
+    int height = 0;
     for (int column = 0; column < columns; column++) {
-      wrapped.add(Wrapping.lines(cells.get(column), widths[column]));
+      List<String> parts = Wrapping.lines(cells.get(column), widths[column]);
+      wrapped.add(parts);
+      height = Math.max(height, parts.size());
     }
-    int height = wrapped.stream().mapToInt(List::size).max().orElse(0);
     for (int part = 0; part < height; part++) {
       var line = new StringBuilder();
       for (int column = 0; column < columns; column++) {
