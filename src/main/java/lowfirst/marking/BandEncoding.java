@@ -68,8 +68,8 @@ public final class BandEncoding {
     }
     var bands = new ArrayList<Colour>();
     String written = value.amount().scaleByPowerOfTen(-exponent).toBigIntegerExact().toString();
-    for (char digit : written.toCharArray()) {
-      bands.add(Colour.ofDigit(digit - '0'));
+    for (int at = 0; at < figures; at++) {
+      bands.add(Colour.ofDigit(written.charAt(at) - '0'));
     }
     bands.add(multiplier.get());
     return finished(bands, tolerance, layout, ppmPerKelvin);
