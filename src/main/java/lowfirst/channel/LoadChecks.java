@@ -1,6 +1,7 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.board.Load.LoadKind;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
@@ -15,6 +16,15 @@ final class LoadChecks {
               "IEC 60335-1 clause 3.4.2, safety extra-low voltage: 60 V DC; above it local code"
                   + " and licensed practice decide"));
 
+  /**
+   * DIN VDE 0580, clauses 3.2.2 and 3.2.3: a relative duty is one of a cycle of 5 min, and 60 % and
+   * 180 s are the most short of continuous duty.
+   */
+  private static final double CYCLE_SECONDS = 300;
+
+  private static final double LONGEST_SECONDS = 180;
+  private static final double CONTINUOUS_PERCENT = 100;
+
   private LoadChecks() {}
 
   /** Adds the checks of the load and of the voltage it hangs on. */
@@ -26,30 +36,64 @@ final class LoadChecks {
             SCOPE.nominal(),
             in.datum(Term.SUPPLY),
             SCOPE));
-    if (in.knows(Term.MAX_ON_TIME)) {
-      checks.add(
-          Check.of(
-              CheckKind.ON_TIME,
-              in.high(Term.ON_TIME),
-              in.low(Term.MAX_ON_TIME),
-              in.datum(Term.ON_TIME),
-              in.datum(Term.MAX_ON_TIME)));
-    }
-    if (in.knows(Term.RATED_DUTY)) {
-      checks.add(
-          Check.of(
-              CheckKind.LOAD_DUTY,
-              dutyPercent(in.high(Term.ON_TIME), in.low(Term.PERIOD)),
-              in.low(Term.RATED_DUTY),
-              in.datum(Term.ON_TIME),
-              in.datum(Term.PERIOD),
-              in.datum(Term.RATED_DUTY)));
-    }
+    ownHeat(in, checks);
     if (in.knows(Term.PULL_IN)) {
       Check pullIn = pullIn(in);
       boolean isSwitchedByStage = in.switching() != ChannelInputs.Switching.MOSFET;
       checks.add(isSwitchedByStage ? StageChecks.promised(in, pullIn) : pullIn);
     }
+  }
+
+  /**
+   * How long and how often it is on against what it bears. What is rated for continuous duty bears
+   * anything, also a program that hangs; of a coil it must be known, of others it counts if stated.
+   */
+  private static void ownHeat(ChannelInputs in, List<Check> checks) {
+    boolean isCoil = in.loadKind() == LoadKind.SOLENOID || in.loadKind() == LoadKind.RELAY;
+    Datum duty = in.datum(Term.RATED_DUTY);
+    boolean isContinuous = duty.low() >= CONTINUOUS_PERCENT && duty.canPass();
+    Datum longest = in.datum(Term.MAX_ON_TIME);
+    if (isCoil && !longest.isKnown() && duty.isKnown() && !isContinuous) {
+      longest = ofUsualCycle(duty);
+    }
+    if (longest.isKnown()) {
+      checks.add(
+          Check.of(
+              CheckKind.ON_TIME,
+              in.high(Term.ON_TIME),
+              longest.low(),
+              in.datum(Term.ON_TIME),
+              longest));
+    }
+    if (!in.knows(Term.RATED_DUTY) && isCoil) {
+      checks.add(Check.of(CheckKind.LOAD_DUTY, Double.NaN, Double.NaN, in.datum(Term.RATED_DUTY)));
+    } else if (in.low(Term.RATED_DUTY) < CONTINUOUS_PERCENT) {
+      checks.add(
+          Check.of(
+              CheckKind.LOAD_DUTY,
+              dutyPercent(in.high(Term.ON_TIME), in.low(Term.PERIOD)),
+              duty.low(),
+              in.datum(Term.ON_TIME),
+              in.datum(Term.PERIOD),
+              duty));
+    }
+  }
+
+  /** What a rated duty means where no longest on time stands beside it. */
+  private static Datum ofUsualCycle(Datum duty) {
+    return Datum.of(
+        Term.MAX_ON_TIME,
+        longestOnSeconds(duty.low()),
+        duty.canPass()
+            ? Source.assumed(
+                "a duty of a cycle of 5 min, DIN VDE 0580 clause 3.2.2",
+                "loads.csv max on time, where its maker allows less")
+            : duty.source());
+  }
+
+  /** The longest on time that a relative duty stands for, where its maker states none. */
+  static double longestOnSeconds(double ratedPercent) {
+    return Math.min(LONGEST_SECONDS, ratedPercent / 100 * CYCLE_SECONDS);
   }
 
   /** Duty in per cent: on time over on and off time together. */

@@ -30,7 +30,11 @@ final class LoadData {
         cell(Term.DUTY, load.duty(), load, "duty"),
         switchOns(load),
         cell(Term.MAX_ON_TIME, load.maxOnTime(), load, "max on time"),
-        cell(Term.RATED_DUTY, load.ratedDuty(), load, "rated duty"),
+        cell(
+            Term.RATED_DUTY,
+            load.ratedDuty(),
+            load,
+            "rated duty (100 % where it is rated for continuous duty)"),
         cell(Term.PULL_IN, load.pullInVoltage(), load, "pull-in voltage"),
         Datum.statedOr(
             Term.TEMPERATURE_RISE,

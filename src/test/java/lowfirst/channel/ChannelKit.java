@@ -59,7 +59,7 @@ public final class ChannelKit {
         "loads",
         cells(
             "load=striker; kind=solenoid; rail=power; resistance=24 Ohm; tolerance=5 %;"
-                + " inductance=50 mH; on time=100 ms; period=1 s"));
+                + " inductance=50 mH; on time=100 ms; period=1 s; rated duty=100 %"));
     rows.put(
         "channels",
         cells(

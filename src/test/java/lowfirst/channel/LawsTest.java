@@ -24,8 +24,7 @@ class LawsTest {
   private static final ChannelKit TYPICAL = ChannelKit.typical();
 
   /** Ratings whose absence means that a check isn't asked for. */
-  private static final Set<Term> OPTIONAL =
-      Set.of(Term.MAX_ON_TIME, Term.RATED_DUTY, Term.PULL_IN, Term.INRUSH);
+  private static final Set<Term> OPTIONAL = Set.of(Term.MAX_ON_TIME, Term.PULL_IN, Term.INRUSH);
 
   private static Map<String, ChannelKit> grid() {
     var kits = new LinkedHashMap<String, ChannelKit>();

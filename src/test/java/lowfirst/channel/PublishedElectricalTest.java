@@ -78,6 +78,7 @@ class PublishedElectricalTest {
           Map.entry("PWM diode amps", in -> DiodeChecks.averageUnderPwm(in[0], in[1])),
           Map.entry("copper factor", in -> in[2] * CopperTemperature.factor(in[0], in[1])),
           Map.entry("copper coefficient", in -> CopperTemperature.coefficient(in[0])),
+          Map.entry("longest on seconds", in -> LoadChecks.longestOnSeconds(in[0])),
           Map.entry("duty percent", in -> LoadChecks.dutyPercent(in[0], in[1])),
           Map.entry("outer width mil", in -> widthMils(in[0], in[1], true)),
           Map.entry("inner width mil", in -> widthMils(in[0], in[1], false)),

@@ -244,6 +244,34 @@ class TrapsTest {
     assertEquals(OVERLOADED, verdict(rated.with("loads", "rated duty=20 %"), CheckKind.LOAD_DUTY));
   }
 
+  /** 25 % of a cycle of 5 min: 75 s, DIN VDE 0580 as in RED MAGNETICS' general notes, p. 4. */
+  @Test
+  void a_coil_carries_only_where_it_is_known_how_long_and_how_often_it_bears_to_be_on() {
+    ChannelKit unrated = TYPICAL.with("loads", "rated duty=");
+    Check open = unrated.check(CheckKind.LOAD_DUTY);
+    assertEquals(UNDECIDED, open.verdict());
+    assertEquals(
+        List.of(
+            "rated duty (100 % where it is rated for continuous duty) of load striker: write it in"
+                + " loads.csv"),
+        open.missing());
+    assertEquals(UNDECIDED, unrated.finding().verdict());
+    assertEquals(UNDECIDED, unrated.with("loads", "kind=relay").finding().verdict());
+    ChannelKit shortly = unrated.with("loads", "max on time=1 s");
+    assertEquals(CARRIES, verdict(shortly, CheckKind.ON_TIME));
+    assertEquals(UNDECIDED, verdict(shortly, CheckKind.LOAD_DUTY), "100 ms a second, for hours");
+    ChannelKit quarter = TYPICAL.with("loads", "rated duty=25 %; on time=75 s; period=300 s");
+    assertEquals(CARRIES, verdict(quarter, CheckKind.ON_TIME));
+    assertEquals(CARRIES, verdict(quarter, CheckKind.LOAD_DUTY));
+    ChannelKit slow = quarter.with("loads", "on time=76 s; period=10000 s");
+    assertEquals(OVERLOADED, verdict(slow, CheckKind.ON_TIME));
+    assertEquals(UNDECIDED, quarter.with("loads", "on time=").finding().verdict(), "held on");
+    ChannelKit held = TYPICAL.with("loads", "on time=; period=");
+    assertFalse(held.finding().check(CheckKind.LOAD_DUTY).isPresent(), "rated to be held on");
+    ChannelKit heater = unrated.with("loads", "kind=resistive");
+    assertFalse(heater.finding().check(CheckKind.LOAD_DUTY).isPresent());
+  }
+
   @Test
   void trap_19_an_inner_track_needs_more_than_double_width_and_an_unstated_one_counts_as_inner() {
     double inner = PrintedTrack.widthMillimetres(3, 20, 0.035, false);
