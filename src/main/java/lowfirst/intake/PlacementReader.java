@@ -35,12 +35,15 @@ final class PlacementReader {
   private final Map<String, Boolean> leftOut = new HashMap<>();
   private final Map<Designator, Place> notFitted = new HashMap<>();
   private final AngleUnit angles;
+  private final boolean isClockwise;
   private final AngleUnit.Seen turned = new AngleUnit.Seen();
   private TableRow firstWithoutSide;
   private int withoutSide;
 
   private PlacementReader(Table table, LengthUnit unit, FirstLook look, AngleUnit angles) {
     this.angles = angles;
+    this.isClockwise =
+        TurnSigns.areClockwise(table.header().name(table.header().cellOf(Column.ROTATION)));
     this.table = table;
     this.look = look;
     this.placements = new ArrayList<>(table.rows().size());
@@ -88,10 +91,13 @@ final class PlacementReader {
     }
     BottomX bottom = BottomX.of(table, map, reader.placements);
     reader.problems.addAll(bottom.problems());
+    Understanding understood = table.understanding().noting(unit.words()).noting(bottom.words());
     return new Placements(
         bottom.placements(),
         reader.problems,
-        table.understanding().noting(unit.words()).noting(bottom.words()),
+        reader.isClockwise
+            ? understood.noting("angles clockwise, as their header says")
+            : understood,
         reader.notFitted);
   }
 
@@ -290,7 +296,8 @@ final class PlacementReader {
       bare = reading.value().get().asDouble();
     }
     turned.see(row, bare);
-    double degrees = angles.degrees(bare) % 360;
+    boolean negative = isClockwise && !TurnSigns.saysWay(text);
+    double degrees = angles.degrees(negative ? -bare : bare) % 360;
     return OptionalDouble.of(degrees < 0 ? degrees + 360 : degrees + 0.0);
   }
 

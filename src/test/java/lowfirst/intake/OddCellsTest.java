@@ -342,12 +342,36 @@ class OddCellsTest {
     "360, 0, TOP",
     "90., 90, TOP",
     "90 deg, 90, TOP",
-    "'22,5', 22.5, TOP"
+    "'22,5', 22.5, TOP",
+    "90 CCW, 90, TOP",
+    "90 CW, 270, TOP",
+    "270° cw, 90, TOP",
+    "45 deg. clockwise, 315, TOP",
+    "45 anticlockwise, 45, TOP",
+    "30 counter-clockwise, 30, TOP",
+    "-90 CW, 90, TOP"
   })
   void an_angle_is_read(String text, double degrees, Side side) {
     String list = "Ref;X (mm);Y (mm);Rot\nR1;1;2;%s\nR2;70;40;0\n".formatted(text);
     Placement placement = board("placements.csv", list).placements().get(0);
     assertEquals(degrees + " " + side, placement.rotationDegrees() + " " + placement.side());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "Rotation (CW), 270 0 90",
+    "Rotation (CCW), 90 0 90",
+    "Rotation clockwise, 270 0 90",
+    "Rotation anticlockwise, 90 0 90",
+    "Rotation (counter clockwise), 90 0 90",
+    "Rotation, 90 0 90"
+  })
+  void a_header_says_which_way_round_bare_angles_are(String header, String degrees) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X (mm),Y (mm),%s\nR1,1,2,90\nR2,70,40,0\nR3,50,40,90 CCW\n".formatted(header));
+    assertEquals(degrees, angles(reading));
   }
 
   @ParameterizedTest(name = "{0} is {1}")
