@@ -190,11 +190,8 @@ final class BomReader {
                 Column.DESIGNATORS,
                 named
                     ? "a line above names " + part + ", of which this is a unit"
-                    : units.of(part)
-                        + " were read as units of one part, "
-                        + part
-                        + ", which is placed",
-                "if they are parts of their own, give each a position"));
+                    : units.said(part),
+                "if they are parts of their own, give each a position and count it"));
       }
       if (!named) {
         left.add(part);

@@ -16,14 +16,18 @@ import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 
 /**
- * Units of one part that a BOM names one by one: U1A and U1B, where only U1 is placed. They are one
- * part unless something contradicts: U1 in the BOM itself, U1A placed, two values, or a quantity
- * that counts the units.
+ * Units of one part that a BOM names one by one: U1A and U1B, where only U1 is placed, or where the
+ * quantity counts U1 alone. They are one part unless something contradicts: U1 in the BOM itself,
+ * U1A placed, two values, or a quantity that counts the units.
  *
  * @param parts the part of each unit
+ * @param placed the parts that are placed under their own name
  */
-record UnitNames(Map<Designator, Designator> parts) {
+record UnitNames(Map<Designator, Designator> parts, Set<Designator> placed) {
   private static final Pattern UNIT = Pattern.compile("(\\p{L}{1,4}\\d{1,5})[-._]?[A-Ha-h]");
+
+  /** Of these, names such as R1A and R1B are more often two places for one of two sizes. */
+  private static final Set<String> SINGLE = Set.of("R", "C", "L");
 
   /** What may not differ between the lines of one part. */
   private static final List<Column> SAME =
@@ -33,10 +37,11 @@ record UnitNames(Map<Designator, Designator> parts) {
   static UnitNames of(List<TableRow> rows, List<DesignatorList> named, List<Placement> placements) {
     // Nearly no BOM has any, so nothing is looked up before there are some.
     if (named.stream().noneMatch(UnitNames::mayNameUnits)) {
-      return new UnitNames(Map.of());
+      return new UnitNames(Map.of(), Set.of());
     }
     var placed = new HashSet<Designator>();
     placements.forEach(placement -> placed.add(placement.designator()));
+    Set<Designator> counted = counted(rows, named);
     var unitsOf = new LinkedHashMap<Designator, Set<Designator>>();
     var all = new HashSet<Designator>();
     var wrong = new HashSet<Designator>();
@@ -44,7 +49,8 @@ record UnitNames(Map<Designator, Designator> parts) {
     for (int i = 0; i < rows.size(); i++) {
       for (Designator designator : named.get(i).designators()) {
         boolean again = !all.add(designator);
-        Optional<Designator> part = partOf(designator).filter(placed::contains);
+        Optional<Designator> part =
+            partOf(designator).filter(one -> placed.contains(one) || counted.contains(one));
         if (part.isPresent()) {
           unitsOf.computeIfAbsent(part.get(), none -> new LinkedHashSet<>()).add(designator);
           TableRow other = first.putIfAbsent(part.get(), rows.get(i));
@@ -62,7 +68,23 @@ record UnitNames(Map<Designator, Designator> parts) {
                 entry.getValue().size() < 2
                     || all.contains(entry.getKey())
                     || wrong.contains(entry.getKey()));
-    return of(unitsOf).withoutMiscounted(rows, named);
+    return of(unitsOf, placed).withoutMiscounted(rows, named);
+  }
+
+  /** The parts whose units share a row with a quantity that counts parts, and not units. */
+  private static Set<Designator> counted(List<TableRow> rows, List<DesignatorList> named) {
+    var counted = new HashSet<Designator>();
+    for (int i = 0; i < rows.size(); i++) {
+      List<Designator> units = named.get(i).designators();
+      var parts = new LinkedHashSet<Designator>();
+      units.forEach(unit -> parts.add(partOf(unit).orElse(unit)));
+      int quantity = WholeNumber.in(rows.get(i).text(Column.QUANTITY)).orElse(0);
+      if (quantity < units.size() && quantity == parts.size()) {
+        counted.addAll(parts);
+      }
+    }
+    counted.removeIf(part -> SINGLE.contains(part.prefix()));
+    return counted;
   }
 
   private static boolean mayNameUnits(DesignatorList list) {
@@ -81,10 +103,10 @@ record UnitNames(Map<Designator, Designator> parts) {
     return unit.matches() ? Optional.of(Designator.of(unit.group(1))) : Optional.empty();
   }
 
-  private static UnitNames of(Map<Designator, Set<Designator>> unitsOf) {
+  private static UnitNames of(Map<Designator, Set<Designator>> unitsOf, Set<Designator> placed) {
     var parts = new HashMap<Designator, Designator>();
     unitsOf.forEach((part, units) -> units.forEach(unit -> parts.put(unit, part)));
-    return new UnitNames(parts);
+    return new UnitNames(parts, placed);
   }
 
   private static boolean differ(TableRow one, TableRow other) {
@@ -106,7 +128,7 @@ record UnitNames(Map<Designator, Designator> parts) {
         right.values().removeIf(miscounted::contains);
       }
     }
-    return new UnitNames(right);
+    return new UnitNames(right, placed);
   }
 
   /** The designators with each part in place of its units, once. */
@@ -121,8 +143,16 @@ record UnitNames(Map<Designator, Designator> parts) {
     return joined;
   }
 
+  /** What was read as a part, and why. */
+  String said(Designator part) {
+    return of(part)
+        + " were read as units of one part, "
+        + part
+        + (placed.contains(part) ? ", which is placed" : ", as the quantity has it");
+  }
+
   /** The units of a part, in order. */
-  String of(Designator part) {
+  private String of(Designator part) {
     return parts.entrySet().stream()
         .filter(unit -> unit.getValue().equals(part))
         .map(Map.Entry::getKey)

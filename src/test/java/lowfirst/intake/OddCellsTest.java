@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
+import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.problem.Kind;
@@ -590,6 +591,25 @@ class OddCellsTest {
     assertEquals(List.of("3 [U1, U1A, U1B]"), joined("U1, U1A, U1B;3;LM358\n", "U1"));
     assertEquals(List.of("1 [U1A]"), joined("U1A;1;LM358\n", "U1"));
     assertEquals(List.of("2 [U1A, U1B]"), joined("U1A, U1B;2;LM358\n", "U1A"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "U1A-D;1;TL074 | 1 [U1]",
+        "'U1A,U1B,U2A,U2B;2;TL072' | 2 [U1, U2]",
+        "'U1A,U1B,IC3;2;TL072' | 2 [U1, IC3]",
+        // the quantity counts units, or something else, or two places for one of two sizes
+        "U1A-D;4;TL074 | 4 [U1A, U1B, U1C, U1D]",
+        "U1A-D;2;TL074 | 2 [U1A, U1B, U1C, U1D]",
+        "'U1,U1A;1;TL072' | 1 [U1, U1A]",
+        "'C1A,C1B;1;1u' | 1 [C1A, C1B]",
+      })
+  void the_quantity_tells_units_where_no_list_places_parts(String row, String items) {
+    Board read = board("bom.csv", "Ref;Qty;Value\nR1;1;1k\n" + row + "\n");
+    Item item = read.items().get(1);
+    assertEquals(items, item.quantity() + " " + item.designators());
   }
 
   /** Longer cells are prose; 10 mm is the measure of a body. */
