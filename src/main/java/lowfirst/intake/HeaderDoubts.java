@@ -45,6 +45,7 @@ final class HeaderDoubts {
       leavingOut(file, cut).ifPresent(problems::add);
       VariantColumn.unread(file, cut).ifPresent(problems::add);
       YesAndNo.unread(file, cut, map).ifPresent(problems::add);
+      ExcludedColumn.unread(file, cut, map).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)

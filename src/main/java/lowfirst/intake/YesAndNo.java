@@ -51,7 +51,8 @@ final class YesAndNo {
     for (int cell = 0; cell < cut.header().names().size(); cell++) {
       int own = cell;
       boolean free =
-          cut.header().uses().stream().noneMatch(use -> use.cell() == own)
+          !ExcludedColumn.isHeaded(cut.header().name(cell))
+              && cut.header().uses().stream().noneMatch(use -> use.cell() == own)
               && HeaderWords.matches(TableKind.BOM, cut.header().name(cell)).stream()
                   .allMatch(match -> match.column() == Column.FITTED);
       if (free && partsRows(below, cell)) {

@@ -50,6 +50,33 @@ class SilentReadingTest {
     assertEquals(List.of(), of(bom, Kind.OPTIONAL_PART));
   }
 
+  @ParameterizedTest(name = "{0} with {1}")
+  @CsvSource({
+    "Exclude from board, yes",
+    "Excluded from BOM, x",
+    "exclude, 1",
+    "Exclude from Board, Excluded from board"
+  })
+  void a_column_that_excludes_parts_is_said_beside_one_that_is_read(String header, String yes) {
+    String bom = "ref,value,dnp,%s\nR1,1k,,\nR2,2k,yes,\nH1,hole,,%s\n".formatted(header, yes);
+    Problem said = only(bom, Kind.OPTIONAL_PART);
+    assertEquals(
+        "nothing was read from the column \""
+            + header
+            + "\", so the part that it excludes counts as fitted",
+        said.message());
+    assertEquals(4, said.place().line());
+    assertEquals(
+        1, of(bom.replace(",dnp", ",mark").replace("yes,\n", ",\n"), Kind.OPTIONAL_PART).size());
+  }
+
+  @ParameterizedTest(name = "{0} with {1}")
+  @CsvSource({"Exclude from board, no", "Exclude from board, ''", "Exclude from simulation, yes"})
+  void a_column_that_excludes_nothing_from_the_board_is_not(String header, String answer) {
+    String bom = "ref,value,dnp,%s\nR1,1k,,\nR2,2k,yes,%s\n".formatted(header, answer);
+    assertEquals(List.of(), of(bom, Kind.OPTIONAL_PART));
+  }
+
   @Test
   void columns_of_variants_are_named_together_and_one_without_a_header_by_its_number() {
     Problem asked = only("ref,value,,Big One\nR1,1k,x,x\nR2,2k,,x\nR3,3k,x,\n", Kind.OPTIONAL_PART);
