@@ -121,10 +121,13 @@ final class FileRoles {
     return table && !(folder.isEmpty() && KNOWN.contains(name.substring(0, dot)));
   }
 
-  /** Notes are read only where their name says that they are such a table, and one stands there. */
+  /** Notes are read only where their name says that they list parts, and a list stands there. */
   private boolean holdsTable(String name, String path) {
-    return isNamed(name)
-        && PipeTable.isIn(TextOfFile.of(path, files.file(path).orElse(new byte[0])).text());
+    if (!isNamed(name)) {
+      return false;
+    }
+    String text = TextOfFile.of(path, files.file(path).orElse(new byte[0])).text();
+    return PipeTable.isIn(text) || PartLines.in(TickBoxes.dropped(text)).isPresent();
   }
 
   /** A table with coordinates is a placement list whatever it is called. */

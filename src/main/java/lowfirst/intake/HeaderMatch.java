@@ -303,6 +303,10 @@ final class HeaderMatch {
     if (kind != TableKind.BOM || !missing || below.isEmpty() || told.containsKey(Column.VALUE)) {
       return;
     }
+    // Words under a likely header alone are what to buy.
+    if (sure() == 0 && CellShapes.nameShare(below, designators()) < MOSTLY) {
+      return;
+    }
     long longer = below.stream().filter(row -> row.size() == behind + 1).count();
     boolean words =
         CellShapes.designatorShare(below, behind) < MOSTLY

@@ -48,6 +48,7 @@ final class TableReader {
             .with(WideSigns::plain)
             .with(OddQuotes::plain)
             .with(PipeTable::plain)
+            .with(TickBoxes::dropped)
             .with(LeaderDots::blanked);
     var cut =
         text.text().isEmpty()

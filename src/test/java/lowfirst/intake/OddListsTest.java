@@ -58,6 +58,40 @@ class OddListsTest {
         reading.problems().toString());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Componentes\nResistencia 10k,2\nCapacitor 100nF,1\nLED rojo,1\nTransistor BC547,3\n",
+        "Componentes\nResistencia 10k\t2\nCapacitor 100nF\t1\nLED rojo\t1\nRele 5V\t3\n",
+        "Componentes\n2 resistencias 10k\n1 capacitor 100nF\n1 LED rojo\n3 reles 5V\n"
+      })
+  void words_and_counts_under_one_word_name_no_parts_and_that_is_said_once(String text) {
+    KitReading reading = bom("bom.txt", text);
+    assertEquals("[]", shown(reading));
+    assertEquals(1, of(reading, Kind.HEADER_NOT_FOUND).size(), reading.problems().toString());
+    assertTrue(says(reading, Kind.HEADER_NOT_FOUND, "no line names parts on the board"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "[x] R1 33k\n[ ] R2, R3 10k\n[X] C1 100n\n",
+        "- [x] R1 33k\n- [ ] R2, R3 10k\n- [x] C1 100n\n",
+        "☑ R1 33k\n☐ R2, R3 10k\n☐ C1 100n\n",
+        "[] R1,1,33k\n[x] \"R2,R3\",2,10k\n[ ] C1,1,100n\n"
+      })
+  void boxes_to_tick_before_the_lines_are_no_column(String text) {
+    KitReading reading = bom("bom.txt", text);
+    assertEquals("[1 [R1] 33k, 2 [R2, R3] 10k, 1 [C1] 100n]", shown(reading));
+  }
+
+  @Test
+  void notes_that_are_named_like_a_list_of_parts_and_list_them_line_by_line_are_read() {
+    String text = "# Parts\n\n- [ ] R1: 33k\n- [ ] R2, R3: 10k\n- [x] C1: 100n\n\nSolder slowly.\n";
+    assertEquals("[1 [R1] 33k, 2 [R2, R3] 10k, 1 [C1] 100n]", shown(bom("parts.md", text)));
+    assertEquals(List.of(), bom("notes.md", text).kit().boards());
+  }
+
   @Test
   void names_with_nothing_right_of_them_are_no_parts_beside_others() {
     KitReading reading =

@@ -1,0 +1,27 @@
+package lowfirst.intake;
+
+import java.util.regex.Pattern;
+
+/** Boxes to tick before the lines of a list: [x] R1 33k. A tick tells what is done, not what is. */
+final class TickBoxes {
+  private static final Pattern BOX =
+      Pattern.compile("(?m)^([ \\t]*(?:[-*+•] +)?)(?:\\[[ xX✓✔]?]|[☐☑☒]) ?(?= *[^\\s,;|])");
+
+  /** Fewer may be anything. */
+  private static final int FEWEST = 3;
+
+  private TickBoxes() {}
+
+  /** The text without them; the text itself where they don't stand before several lines. */
+  static String dropped(String text) {
+    boolean any =
+        text.indexOf("[x]") >= 0
+            || text.indexOf("[X]") >= 0
+            || text.indexOf("[ ]") >= 0
+            || text.indexOf('☐') >= 0
+            || text.indexOf('☑') >= 0;
+    return any && BOX.matcher(text).results().limit(FEWEST).count() == FEWEST
+        ? BOX.matcher(text).replaceAll("$1")
+        : text;
+  }
+}
