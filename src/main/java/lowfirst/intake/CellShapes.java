@@ -81,7 +81,12 @@ final class CellShapes {
 
   /** The share of the filled cells that are numbers or lengths. */
   static double numberShare(List<Row> rows, int cell) {
-    return share(rows, cell, text -> NUMBER.matcher(text).matches());
+    return share(rows, cell, CellShapes::isNumber);
+  }
+
+  /** Whether a cell is a number or a length. */
+  static boolean isNumber(String text) {
+    return NUMBER.matcher(text).matches();
   }
 
   /** The share of the filled cells that are addresses of pages. */

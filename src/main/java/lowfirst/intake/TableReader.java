@@ -234,7 +234,9 @@ final class TableReader {
       problems.add(ignored(row, "this looks like a remark, it was not read as a row"));
       return;
     }
-    rows.add(below(header, row));
+    Optional<EmptyCells> empty =
+        isShort(row, width) ? EmptyCells.in(kind, header, row, width) : Optional.empty();
+    rows.add(below(header, empty.map(EmptyCells::row).orElse(row)));
     if (tooLong) {
       problems.add(
           new Problem(
@@ -245,6 +247,8 @@ final class TableReader {
                   ? "give each part a row of its own; put quotes around a cell that holds a"
                       + " separator"
                   : "put quotes around a cell that holds a separator"));
+    } else if (empty.isPresent()) {
+      problems.add(empty.get().said(file, row, header, width));
     } else if (isShort(row, width)) {
       problems.add(
           new Problem(

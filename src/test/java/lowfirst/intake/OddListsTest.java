@@ -92,6 +92,64 @@ class OddListsTest {
     assertEquals(List.of(), bom("notes.md", text).kit().boards());
   }
 
+  // --- rows between blanks that lack a cell
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // the package, or the value: what the line is about stays
+        "J1 1X04 12.0 25.0 90 top | J1 12.0 25.0 90.0 TOP",
+        "J1 12.0 25.0 90 top | J1 12.0 25.0 90.0 TOP",
+        "J1 1X04 Pin 12.0 25.0 top | J1 12.0 25.0 0.0 TOP",
+        "J1 1X04 Pin 12.0 25.0 90 | J1 12.0 25.0 90.0 TOP",
+      })
+  void of_a_placement_that_lacks_cells_between_blanks_the_others_tell_which(
+      String row, String placed) {
+    KitReading reading =
+        bom(
+            "placements.txt",
+            "Ref Val Pkg X(mm) Y(mm) Rot Side\nR1 10k 0207 10.0 20.0 0 top\n"
+                + row
+                + "\nR2 22k 0207 30.0 20.0 0 bottom\n");
+    assertEquals(placed, placed(reading, 1));
+    assertTrue(says(reading, Kind.ROW_LENGTH, " was taken as empty"));
+  }
+
+  @Test
+  void where_two_ways_fit_a_short_row_none_is_said_to_be_right() {
+    KitReading reading =
+        bom(
+            "placements.txt",
+            "Ref Val Pkg X(mm) Y(mm) Rot Side\nR1 10k 0207 10.0 20.0 0 top\n"
+                + "R2 10k 0207 10.0 90 top\nR3 22k 0207 30.0 20.0 0 bottom\n");
+    assertTrue(says(reading, Kind.ROW_LENGTH, "one may be empty, and which can't be told"));
+  }
+
+  private static String placed(KitReading reading, int index) {
+    var one = reading.kit().boards().get(0).placements().get(index);
+    return "%s %s %s %s %s"
+        .formatted(
+            one.designator(),
+            one.xMillimetres(),
+            one.yMillimetres(),
+            one.rotationDegrees(),
+            one.side());
+  }
+
+  @Test
+  void of_bom_lines_that_lack_a_cell_between_blanks_the_designators_stay_such() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Qty Value Package Parts\n2 10k 0207 R1,R2\n1 100n C1\n1 ZX072 DIP8 IC1\n"
+                + "1 1X04 J1\n2 22p 5mm C2,C3\n");
+    assertEquals(
+        "[2 [R1, R2] 10k, 1 [C1] 100n, 1 [IC1] ZX072, 1 [J1] 1X04, 2 [C2, C3] 22p]",
+        shown(reading));
+    assertTrue(says(reading, Kind.ROW_LENGTH, "\"Package\" was taken as empty, but \"Value\" may"));
+  }
+
   @Test
   void names_with_nothing_right_of_them_are_no_parts_beside_others() {
     KitReading reading =

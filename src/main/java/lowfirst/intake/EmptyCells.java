@@ -1,0 +1,126 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
+
+/**
+ * A row between runs of blanks that is short of cells, where what the others hold tells which are
+ * empty: x, y, angle and side of a placement, designators and quantity of a BOM line.
+ *
+ * @param row the row with its empty cells
+ * @param first the leftmost cell that may be the empty one, from 0
+ * @param last the rightmost, which was taken
+ */
+record EmptyCells(Row row, int first, int last) {
+  private static final Set<Column> TELLING =
+      EnumSet.of(
+          Column.DESIGNATORS,
+          Column.DESIGNATOR,
+          Column.QUANTITY,
+          Column.X,
+          Column.Y,
+          Column.ROTATION,
+          Column.SIDE);
+
+  /** Parts are turned by a multiple of it. */
+  private static final int USUAL = 15;
+
+  /** Of more, too many ways fit. */
+  private static final int MOST = 2;
+
+  /** Where the cells that {@code row} lacks were; empty where no way or no cell tells. */
+  static Optional<EmptyCells> in(TableKind kind, Header header, Row row, int width) {
+    if (!kind.isExported()
+        || header.pair().isPresent()
+        || row.size() < 2
+        || width - row.size() > MOST) {
+      return Optional.empty();
+    }
+    var ways = new ArrayList<List<String>>();
+    fill(row.cells(), width, 1, ways);
+    ways.removeIf(cells -> !fits(header, new Row(row.line(), cells)));
+    if (ways.stream().map(cells -> telling(header, cells)).distinct().count() != 1) {
+      return Optional.empty();
+    }
+    List<String> taken = ways.get(ways.size() - 1);
+    return Optional.of(
+        new EmptyCells(new Row(row.line(), taken), ways.get(0).indexOf(""), taken.indexOf("")));
+  }
+
+  /** All ways to put in empty cells, those further left first; the first cell is never empty. */
+  private static void fill(List<String> cells, int width, int from, List<List<String>> ways) {
+    if (cells.size() == width) {
+      ways.add(cells);
+      return;
+    }
+    for (int at = from; at <= cells.size(); at++) {
+      var more = new ArrayList<>(cells);
+      more.add(at, "");
+      fill(more, width, at + 1, ways);
+    }
+  }
+
+  /** What the cells would tell of the part; they must not do so in two ways. */
+  private static List<String> telling(Header header, List<String> cells) {
+    return header.uses().stream()
+        .filter(use -> TELLING.contains(use.column()))
+        .map(use -> cells.get(use.cell()))
+        .toList();
+  }
+
+  private static boolean fits(Header header, Row row) {
+    for (Header.Use use : header.uses()) {
+      String cell = row.cell(use.cell());
+      boolean fits =
+          switch (use.column()) {
+            case DESIGNATORS, DESIGNATOR -> CellShapes.isDesignators(cell);
+            case X, Y -> CellShapes.isNumber(cell);
+            case ROTATION -> cell.isEmpty() || isUsualAngle(cell) || TurnSigns.isOne(cell);
+            case VALUE, PACKAGE -> !isDecimal(cell);
+            case QUANTITY -> cell.isEmpty() || WholeNumber.in(cell).isPresent();
+            case SIDE -> cell.isEmpty() || SideWords.side(cell).isPresent();
+            default -> true;
+          };
+      if (!fits) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isUsualAngle(String cell) {
+    return PlainNumber.orNan(cell) % USUAL == 0;
+  }
+
+  /** A number with a decimal sign and no unit is a coordinate. */
+  private static boolean isDecimal(String cell) {
+    return (cell.indexOf('.') >= 0 || cell.indexOf(',') >= 0)
+        && !Double.isNaN(PlainNumber.orNan(cell));
+  }
+
+  /** Which cell was taken as empty. */
+  Problem said(String file, Row written, Header header, int width) {
+    return new Problem(
+        Kind.ROW_LENGTH,
+        Place.ofLine(file, row.line()),
+        "the row has "
+            + written.size()
+            + " cells where "
+            + width
+            + " are usual: by what the others hold, "
+            + named(header, last)
+            + " was taken as empty"
+            + (first < last ? ", but " + named(header, first) + " may be" : ""),
+        "write a dash into an empty cell");
+  }
+
+  private static String named(Header header, int cell) {
+    return header.name(cell).isEmpty() ? "cell " + (cell + 1) : "\"" + header.name(cell) + "\"";
+  }
+}
