@@ -36,6 +36,6 @@ final class Comments {
         dashes++;
       }
     }
-    return dashes >= 3;
+    return dashes >= 3 || (dashes > 1 && row.fillsMoreThan(1));
   }
 }

@@ -100,7 +100,9 @@ final class DesignatorReader {
   private void parts(String cell) {
     int from = 0;
     for (int at = 0; at < cell.length(); at++) {
-      if (isSeparator(cell.charAt(at))) {
+      // A stroke carries on a name: PSU_5V,_3W.
+      boolean carriesOn = at + 1 < cell.length() && cell.charAt(at + 1) == '_';
+      if (isSeparator(cell.charAt(at)) && !carriesOn) {
         part(plainBlanks(cell.substring(from, at)).strip());
         from = at + 1;
       }

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -68,7 +69,7 @@ final class ExcludedColumn {
         && (!FittedSigns.isNo(text) || HEADED.matcher(text).find());
   }
 
-  private static Problem said(Place first, ArrayList<String> names, int rows) {
+  private static Problem said(Place first, List<String> names, int rows) {
     return new Problem(
         Kind.OPTIONAL_PART,
         first,

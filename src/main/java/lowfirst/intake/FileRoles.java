@@ -101,6 +101,11 @@ final class FileRoles {
         .toList();
   }
 
+  /** Whether a file holds notes with marks for how words look. */
+  static boolean isNotes(String path) {
+    return NOTES.contains(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT));
+  }
+
   private static boolean isNamed(String name) {
     return BOM_NAME.matcher(name).find() || PLACEMENT_NAME.matcher(name).find();
   }

@@ -70,7 +70,9 @@ final class FittedSigns {
               + "[ -](fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
               + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.:*_])");
 
-  private static final Pattern OPTIONAL = Pattern.compile("(?iU)\\b(optional|opt\\.?)(\\W|$)");
+  private static final Pattern OPTIONAL =
+      Pattern.compile(
+          "(?iU)\\b(op[tcz]ional(e|mente)?|optionnel|optioneel|opcjonaln\\w*|opt\\.?)(\\W|$)");
 
   /** A longer text is prose. */
   private static final int LONGEST = 60;

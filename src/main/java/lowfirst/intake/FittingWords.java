@@ -17,7 +17,7 @@ import lowfirst.problem.Problem;
 final class FittingWords {
   private static final Pattern OPTIONAL =
       Pattern.compile(
-          "(?iU)\\b(optional\\w*|opt\\.?(?=[\\s),;]|$)|wahlweise|option(nel\\w*)?\\b|facultati\\w*"
+          "(?iU)\\b(optional\\w*|opt\\.?(?=[\\s),;]|$)|wahlweise|option(nel\\w*)?\\b|op[czt]ional\\w*|optioneel|opcjonaln\\w*|voliteln\\w*|facultati\\w*"
               + "|(if|when|where) (required|needed|used|wanted|desired)"
               + "|(only|just) (needed |required |used |fitted )?(for|if|when|with)\\b[^,;]*"
               + "|not (needed|required|used|fitted) (if|when|with|for)\\b[^,;]*"

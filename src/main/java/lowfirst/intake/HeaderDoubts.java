@@ -46,6 +46,7 @@ final class HeaderDoubts {
       VariantColumn.unread(file, cut).ifPresent(problems::add);
       YesAndNo.unread(file, cut, map).ifPresent(problems::add);
       ExcludedColumn.unread(file, cut, map).ifPresent(problems::add);
+      OptionalColumn.unread(file, cut).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)

@@ -21,7 +21,18 @@ final class HeaderRow {
     }
     int first = header.cellOf(kind.required().get(0));
     String name = header.name(first);
-    return (!name.isEmpty() && row.cell(first).equals(name)) || isOther(kind, row);
+    return (!name.isEmpty() && row.cell(first).equals(name))
+        || repeats(header, row)
+        || isOther(kind, row);
+  }
+
+  /** Whether most words of the header stand again, though one is written otherwise. */
+  private static boolean repeats(Header header, Row row) {
+    int same = 0;
+    for (int i = 0; i < row.size(); i++) {
+      same += !row.cell(i).isEmpty() && row.cell(i).equals(header.name(i)) ? 1 : 0;
+    }
+    return same > 1 && same * 2 > row.filled();
   }
 
   /**

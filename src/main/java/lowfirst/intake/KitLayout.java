@@ -73,7 +73,15 @@ final class KitLayout {
       }
     }
     List<String> unread = boards.isEmpty() ? roles.unreadForms() : List.of();
-    if (!unread.isEmpty()) {
+    if (!unread.isEmpty() && FileRoles.isNotes(unread.get(0))) {
+      problems.add(
+          new Problem(
+              Kind.FILE_MISSING,
+              Place.ofFile(unread.get(0)),
+              "these notes have no table of parts, and no list whose lines begin with designators",
+              "begin each line with the designators of its part, such as - R1, R2: 10k, or write a"
+                  + " table with a header, such as: Reference, Quantity, Value"));
+    } else if (!unread.isEmpty()) {
       problems.add(
           new Problem(
               Kind.FILE_MISSING,

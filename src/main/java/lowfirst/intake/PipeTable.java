@@ -11,11 +11,14 @@ final class PipeTable {
   private static final Pattern LINE_BREAK = Pattern.compile("(?i)<br ?/?>");
   private static final Pattern MARK = Pattern.compile("\\*\\*|`");
 
+  /** A sign that is not meant as a mark. */
+  private static final Pattern ESCAPE = Pattern.compile("\\\\([-_.+*#!~<>()\\[\\]{}])");
+
   private PipeTable() {}
 
   /** Whether a line of the text is the rule of such a table. */
   static boolean isIn(String text) {
-    for (int at = text.indexOf("--"); at >= 0; at = text.indexOf("--", at)) {
+    for (int at = text.indexOf('|'); at >= 0; at = text.indexOf('|', at)) {
       int start = at;
       while (start > 0 && isOfRule(text.charAt(start - 1))) {
         start--;
@@ -27,10 +30,10 @@ final class PipeTable {
       boolean whole =
           (start == 0 || isLineEnd(text.charAt(start - 1)))
               && (end == text.length() || isLineEnd(text.charAt(end)));
-      if (whole && text.substring(start, end).indexOf('|') >= 0) {
+      if (whole && text.substring(start, end).indexOf('-') >= 0) {
         return true;
       }
-      at = end;
+      at = Math.max(end, at + 1);
     }
     return false;
   }
@@ -50,6 +53,6 @@ final class PipeTable {
       return text;
     }
     String words = LINK.matcher(text.replace("\\|", "\u00a6")).replaceAll("$1");
-    return MARK.matcher(words).replaceAll("");
+    return ESCAPE.matcher(MARK.matcher(words).replaceAll("")).replaceAll("$1");
   }
 }

@@ -7,6 +7,10 @@ final class TickBoxes {
   private static final Pattern BOX =
       Pattern.compile("(?m)^([ \\t]*(?:[-*+•] +)?)(?:\\[[ xX✓✔]?]|[☐☑☒]) ?(?= *[^\\s,;|])");
 
+  /** Of a list, and not of a table with its own separators, a box is the bullet. */
+  private static final Pattern BULLET =
+      Pattern.compile("(?m)^([ \\t]*)(?:\\[[ xX✓✔]?]|[☐☑☒])(?= [^,;|\\t\\n\\r]*$)");
+
   /** Fewer may be anything. */
   private static final int FEWEST = 3;
 
@@ -21,7 +25,7 @@ final class TickBoxes {
             || text.indexOf('☐') >= 0
             || text.indexOf('☑') >= 0;
     return any && BOX.matcher(text).results().limit(FEWEST).count() == FEWEST
-        ? BOX.matcher(text).replaceAll("$1")
+        ? BOX.matcher(BULLET.matcher(text).replaceAll("$1-")).replaceAll("$1")
         : text;
   }
 }

@@ -86,6 +86,31 @@ class OddListsTest {
   }
 
   @Test
+  void a_box_makes_a_bullet_so_that_words_in_capitals_name_parts_and_that_is_said() {
+    KitReading reading =
+        bom("bom.txt", "CAPS\n[x] C1 1n\n[ ] C2 1n\n[x] R1 1k\n\nPOTS\n[ ] LEVEL B100K\n");
+    assertEquals("[1 [C1] 1n, 1 [C2] 1n, 1 [R1] 1k, 1 [LEVEL] B100K]", shown(reading));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "\"LEVEL\" was taken for the name of a part"));
+  }
+
+  @Test
+  void notes_without_parts_are_refused_with_what_to_write() {
+    KitReading reading = bom("bom.md", "# Parts\n\n* 2 x Jack | shop 1\n* 1 x Pot 100k | shop 2\n");
+    assertTrue(says(reading, Kind.FILE_MISSING, "begin each line with the designators"));
+  }
+
+  @Test
+  void a_header_that_stands_again_with_one_word_written_otherwise_is_none_of_the_rows() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "|Qty|References (1% 1/4 W)|Value|Notes|\n|-|-|-|-|\n|1|R1|1k5||\n|2|R2, R3|10k||\n\n"
+                + "|Qty|References (film, 50 V)|Value|Notes|\n|-|-|-|-|\n|2|C1, C2|100n||\n");
+    assertEquals("[1 [R1] 1k5, 2 [R2, R3] 10k, 2 [C1, C2] 100n]", shown(reading));
+    assertTrue(says(reading, Kind.ROW_IGNORED, "the header stands here again"));
+  }
+
+  @Test
   void notes_that_are_named_like_a_list_of_parts_and_list_them_line_by_line_are_read() {
     String text = "# Parts\n\n- [ ] R1: 33k\n- [ ] R2, R3: 10k\n- [x] C1: 100n\n\nSolder slowly.\n";
     assertEquals("[1 [R1] 33k, 2 [R2, R3] 10k, 1 [C1] 100n]", shown(bom("parts.md", text)));

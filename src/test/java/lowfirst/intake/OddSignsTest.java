@@ -68,6 +68,8 @@ class OddSignsTest {
         "a|b\n--|--\n1|2",
         "|a|b|\n|---|:-:|\n",
         "|--|--|\n|1|2|",
+        "a|b\n-|-\n1|2",
+        "|a|b|\n|:-|-:|\n|1|2|",
         "a|b\r\n --- | --- \r\n1|2\r\n",
         "a|b\r--|--\r1|2",
         "a--b\n\nc|d\n--|--"
@@ -80,7 +82,6 @@ class OddSignsTest {
   @ValueSource(
       strings = {
         "a|b\n----\n1|2",
-        "a|b\n-|-\n1|2",
         "a|b\nx--|--\n1|2",
         "a|b\n--|--x\n1|2",
         "a--b|c--d",
@@ -98,6 +99,14 @@ class OddSignsTest {
         PipeTable.plain(
             "**Ref**|Value" + rule + "[R1](http://x.org/r1)|`4k7`\n![R2](picture.png)|1k"));
     assertEquals("Ref|V¦W" + rule, PipeTable.plain("Ref|V\\|W" + rule), "a bar that parts nothing");
+  }
+
+  @Test
+  void of_signs_that_are_not_meant_as_marks_the_stroke_goes() {
+    String rule = "\n|-|-|\n";
+    assertEquals(
+        "|Ref|Value|" + rule + "|JP1-JP7|2x8|",
+        PipeTable.plain("|Ref|Value|" + rule + "|JP1\\-JP7|2x8|"));
   }
 
   @Test

@@ -77,6 +77,18 @@ class SilentReadingTest {
     assertEquals(List.of(), of(bom, Kind.OPTIONAL_PART));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"optional", "Opcional", "opzionale", "optionnel", "opt.", "(optional)"})
+  void a_column_that_calls_a_part_optional_is_said_though_nothing_is_read_from_it(String word) {
+    Problem said =
+        only("ref,value,state\nR1,1k,needed\nR2,2k,%s\n".formatted(word), Kind.OPTIONAL_PART);
+    assertEquals(
+        "this may say that the part is optional, but nothing is read from the column \"state\","
+            + " so it counts as fitted",
+        said.message());
+    assertEquals(3, said.place().line());
+  }
+
   @Test
   void columns_of_variants_are_named_together_and_one_without_a_header_by_its_number() {
     Problem asked = only("ref,value,,Big One\nR1,1k,x,x\nR2,2k,,x\nR3,3k,x,\n", Kind.OPTIONAL_PART);
