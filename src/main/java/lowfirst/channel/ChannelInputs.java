@@ -246,6 +246,11 @@ public final class ChannelInputs {
     return part == null ? FuseFamily.UNSTATED : part.family();
   }
 
+  /** What the fuse holds, where it is a resettable one. */
+  Optional<HoldCurrent> hold() {
+    return Optional.ofNullable(parts.get(Role.FUSE)).flatMap(PartData::hold);
+  }
+
   /** The name of the part that carries the load current; for messages. */
   String switchName() {
     PartData part = parts.getOrDefault(Role.SWITCH, parts.get(Role.STAGE));

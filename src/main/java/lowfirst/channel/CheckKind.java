@@ -211,6 +211,24 @@ public enum CheckKind {
       AT_MOST,
       "g·IN ≤ I(open air)·min(1, 1.45·√((70 °C − TA)/(70 °C − 30 °C))·bundle factor)",
       "A fuse may carry far more than its number for an hour; the wire must bear that."),
+  FUSE_HOLDS(
+      "resettable fuse holds the load",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Iload + Iothers ≤ Ihold in air of TA or hotter",
+      "A resettable fuse holds less in hot air, and then trips for no fault."),
+  TRIP_PROTECTS_TRACK(
+      "resettable fuse trips before the track burns",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Itrip ≤ IPC-2221 current at a 105 °C track",
+      "Tripped it does not open: it stays hot and lets a little through until the power is off."),
+  TRIP_PROTECTS_WIRE(
+      "resettable fuse trips before the wire burns",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Itrip ≤ I(open air)·min(1, 1.45·√((70 °C − TA)/(70 °C − 30 °C))·bundle factor)",
+      "With the power off it resets, and feeds the same fault again: find the fault first."),
   UNFUSED_TRACK(
       "track bears the supply without a fuse",
       Dimension.CURRENT,

@@ -46,10 +46,16 @@ public enum DatasheetSymbol {
   VRWM("VRWM", "suppressor diode as flyback diode: stand-off voltage", "max"),
   // fuse
   IN("IN", "fuse: rated current", "any", "Irated"),
-  VN("VN", "fuse: rated voltage; the condition must say DC", "any", "Vrated"),
+  VN("VN", "fuse: rated voltage; the condition must say DC", "any", "Vrated", "Vmax"),
   I2T("I2t", "fuse: melting I²t", "min or typ"),
   BREAKING(
-      "breaking", "fuse: breaking capacity; the condition must say DC", "any", "breaking capacity"),
+      "breaking",
+      "fuse: breaking capacity; the condition must say DC",
+      "any",
+      "breaking capacity",
+      "Imax"),
+  IHOLD("Ihold", "resettable fuse: current that it holds at TA=", "any", "IH"),
+  ITRIP("Itrip", "resettable fuse: current at which it surely trips", "max", "IT"),
   FAMILY("family", "fuse: UL 248-14 or IEC 60127, in the condition", "none"),
   // bipolar transistor, Darlington array, optocoupler
   VCEO("VCEO", "transistor or array: voltage rating", "max", "VCE", "VBRCEO"),

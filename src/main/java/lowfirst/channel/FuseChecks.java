@@ -23,6 +23,11 @@ final class FuseChecks {
       unfused(in, checks);
       return;
     }
+    if (in.hold().isPresent()) {
+      breaking(in, checks);
+      ResettableFuseChecks.into(in, in.hold().get(), checks);
+      return;
+    }
     FuseFamily family = in.fuseFamily();
     Datum rules = Datum.constant("g", family.openingAmperes(1), Dimension.RATIO, family.source());
     checks.add(
@@ -39,6 +44,29 @@ final class FuseChecks {
     if (SwitchChecks.hasInrush(in)) {
       checks.add(pulse(in));
     }
+    breaking(in, checks);
+    checks.add(
+        Check.of(
+            CheckKind.FUSE_PROTECTS_TRACK,
+            family.openingAmperes(in.high(Term.FUSE_RATING)),
+            faultTrackAmperes(in),
+            in.datum(Term.FUSE_RATING),
+            rules,
+            in.datum(Term.TRACE_WIDTH),
+            in.datum(Term.TRACE_COPPER),
+            in.datum(Term.AMBIENT),
+            PathChecks.TRACK_RULE));
+    checks.add(
+        wire(
+            in,
+            CheckKind.FUSE_PROTECTS_WIRE,
+            family.openingAmperes(in.high(Term.FUSE_RATING)),
+            in.datum(Term.FUSE_RATING),
+            rules));
+  }
+
+  /** What it must break: the rail's voltage, and what flows into a short. */
+  private static void breaking(ChannelInputs in, List<Check> checks) {
     checks.add(
         Check.of(
             CheckKind.FUSE_VOLTAGE,
@@ -53,25 +81,17 @@ final class FuseChecks {
             in.low(Term.FUSE_BREAKING),
             in.datum(Term.SHORT_CIRCUIT),
             in.datum(Term.FUSE_BREAKING)));
-    checks.add(
-        Check.of(
-            CheckKind.FUSE_PROTECTS_TRACK,
-            family.openingAmperes(in.high(Term.FUSE_RATING)),
-            faultTrackAmperes(in),
-            in.datum(Term.FUSE_RATING),
-            rules,
-            in.datum(Term.TRACE_WIDTH),
-            in.datum(Term.TRACE_COPPER),
-            in.datum(Term.AMBIENT),
-            PathChecks.TRACK_RULE));
-    checks.add(
-        Check.of(
-            CheckKind.FUSE_PROTECTS_WIRE,
-            family.openingAmperes(in.high(Term.FUSE_RATING)),
-            Conductor.overloadAmperes(
-                in.low(Term.WIRE_AREA), in.ambient(), in.high(Term.WIRES_TOGETHER)),
-            in.datum(Term.FUSE_RATING),
-            rules,
+  }
+
+  /** What the wire must bear until the fuse acts. */
+  static Check wire(ChannelInputs in, CheckKind kind, double amperes, Datum... from) {
+    return Check.of(
+        kind,
+        amperes,
+        Conductor.overloadAmperes(
+            in.low(Term.WIRE_AREA), in.ambient(), in.high(Term.WIRES_TOGETHER)),
+        Datum.with(
+            from,
             in.datum(Term.WIRE_AREA),
             in.datum(Term.AMBIENT),
             in.datum(Term.WIRES_TOGETHER),
@@ -109,7 +129,7 @@ final class FuseChecks {
             Datum.constant("I(open air)", openAir, Dimension.CURRENT, Conductor.OPEN_AIR)));
   }
 
-  private static double faultTrackAmperes(ChannelInputs in) {
+  static double faultTrackAmperes(ChannelInputs in) {
     return PathChecks.track(in).amperes(PrintedTrack.FAULT_CELSIUS - in.ambient());
   }
 

@@ -3,10 +3,13 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartType;
+import lowfirst.part.RatedTemperature;
 import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
 
@@ -16,6 +19,10 @@ final class FuseReader {
       Pattern.compile(
           "(?i)(?:(?<![A-Z0-9.,])|(?<=(?<![A-Z0-9])(?:TT?|FF?|M)))"
               + "(\\d+(?:[.,]\\d+)?)\\s*(m?)A(?![A-Z])");
+
+  /** How BOMs word a PTC thermistor that resets; plain PTC, too, in the place of a fuse. */
+  private static final Pattern RESETTABLE =
+      Pattern.compile("(?i)\\bp?ptc\\b|poly[ -]?fuse|re-?settable|self[ -]?(?:reset|recover|heal)");
 
   private FuseReader() {}
 
@@ -34,6 +41,10 @@ final class FuseReader {
             DatasheetSymbol.BREAKING,
             line -> TestCondition.parse(line.condition()).says("DC")));
     data.add(ratings.rated(Term.FUSE_MELTING, DatasheetSymbol.I2T, line -> true));
+    Optional<HoldCurrent> hold = hold(name, type, ratings, bomWords);
+    if (hold.isPresent()) {
+      data.add(ratings.harm(Term.FUSE_TRIP, DatasheetSymbol.ITRIP));
+    }
     String words =
         (bomWords
                 + " "
@@ -56,7 +67,54 @@ final class FuseReader {
         HotFactor.DEFAULT,
         TransientImpedance.unknown(),
         SafeArea.unknown(),
-        family);
+        family,
+        hold);
+  }
+
+  /** What it holds, where the BOM or a datasheet says that it is a resettable one. */
+  private static Optional<HoldCurrent> hold(
+      String name, PartType type, Ratings ratings, String bomWords) {
+    List<DatasheetLine> stated = ratings.about(DatasheetSymbol.IHOLD);
+    boolean isResettable =
+        !stated.isEmpty()
+            || !ratings.about(DatasheetSymbol.ITRIP).isEmpty()
+            || RESETTABLE.matcher(bomWords).find()
+            || ratings.lines().stream().anyMatch(FuseReader::saysResettable);
+    if (!isResettable) {
+      return Optional.empty();
+    }
+    if (stated.isEmpty()) {
+      Datum worded = ratingInWords(Datum.missing(Term.FUSE_RATING), type, bomWords);
+      return Optional.of(
+          new HoldCurrent(
+              name,
+              worded.isKnown()
+                  ? List.of(point(HoldCurrent.UNSTATED_CELSIUS, worded.low(), worded.source()))
+                  : List.of()));
+    }
+    boolean known = ratings.silentMaker(stated).isEmpty();
+    return Optional.of(
+        new HoldCurrent(
+            name, known ? stated.stream().flatMap(FuseReader::points).toList() : List.of()));
+  }
+
+  private static boolean saysResettable(DatasheetLine line) {
+    return (line.symbol().equals(DatasheetSymbol.FAMILY.text()) || line.symbol().equals("kind"))
+        && RESETTABLE.matcher(line.condition()).find();
+  }
+
+  private static Stream<HoldCurrent.Point> points(DatasheetLine line) {
+    double air =
+        RatedTemperature.in(TestCondition.parse(line.condition()))
+            .filter(RatedTemperature::isOfAir)
+            .map(RatedTemperature::celsius)
+            .orElse(HoldCurrent.UNSTATED_CELSIUS);
+    return line.min().or(line::typ).or(line::max).stream()
+        .map(amps -> point(air, amps.asDouble(), line.source()));
+  }
+
+  private static HoldCurrent.Point point(double air, double amps, Source source) {
+    return new HoldCurrent.Point(air, amps, source);
   }
 
   private static Datum ratingInWords(Datum absent, PartType type, String bomWords) {

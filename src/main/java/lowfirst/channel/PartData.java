@@ -3,6 +3,7 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -34,6 +35,7 @@ public final class PartData {
   private final TransientImpedance impedance;
   private final SafeArea safeArea;
   private final FuseFamily family;
+  private final Optional<HoldCurrent> hold;
 
   PartData(
       Role role,
@@ -44,7 +46,8 @@ public final class PartData {
       HotFactor hotFactor,
       TransientImpedance impedance,
       SafeArea safeArea,
-      FuseFamily family) {
+      FuseFamily family,
+      Optional<HoldCurrent> hold) {
     this.role = role;
     this.name = name;
     this.kind = kind;
@@ -54,6 +57,7 @@ public final class PartData {
     this.impedance = impedance;
     this.safeArea = safeArea;
     this.family = family;
+    this.hold = hold;
   }
 
   /**
@@ -113,7 +117,7 @@ public final class PartData {
       changed.add(rating ? Datum.missing(Term.DRAIN_RATING, why) : datum);
     }
     return new PartData(
-        role, name, kind, changed, onResistance, hotFactor, impedance, safeArea, family);
+        role, name, kind, changed, onResistance, hotFactor, impedance, safeArea, family, hold);
   }
 
   /** The same part with nothing to pass on, since it isn't there or may not be. */
@@ -128,7 +132,8 @@ public final class PartData {
         hotFactor,
         TransientImpedance.unknown(),
         SafeArea.unknown(),
-        family);
+        family,
+        hold.map(of -> new HoldCurrent(of.name(), List.of())));
   }
 
   /** In the place of a MOSFET a part of unknown kind counts as one. */
@@ -149,7 +154,8 @@ public final class PartData {
         HotFactor.DEFAULT,
         TransientImpedance.unknown(),
         SafeArea.unknown(),
-        FuseFamily.UNSTATED);
+        FuseFamily.UNSTATED,
+        Optional.empty());
   }
 
   /** Its place in the channel. */
@@ -189,5 +195,10 @@ public final class PartData {
 
   FuseFamily family() {
     return family;
+  }
+
+  /** What a resettable fuse holds; absent of every other part. */
+  Optional<HoldCurrent> hold() {
+    return hold;
   }
 }

@@ -85,6 +85,8 @@ public final class Remedies {
           entry(
               CheckKind.FUSE_PROTECTS_TRACK, List.of(down(Term.FUSE_RATING), up(Term.TRACE_WIDTH))),
           entry(CheckKind.FUSE_PROTECTS_WIRE, List.of(down(Term.FUSE_RATING), up(Term.WIRE_AREA))),
+          entry(CheckKind.TRIP_PROTECTS_TRACK, List.of(down(Term.FUSE_TRIP), up(Term.TRACE_WIDTH))),
+          entry(CheckKind.TRIP_PROTECTS_WIRE, List.of(down(Term.FUSE_TRIP), up(Term.WIRE_AREA))),
           entry(CheckKind.UNFUSED_TRACK, List.of(up(Term.TRACE_WIDTH), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.UNFUSED_WIRE, List.of(up(Term.WIRE_AREA), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.TRACE_CURRENT, List.of(up(Term.TRACE_WIDTH), up(Term.TRACE_COPPER))),

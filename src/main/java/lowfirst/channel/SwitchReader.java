@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.part.PartKind;
@@ -63,7 +64,8 @@ final class SwitchReader {
         CurveReader.hotFactor(ratings),
         CurveReader.impedance(ratings),
         CurveReader.safeArea(ratings),
-        FuseFamily.UNSTATED);
+        FuseFamily.UNSTATED,
+        Optional.empty());
   }
 
   /** Without QGS the whole QG counts as Miller charge, which is the slower. */

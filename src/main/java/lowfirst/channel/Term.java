@@ -82,6 +82,7 @@ public enum Term {
   DIODE_RECOVERY("trr", Dimension.TIME, HIGHER, "datasheets.csv trr, max"),
   // fuse
   FUSE_RATING("IN", Dimension.CURRENT, EITHER, "datasheets.csv IN, or the fuse's value in the BOM"),
+  FUSE_TRIP("Itrip", Dimension.CURRENT, HIGHER, "datasheets.csv Itrip"),
   FUSE_VOLTAGE("VN", Dimension.VOLTAGE, LOWER, "datasheets.csv VN, condition DC"),
   FUSE_MELTING("I2t", Dimension.JOULE_INTEGRAL, LOWER, "datasheets.csv I2t"),
   FUSE_BREAKING("breaking", Dimension.CURRENT, LOWER, "datasheets.csv breaking, condition DC"),

@@ -118,9 +118,9 @@ final class LoadsWords {
       case DIODE_VOLTAGE, DIODE_PEAK, DIODE_CURRENT, DIODE_TEMPERATURE, DIODE_RECOVERY ->
           "the flyback diode";
       case RELEASE_TIME -> "the coil's release";
-      case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING -> "the fuse";
-      case FUSE_PROTECTS_TRACK -> "the track behind the fuse";
-      case FUSE_PROTECTS_WIRE -> "the wire behind the fuse";
+      case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING, FUSE_HOLDS -> "the fuse";
+      case FUSE_PROTECTS_TRACK, TRIP_PROTECTS_TRACK -> "the track behind the fuse";
+      case FUSE_PROTECTS_WIRE, TRIP_PROTECTS_WIRE -> "the wire behind the fuse";
       case UNFUSED_TRACK -> "the track without a fuse";
       case UNFUSED_WIRE -> "the wire without a fuse";
       case TRACE_CURRENT -> "the copper track";
@@ -193,6 +193,7 @@ final class LoadsWords {
       case TRACE_WIDTH -> "a track width";
       case TRACE_COPPER -> "copper";
       case FUSE_RATING -> "a fuse";
+      case FUSE_TRIP -> "a resettable fuse with a trip current";
       case DRAIN_RATING -> "a voltage rating";
       case FUSE_BREAKING -> "a fuse with a breaking capacity for DC";
       case SHORT_CIRCUIT -> "a supply with a short-circuit current";

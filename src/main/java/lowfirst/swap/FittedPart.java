@@ -38,6 +38,7 @@ public final class FittedPart {
           "CTR", PartKind.OPTOCOUPLER,
           "hFE", PartKind.BIPOLAR_TRANSISTOR,
           "characteristic", PartKind.FUSE,
+          "Ihold", PartKind.FUSE,
           "VO", PartKind.REGULATOR);
 
   private static final Map<String, PartKind> BY_WORDS =

@@ -4,6 +4,7 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
 import static lowfirst.swap.Comparison.atMost;
+import static lowfirst.swap.Comparison.ratedAtMostIfStated;
 import static lowfirst.swap.Comparison.sameWord;
 
 import java.util.List;
@@ -20,17 +21,28 @@ enum FuseRule implements SwapRule {
       standard("IEC 60127-1: rated current"),
       atMost("Irated"),
       CheckKind.FUSE_PROTECTS_TRACK,
-      CheckKind.FUSE_PROTECTS_WIRE),
+      CheckKind.FUSE_PROTECTS_WIRE,
+      CheckKind.TRIP_PROTECTS_TRACK,
+      CheckKind.TRIP_PROTECTS_WIRE),
+  TRIP(
+      "trip current not higher",
+      "a resettable fuse that trips later no longer protects the wire and track behind it",
+      standard("IEC 60738-1, UL 1434: trip current"),
+      ratedAtMostIfStated("Itrip"),
+      CheckKind.TRIP_PROTECTS_TRACK,
+      CheckKind.TRIP_PROTECTS_WIRE),
   ENOUGH(
       "rated current high enough",
       "a smaller fuse opens in normal use",
       standard("IEC 60127-1: rated current"),
       atLeast("Irated"),
       CheckKind.FUSE_CURRENT,
-      CheckKind.FUSE_PULSE),
+      CheckKind.FUSE_PULSE,
+      CheckKind.FUSE_HOLDS),
   CHARACTERISTIC(
       "time-current characteristic",
-      "a slow fuse lets a fault last, and a fast one opens at every inrush",
+      "a slow fuse lets a fault last, a fast one opens at every inrush, and a resettable one never"
+          + " opens for good",
       standard("IEC 60127-1: characteristics FF, F, M, T, TT"),
       sameWord("characteristic")),
   VOLTAGE(

@@ -16,6 +16,8 @@ final class Spelling {
   private static final Map<String, String> USUAL =
       Map.of(
           "IN", "Irated",
+          "Ihold", "Irated",
+          "IH", "Irated",
           "VN", "Vrated",
           "breaking capacity", "breaking",
           "VDSS", "VDS",

@@ -40,6 +40,11 @@ final class StatedFacts {
   /** The first form of a symbol that fits wins. */
   private static final List<Form> FORMS =
       List.of(
+          word(
+              "characteristic",
+              EnumSet.of(FUSE),
+              "re-?settable|poly[ -]?fuse|\\bp?ptc\\b|self[ -]?(?:reset|recover|heal)",
+              "resettable"),
           word("characteristic", EnumSet.of(FUSE), "\\bT ?\\d|slow|time[- ]?(?:lag|delay)", "T"),
           word("characteristic", EnumSet.of(FUSE), "\\bF ?\\d|fast|quick", "F"),
           text("package", EnumSet.of(FUSE), "\\b(5 ?x ?20|6\\.3 ?x ?32|radial|blade)"),

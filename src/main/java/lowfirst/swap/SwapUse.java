@@ -72,7 +72,10 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching, Des
         CheckKind.FUSE_VOLTAGE,
         CheckKind.FUSE_BREAKING,
         CheckKind.FUSE_PROTECTS_TRACK,
-        CheckKind.FUSE_PROTECTS_WIRE),
+        CheckKind.FUSE_PROTECTS_WIRE,
+        CheckKind.FUSE_HOLDS,
+        CheckKind.TRIP_PROTECTS_TRACK,
+        CheckKind.TRIP_PROTECTS_WIRE),
     /** A driver that carries the load itself: array, optocoupler, transistor. */
     STAGE(
         CheckKind.STAGE_CURRENT,

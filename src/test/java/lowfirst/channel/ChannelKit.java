@@ -85,6 +85,17 @@ public final class ChannelKit {
         .datasheet("T-ARRAY", "TJ", "", "", "150", "C");
   }
 
+  /** The same behind a resettable fuse that holds 1.8 A, and in air of 60 °C 1.2 A. */
+  public static ChannelKit resettable() {
+    return typical()
+        .with("bom.F1", "part type=T-PTC; description=resettable fuse")
+        .datasheet("T-PTC", "Ihold", "TA=23C", "", "1.8", "A")
+        .datasheet("T-PTC", "Ihold", "TA=60C", "", "1.2", "A")
+        .datasheet("T-PTC", "Itrip", "TA=23C", "", "3.6", "A")
+        .datasheet("T-PTC", "Vmax", "DC", "", "30", "V")
+        .datasheet("T-PTC", "Imax", "DC", "", "40", "A");
+  }
+
   private ChannelKit typicalMosfet() {
     return datasheet("T-FET", "VDS", "", "", "100", "V")
         .datasheet("T-FET", "VGS", "", "", "16", "V")

@@ -55,6 +55,7 @@ class LawsTest {
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
             .with("loads", "kind=resistive; resistance=; current=30 mA"));
     kits.put("array", ChannelKit.array());
+    kits.put("resettable fuse", ChannelKit.resettable());
     return kits;
   }
 

@@ -107,6 +107,13 @@ class RuleAnswersTest {
     "FUSE, NOT_MORE, '', IN ~2 A, Irated ~3.15 A, does not fit",
     "FUSE, ENOUGH, '', IN ~2 A, IN ~1 A, does not fit",
     "FUSE, ENOUGH, '', IN ~2 A, IN ~2 A, fits",
+    // a resettable one is no fuse that melts; one that trips later protects less
+    "FUSE, CHARACTERISTIC, '', characteristic = T, characteristic = resettable, does not fit",
+    "FUSE, ENOUGH, '', Ihold@TA=60C <1.2 A, Ihold@TA=60C <1 A, does not fit",
+    "FUSE, TRIP, '', Itrip <3.6 A, Itrip <4 A, does not fit",
+    "FUSE, TRIP, '', Itrip <3.6 A, Itrip <3.6 A, fits",
+    "FUSE, TRIP, '', Itrip <3.6 A, '', undecided",
+    "FUSE, TRIP, '', '', Itrip <3.6 A, silent",
     "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@DC ~32 V, does not fit",
     // a figure for alternating voltage promises nothing of direct; the other way round it does
     "FUSE, VOLTAGE, '', VN@DC ~125 V, VN@AC ~250 V, undecided",
