@@ -77,14 +77,12 @@ final class JobScreens {
 
   private JobScreen.Unit unit(Unit unit) {
     return new JobScreen.Unit(
-        unit.serial(),
-        counts(progress.tally(unit)) + " – first power",
-        "/power/" + View.encoded(unit.serial()));
+        unit.serial(), counts(progress.tally(unit)) + " – first power", View.power(unit.serial()));
   }
 
   private static Hit aside(SpotRecord record) {
     return new Hit(
-        StepScreens.spotAddress(record.spot()),
+        View.spot(record.spot()),
         record.spot().toString(),
         record.reasonSetAside().orElse("no reason given"));
   }

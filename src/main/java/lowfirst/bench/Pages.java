@@ -3,28 +3,28 @@ package lowfirst.bench;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Clock;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import lowfirst.assembly.Step;
-import lowfirst.bench.page.Shell;
 import lowfirst.board.Unit;
 import lowfirst.progress.Event;
-import lowfirst.progress.EventLog;
 import lowfirst.progress.MeasuredReading;
 import lowfirst.progress.NextWork;
 import lowfirst.progress.Progress;
 import lowfirst.progress.Spot;
 import lowfirst.sheet.ProgressWords;
+import lowfirst.sorting.Meter;
+import lowfirst.sorting.MeterLimits;
 import lowfirst.store.StoreFailure;
 
 /** Every address of the bench: which page it shows, or which change it makes. */
 final class Pages implements Server.Pages {
   private final Bench bench;
   private final News news;
+  private final Frame frame;
   private final Clock clock;
   private final Optional<Pairing> pairing;
   private final Consumer<RuntimeException> bugs;
@@ -32,6 +32,7 @@ final class Pages implements Server.Pages {
   Pages(Bench bench, Clock clock, Optional<Pairing> pairing, Consumer<RuntimeException> bugs) {
     this.bench = bench;
     this.news = new News(bench);
+    this.frame = new Frame(bench, pairing);
     this.clock = clock;
     this.pairing = pairing;
     this.bugs = bugs;
@@ -43,7 +44,7 @@ final class Pages implements Server.Pages {
       return Assets.answer(request.path())
           .orElseGet(() -> request.method().equals("POST") ? change(request) : page(request));
     } catch (Changes.Refused refused) {
-      return message(request, 400, "That can't be recorded", refused.getMessage());
+      return frame.message(request, 400, "That can't be recorded", refused.getMessage());
     }
   }
 
@@ -65,22 +66,19 @@ final class Pages implements Server.Pages {
   private Response page(Request request) {
     List<String> path = request.segments();
     String first = path.isEmpty() ? "" : path.get(0);
-    int length = path.size();
-    return switch (first) {
-      case "" -> length == 0 ? goOn(request, "") : missing(request);
-      case "step" -> length == 2 ? step(request, path.get(1)) : missing(request);
-      case "spot" -> length == 3 ? spot(request, path.get(1), path.get(2)) : missing(request);
-      case "find" -> length == 1 ? find(request) : missing(request);
-      case "job" ->
-          length == 1
-              ? show(request, "job", "The whole job", "job", JobScreens.of(progress()))
-              : missing(request);
-      case "power" -> length <= 2 ? power(request, path) : missing(request);
-      case "device" -> length == 1 ? show(request, "device", "This device") : missing(request);
-      case "meter" -> length == 1 ? meter(request) : missing(request);
-      case "fits" -> length == 1 ? fits(request) : missing(request);
-      case "pair" -> length == 1 ? pairPage(request, "") : missing(request);
-      default -> missing(request);
+    return switch (first + "/" + path.size()) {
+      case "/0" -> goOn(request, "");
+      case "step/2" -> step(request, path.get(1));
+      case "spot/3" -> spot(request, path.get(1), path.get(2));
+      case "find/1" -> find(request);
+      case "job/1" -> frame.show(request, "job", "The whole job", "job", JobScreens.of(progress()));
+      case "power/1" -> firstPower(request);
+      case "power/2" -> power(request, path.get(1));
+      case "device/1" -> frame.show(request, "device", "This device");
+      case "meter/1" -> meter(request);
+      case "fits/1" -> fits(request);
+      case "pair/1" -> pairPage(request, "");
+      default -> frame.missing(request);
     };
   }
 
@@ -94,12 +92,12 @@ final class Pages implements Server.Pages {
       case "/power" -> {
         bench.record(changes.powerReadings());
         yield Response.seeOther(
-            View.with("/power/" + View.encoded(request.field("unit")), "did", changes.action()));
+            View.with(View.power(request.field("unit")), "did", changes.action()));
       }
       case "/device" ->
           People.remembering(Response.seeOther("/device?kept=1"), People.chosen(request));
       case "/pair" -> pair(request);
-      default -> missing(request);
+      default -> frame.missing(request);
     };
   }
 
@@ -117,8 +115,7 @@ final class Pages implements Server.Pages {
               .findFirst()
               .or(() -> undoneSpot(changes));
       if (spot.isPresent()) {
-        return Response.seeOther(
-            View.with(StepScreens.spotAddress(spot.get()), "did", changes.action()));
+        return Response.seeOther(View.with(View.spot(spot.get()), "did", changes.action()));
       }
     }
     return goOn(request, changes.action());
@@ -155,7 +152,7 @@ final class Pages implements Server.Pages {
     View view = View.of(request);
     return step.map(
             known ->
-                show(
+                frame.show(
                     request,
                     "step",
                     "Step " + number,
@@ -163,7 +160,7 @@ final class Pages implements Server.Pages {
                     StepScreens.of(bench.kit(), bench.sorting(), progress(), known, view),
                     "unit",
                     view.unit().orElse("")))
-        .orElseGet(() -> missing(request));
+        .orElseGet(() -> frame.missing(request));
   }
 
   private Response spot(Request request, String serial, String designator) {
@@ -173,13 +170,13 @@ final class Pages implements Server.Pages {
         .findFirst()
         .map(
             known ->
-                show(
+                frame.show(
                     request,
                     "spot",
                     known.toString(),
                     "spot",
                     SpotScreens.of(progress(), known, clock.getZone())))
-        .orElseGet(() -> missing(request));
+        .orElseGet(() -> frame.missing(request));
   }
 
   private Response find(Request request) {
@@ -188,29 +185,30 @@ final class Pages implements Server.Pages {
     // A single hit is where the person wants to be.
     return found.hits().size() == 1
         ? Response.seeOther(found.hits().get(0).address())
-        : show(request, "find", "Find", "found", found);
+        : frame.show(request, "find", "Find", "found", found);
   }
 
-  private Response power(Request request, List<String> path) {
-    List<Unit> units = progress().units();
-    if (path.size() == 1) {
-      return units.isEmpty()
-          ? missing(request)
-          : Response.seeOther("/power/" + View.encoded(units.get(0).serial()));
-    }
-    return units.stream()
-        .filter(unit -> unit.serial().equals(path.get(1)))
+  private Response firstPower(Request request) {
+    return progress().units().stream()
+        .findFirst()
+        .map(unit -> Response.seeOther(View.power(unit.serial())))
+        .orElseGet(() -> frame.missing(request));
+  }
+
+  private Response power(Request request, String serial) {
+    return progress().units().stream()
+        .filter(unit -> unit.serial().equals(serial))
         .findFirst()
         .map(
             unit ->
-                show(
+                frame.show(
                     request,
                     "power",
                     "First power of " + unit.serial(),
                     "power",
                     PowerScreens.of(
                         bench.kit(), bench.findings(), progress(), unit, clock.getZone())))
-        .orElseGet(() -> missing(request));
+        .orElseGet(() -> frame.missing(request));
   }
 
   /** Judges a reading: the verdict on the first line, its words on the second. */
@@ -220,7 +218,7 @@ final class Pages implements Server.Pages {
     return (number.matches("\\d{1,6}")
             ? bench.plan().step(Integer.parseInt(number))
             : Optional.<Step>empty())
-        .flatMap(step -> StepScreens.limits(bench.kit(), step))
+        .flatMap(step -> MeterLimits.of(step.partType(), Meter.of(bench.kit().settings())))
         .map(limits -> MeasuredReading.parse(typed, limits))
         .map(
             reading ->
@@ -231,7 +229,7 @@ final class Pages implements Server.Pages {
                             Response.text(
                                 200, read.judgement() + "\n" + ProgressWords.verdict(read)))
                     .orElseGet(() -> Response.text(200, "UNREAD\n" + reading.remedy())))
-        .orElseGet(() -> missing(request));
+        .orElseGet(() -> frame.missing(request));
   }
 
   /** Judges another part for a place: the verdict on the first line, its words on the second. */
@@ -241,7 +239,7 @@ final class Pages implements Server.Pages {
         .filter(spot -> !fitted.isEmpty())
         .flatMap(spot -> OtherPart.judged(bench.kit(), spot, fitted))
         .map(finding -> Response.text(200, OtherPart.words(finding)))
-        .orElseGet(() -> missing(request));
+        .orElseGet(() -> frame.missing(request));
   }
 
   private Response pairPage(Request request, String fault) {
@@ -250,7 +248,7 @@ final class Pages implements Server.Pages {
         Templates.page(
             "pair",
             Map.of(
-                "shell", shell(request, "Let this device in"),
+                "shell", frame.shell(request, "Let this device in"),
                 "fault", fault,
                 "code",
                     People.plain(request.query().getOrDefault("code", List.of("")).get(0), 12))));
@@ -268,67 +266,5 @@ final class Pages implements Server.Pages {
         .orElseGet(
             () ->
                 pairPage(request, "That is not the code that the terminal shows now. Look again."));
-  }
-
-  private Response missing(Request request) {
-    return message(
-        request, 404, "Not found", "Nothing of this kit is at that address. Go on, or use Find.");
-  }
-
-  private Response message(Request request, int status, String title, String message) {
-    return Response.html(
-        status,
-        Templates.page("message", Map.of("shell", shell(request, title), "message", message)));
-  }
-
-  private Response show(Request request, String template, String title, Object... values) {
-    Map<String, Object> all = new LinkedHashMap<>();
-    all.put("shell", shell(request, title));
-    for (int i = 0; i < values.length; i += 2) {
-      all.put((String) values[i], values[i + 1]);
-    }
-    return Response.html(200, Templates.page(template, all));
-  }
-
-  private Shell shell(Request request, String title) {
-    Bench.Snapshot now = bench.now();
-    boolean inside =
-        request.peer() == Request.Peer.THIS_COMPUTER
-            || pairing
-                .flatMap(open -> request.cookie(Pairing.COOKIE).filter(open::knows))
-                .isPresent();
-    return new Shell(
-        title,
-        inside ? bench.kit().settings().title() : "Bench",
-        now.sequence(),
-        People.of(request),
-        inside ? said(request, now.progress()) : "",
-        request.path());
-  }
-
-  /** What was just done, worded from the record and never from the address. */
-  private static String said(Request request, Progress progress) {
-    String did = request.field("did");
-    if (did.isEmpty()) {
-      return request.field("kept").equals("1") ? "Kept on this device." : "";
-    }
-    List<Event> events =
-        progress.log().events().stream()
-            .filter(event -> EventLog.actionOf(event.id()).equals(did))
-            .toList();
-    if (events.isEmpty()) {
-      return "Nothing to record: it stands so already.";
-    }
-    return events.get(0) instanceof Event.Undo undo
-        ? "Undone: " + undoneWords(progress, undo)
-        : "Recorded – " + Rounds.words(events);
-  }
-
-  private static String undoneWords(Progress progress, Event.Undo undo) {
-    String action = EventLog.actionOf(undo.undone());
-    return Rounds.words(
-        progress.log().events().stream()
-            .filter(event -> EventLog.actionOf(event.id()).equals(action))
-            .toList());
   }
 }

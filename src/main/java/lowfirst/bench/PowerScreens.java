@@ -55,7 +55,7 @@ final class PowerScreens {
             .map(
                 other ->
                     new Hit(
-                        "/power/" + View.encoded(other.serial()),
+                        View.power(other.serial()),
                         "First power of " + other.serial(),
                         JobScreens.counts(progress.tally(other))))
             .toList());

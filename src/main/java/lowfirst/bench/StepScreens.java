@@ -1,7 +1,6 @@
 package lowfirst.bench;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,15 +9,12 @@ import lowfirst.assembly.Step;
 import lowfirst.bench.page.StepScreen;
 import lowfirst.bench.page.StepScreen.Advice;
 import lowfirst.bench.page.StepScreen.BatchLine;
-import lowfirst.bench.page.StepScreen.BoardPicture;
 import lowfirst.bench.page.StepScreen.Hand;
 import lowfirst.bench.page.StepScreen.Meter;
 import lowfirst.bench.page.StepScreen.PlaceChip;
 import lowfirst.bench.page.StepScreen.UnitChip;
-import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
-import lowfirst.board.Side;
 import lowfirst.board.Unit;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.PartType;
@@ -28,10 +24,6 @@ import lowfirst.progress.SpotRecord;
 import lowfirst.progress.State;
 import lowfirst.progress.Tally;
 import lowfirst.progress.WorkingTime;
-import lowfirst.sheet.BoardCloseUp;
-import lowfirst.sheet.BoardMap;
-import lowfirst.sheet.BriefLikeness;
-import lowfirst.sheet.HandAdvice;
 import lowfirst.sheet.PartPicture;
 import lowfirst.sheet.ProgressWords;
 import lowfirst.sheet.ReadingWords;
@@ -39,17 +31,13 @@ import lowfirst.sheet.Sentence;
 import lowfirst.sheet.Skyline;
 import lowfirst.sheet.Spoken;
 import lowfirst.sheet.StepWording;
-import lowfirst.sheet.drawing.Drawing;
-import lowfirst.sheet.drawing.Window;
 import lowfirst.sheet.html.SvgWriter;
-import lowfirst.sorting.MeterLimits;
-import lowfirst.sorting.SortLine;
 import lowfirst.sorting.SortPlan;
 
 /** Puts one step on the screen. */
 final class StepScreens {
   private final Kit kit;
-  private final SortPlan sorting;
+  private final StepAdvice advice;
   private final Progress progress;
   private final Step step;
   private final View view;
@@ -62,7 +50,7 @@ final class StepScreens {
 
   private StepScreens(Kit kit, SortPlan sorting, Progress progress, Step step, View view) {
     this.kit = kit;
-    this.sorting = sorting;
+    this.advice = new StepAdvice(sorting, step);
     this.progress = progress;
     this.step = step;
     this.view = view;
@@ -81,7 +69,7 @@ final class StepScreens {
   private StepScreen screen() {
     int last = progress.plan().steps().size();
     Hand hand = hand();
-    List<Advice> advice = advice();
+    List<Advice> advice = this.advice.in(round);
     return new StepScreen(
         step.number(),
         last,
@@ -89,7 +77,7 @@ final class StepScreens {
         ProgressWords.verb(round),
         step.why(),
         hand,
-        board(),
+        StepMap.of(kit, progress, step, round, view, places()),
         advice,
         meter(),
         Rounds.of(progress, Optional.of(step), spots, List.of()),
@@ -156,7 +144,7 @@ final class StepScreens {
         later == 0
             ? "none are needed later"
             : later + (later == 1 ? " is" : " are") + " needed later";
-    return BagCount.of(line(), progress, type)
+    return BagCount.of(advice.line(), progress, type)
         .map(
             bag -> {
               long left = bag.left() - now;
@@ -167,59 +155,6 @@ final class StepScreens {
                   + needed;
             })
         .orElse("Of this part " + needed);
-  }
-
-  private BoardPicture board() {
-    Optional<Board> found = kit.board(step.board());
-    Side worked = round == State.SEATED ? step.side() : step.side().opposite();
-    Side seen = view.turned() ? worked.opposite() : worked;
-    Optional<Window> window =
-        found
-            .flatMap(board -> BoardCloseUp.around(board, step.designators(), seen))
-            .filter(near -> isWorthwhile(near, found.orElseThrow()));
-    return new BoardPicture(
-        found.map(board -> map(board, seen, Optional.empty())).orElse(""),
-        window.flatMap(near -> found.map(board -> map(board, seen, Optional.of(near)))).orElse(""),
-        view.close() ? "swapped" : "",
-        (seen == step.side() ? "Component side, " : "Solder side, ")
-            + seen.words()
-            + (seen == Side.BOTTOM ? ", mirrored as you see it" : ""),
-        view.turnedOver().step(step.number()),
-        view.closer().step(step.number()),
-        places());
-  }
-
-  /** Whether looking closer shows much less than the whole board. */
-  private static boolean isWorthwhile(Window near, Board board) {
-    double seen = near.widthMillimetres() * near.heightMillimetres();
-    return board
-        .size()
-        .filter(size -> seen > 0.6 * size.widthMillimetres() * size.heightMillimetres())
-        .isEmpty();
-  }
-
-  /** The whole board, lit places and what is there already, large enough to read in a window. */
-  private String map(Board board, Side seen, Optional<Window> window) {
-    var lit = new LinkedHashMap<Designator, String>();
-    step.designators().forEach(designator -> lit.put(designator, "" + (lit.size() + 1)));
-    List<Designator> done =
-        progress.records().values().stream()
-            .filter(record -> record.spot().unit().equals(units.get(0)))
-            .filter(record -> isOnTheBoard(record.state()))
-            .map(record -> record.spot().designator())
-            .toList();
-    double shown =
-        window
-            .map(Window::widthMillimetres)
-            .or(() -> board.size().map(Board.Size::widthMillimetres))
-            .orElse(100.0);
-    Drawing drawing = BoardMap.forScreen(board, lit, done, seen, shown);
-    return SvgWriter.write(
-        drawing, "Board map of " + board.name(), window.orElse(Window.whole(drawing)));
-  }
-
-  private static boolean isOnTheBoard(State state) {
-    return state == State.SEATED || state == State.SOLDERED || state == State.INSPECTED;
   }
 
   private List<PlaceChip> places() {
@@ -237,61 +172,10 @@ final class StepScreens {
               designator.text(),
               alike ? least.words() : least.words() + " on " + first.spot().unit(),
               least == State.TO_DO ? "" : Rounds.sign(least),
-              spotAddress(first.spot()),
+              View.spot(first.spot()),
               Progress.following(step, least).equals(due) && due.isPresent() ? "due" : ""));
     }
     return chips;
-  }
-
-  static String spotAddress(Spot spot) {
-    return "/spot/"
-        + View.encoded(spot.unit().serial())
-        + "/"
-        + View.encoded(spot.designator().text());
-  }
-
-  private List<Advice> advice() {
-    var all = new ArrayList<Advice>();
-    if (round == State.SEATED) {
-      lookAlike().ifPresent(one -> all.add(advice(one)));
-    }
-    HandAdvice.of(step, round).forEach(one -> all.add(advice(one)));
-    return all;
-  }
-
-  /** The line of the sorting plan that this step's parts come from. */
-  private Optional<SortLine> line() {
-    return sorting.lines().stream()
-        .filter(
-            line ->
-                line.compartment().uses().stream()
-                    .filter(use -> use.board().equals(step.board()))
-                    .anyMatch(use -> use.designators().contains(step.designators().get(0))))
-        .findFirst();
-  }
-
-  /** The worst mix-up that this part can be in; one warning is read, five are not. */
-  private Optional<HandAdvice> lookAlike() {
-    Optional<Integer> here = line().map(line -> line.compartment().number());
-    return sorting.lookAlikes().stream()
-        .filter(
-            alike ->
-                here.filter(n -> n == alike.one().number() || n == alike.other().number())
-                    .isPresent())
-        .findFirst()
-        .map(
-            alike ->
-                new HandAdvice(
-                    HandAdvice.Kind.LOOK_ALIKE, BriefLikeness.of(alike, here.orElseThrow())));
-  }
-
-  private static Advice advice(HandAdvice advice) {
-    return switch (advice.kind()) {
-      case WAY_ROUND -> new Advice("way", "⟳", advice.kind().words(), advice.text());
-      case HOW -> new Advice("how", "→", advice.kind().words(), advice.text());
-      case LOOK_ALIKE -> new Advice("look", "≈", advice.kind().words(), advice.text());
-      case CAUTION -> new Advice("caution", "⚠", advice.kind().words(), advice.text());
-    };
   }
 
   private Optional<Meter> meter() {
@@ -299,10 +183,6 @@ final class StepScreens {
     return round != State.SEATED || words.isBlank()
         ? Optional.empty()
         : Optional.of(new Meter(words, step.number(), "The part alone, not yet on the board."));
-  }
-
-  static Optional<MeterLimits> limits(Kit kit, Step step) {
-    return MeterLimits.of(step.partType(), lowfirst.sorting.Meter.of(kit.settings()));
   }
 
   private BatchLine batch() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lowfirst.assembly.Step;
 import lowfirst.board.Unit;
 import lowfirst.progress.Progress;
+import lowfirst.progress.Spot;
 
 /**
  * How a step is looked at: on which units, from which side, how close.
@@ -57,6 +58,16 @@ record View(Optional<String> unit, boolean turned, boolean close) {
       fields.add("close=1");
     }
     return "/step/" + number + (fields.isEmpty() ? "" : "?" + String.join("&", fields));
+  }
+
+  /** The address of one part of one unit. */
+  static String spot(Spot spot) {
+    return "/spot/" + encoded(spot.unit().serial()) + "/" + encoded(spot.designator().text());
+  }
+
+  /** The address of first power of a unit. */
+  static String power(String serial) {
+    return "/power/" + encoded(serial);
   }
 
   /** One part of an address. */
