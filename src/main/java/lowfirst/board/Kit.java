@@ -49,6 +49,11 @@ public record Kit(
     return drivers.stream().filter(driver -> driver.name().equals(name)).findFirst();
   }
 
+  /** The rail that a channel's load hangs on. */
+  public Optional<Rail> railOf(OutputChannel channel) {
+    return load(channel.load()).flatMap(load -> rail(load.rail()));
+  }
+
   /** The load of this name. */
   public Optional<Load> load(String name) {
     return loads.stream().filter(load -> load.name().equals(name)).findFirst();

@@ -39,4 +39,19 @@ public record Rail(
   public double percentOff() {
     return tolerance.map(Sourced::asDouble).orElse(ASSUMED_PERCENT);
   }
+
+  /** The stated voltage in volts; not a number where it isn't known. */
+  public double nominalVolts() {
+    return voltage.map(Sourced::asDouble).orElse(Double.NaN);
+  }
+
+  /** The least it may be; not a number where the voltage isn't known. */
+  public double lowestVolts() {
+    return nominalVolts() * (1 - percentOff() / 100);
+  }
+
+  /** The most it may be; not a number where the voltage isn't known. */
+  public double highestVolts() {
+    return nominalVolts() * (1 + percentOff() / 100);
+  }
 }

@@ -15,7 +15,7 @@ import lowfirst.quantity.Source;
 record LoadRails(Kit kit) {
   /** The rail that the channel's load hangs on; empty where the tables don't tell. */
   Optional<Rail> of(OutputChannel channel) {
-    return kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
+    return kit.railOf(channel);
   }
 
   /** Whether it has a load, and the tables don't tell on which rail. */
@@ -46,8 +46,6 @@ record LoadRails(Kit kit) {
     if (rail.voltage().isEmpty()) {
       return Optional.empty();
     }
-    double nominal = rail.voltage().get().asDouble();
-    double percent = rail.percentOff();
     Source source = rail.voltage().get().source();
     Source cited =
         rail.tolerance().isPresent()
@@ -55,8 +53,7 @@ record LoadRails(Kit kit) {
             : new Source(
                 source.origin(), source + "; ±10 % assumed, change it in rails.csv tolerance");
     return Optional.of(
-        Datum.of(
-            term, nominal * (1 - percent / 100), nominal, nominal * (1 + percent / 100), cited));
+        Datum.of(term, rail.lowestVolts(), rail.nominalVolts(), rail.highestVolts(), cited));
   }
 
   private static Source weaker(Source one, Source other) {

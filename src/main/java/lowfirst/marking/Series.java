@@ -82,20 +82,16 @@ public enum Series {
     return amount.precision() - amount.scale() - 1;
   }
 
-  /** The member times a power of ten that is nearest by ratio; for an amount above zero. */
-  public Quantity nearest(Quantity amount) {
-    double wanted = Math.log(amount.asDouble());
-    int magnitude = magnitude(amount.amount());
-    BigDecimal best = BigDecimal.ONE.scaleByPowerOfTen(magnitude + 1);
+  /** The least member times a power of ten at or above an amount, or at most 0.1 % below it. */
+  public double atOrAbove(double amount) {
+    double decade = Math.pow(10, Math.floor(Math.log10(amount)));
     for (int member : members) {
-      BigDecimal candidate =
-          BigDecimal.valueOf(member, this.compareTo(E24) <= 0 ? 1 : 2).scaleByPowerOfTen(magnitude);
-      if (Math.abs(Math.log(candidate.doubleValue()) - wanted)
-          < Math.abs(Math.log(best.doubleValue()) - wanted)) {
-        best = candidate;
+      double candidate = member * decade / members[0];
+      if (candidate >= amount * 0.999) {
+        return candidate;
       }
     }
-    return new Quantity(best, amount.dimension());
+    return 10 * decade;
   }
 
   /**

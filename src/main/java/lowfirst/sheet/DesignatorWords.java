@@ -30,6 +30,11 @@ final class DesignatorWords {
     return String.join(", ", words);
   }
 
+  /** The same, sorted. */
+  static String sorted(List<Designator> designators) {
+    return list(designators.stream().sorted().toList());
+  }
+
   /** Whether the second has the same letters and the next number, without a zero before it. */
   private static boolean follows(Designator one, Designator next) {
     if (one.isUsual() && next.isUsual()) {

@@ -6,16 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Kit;
-import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
 import lowfirst.board.UnitChannels;
 import lowfirst.channel.LoadFindings;
-import lowfirst.channel.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
-import lowfirst.quantity.Sourced;
 
 /**
  * What to check on one unit before and at first power, each with the value to expect, worked out
@@ -27,19 +24,12 @@ public final class FirstPowerChecks {
    */
   static final double DEFERRED_ABOVE_VOLTS = 60;
 
-  /** Current that the dummy load is chosen for: enough to measure, too little to heat anything. */
-  private static final double DUMMY_AMPERES = 0.2;
-
-  private static final double[] E12 = {1, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2};
-
   private final Kit kit;
   private final List<OutputChannel> channels;
-  private final LoadFindings findings;
   private final List<PowerCheck> checks = new ArrayList<>();
 
-  private FirstPowerChecks(Kit kit, Unit unit, LoadFindings findings) {
+  private FirstPowerChecks(Kit kit, Unit unit) {
     this.kit = kit;
-    this.findings = findings;
     this.channels = UnitChannels.of(kit, unit);
   }
 
@@ -49,7 +39,7 @@ public final class FirstPowerChecks {
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
   public static List<PowerCheck> of(Kit kit, Unit unit, LoadFindings findings) {
-    var first = new FirstPowerChecks(kit, unit, findings);
+    var first = new FirstPowerChecks(kit, unit);
     List<Rail> rails = first.rails();
     if (rails.isEmpty()) {
       first.unknownSupply();
@@ -59,8 +49,7 @@ public final class FirstPowerChecks {
     first.railsApart(rails);
     rails.stream().filter(rail -> !isDeferred(rail)).forEach(first::railPowered);
     first.chips(rails);
-    first.dummy();
-    first.loads();
+    first.checks.addAll(FirstLoads.of(kit, first.channels, findings));
     return List.copyOf(first.checks);
   }
 
@@ -72,20 +61,12 @@ public final class FirstPowerChecks {
     for (OutputChannel channel : channels) {
       kit.driver(channel.driver()).flatMap(d -> kit.rail(d.supply())).ifPresent(rails::add);
     }
-    channels.forEach(channel -> railOf(channel).ifPresent(rails::add));
+    channels.forEach(channel -> kit.railOf(channel).ifPresent(rails::add));
     return rails.isEmpty() ? kit.rails() : List.copyOf(rails);
   }
 
-  private Optional<Rail> railOf(OutputChannel channel) {
-    return kit.load(channel.load()).flatMap(load -> kit.rail(load.rail()));
-  }
-
   static boolean isDeferred(Rail rail) {
-    return rail.voltage().filter(v -> highest(v, rail) > DEFERRED_ABOVE_VOLTS).isPresent();
-  }
-
-  private static double highest(Sourced volts, Rail rail) {
-    return volts.asDouble() * (1 + rail.percentOff() / 100);
+    return rail.highestVolts() > DEFERRED_ABOVE_VOLTS;
   }
 
   private void add(PowerCheck.Stage stage, String name, String how, String expect, String stop) {
@@ -172,11 +153,9 @@ public final class FirstPowerChecks {
     if (rail.voltage().isEmpty()) {
       return "not stated: write the voltage in rails.csv";
     }
-    double volts = rail.voltage().get().asDouble();
-    return rail.tolerance()
-        .map(Sourced::asDouble)
-        .map(t -> volts(volts * (1 - t / 100)) + " to " + volts(volts * (1 + t / 100)))
-        .orElse(volts(volts) + "; tolerance not stated, see rails.csv");
+    return rail.tolerance().isPresent()
+        ? volts(rail.lowestVolts()) + " to " + volts(rail.highestVolts())
+        : volts(rail.nominalVolts()) + "; tolerance not stated, see rails.csv";
   }
 
   private void chips(List<Rail> rails) {
@@ -200,102 +179,11 @@ public final class FirstPowerChecks {
         .anyMatch(driver -> driver.supply().equals(rail.name()));
   }
 
-  private void dummy() {
-    Set<Rail> loadRails = new LinkedHashSet<>();
-    channels.forEach(channel -> railOf(channel).ifPresent(loadRails::add));
-    for (Rail rail : loadRails) {
-      if (rail.voltage().isEmpty() || isDeferred(rail)) {
-        continue;
-      }
-      double volts = rail.voltage().get().asDouble();
-      double ohms = preferred(volts / DUMMY_AMPERES);
-      double watts = Math.pow(highest(rail.voltage().get(), rail), 2) / ohms;
-      add(
-          PowerCheck.Stage.DUMMY,
-          rail.name() + " dummy load",
-          "A resistor of "
-              + ohms(ohms)
-              + ", rated "
-              + new Quantity(java.math.BigDecimal.valueOf(Math.ceil(2 * watts)), Dimension.POWER)
-              + " or more, in place of one load; switch that output on, then off.",
-          "on: "
-              + Quantity.of(volts / ohms, Dimension.CURRENT).rounded(2)
-              + ", MOSFET's drain near 0 V; off: no current, drain at "
-              + volts(volts),
-          "Drain stays above 1 V when on, or current flows when off: off, check that channel.");
-    }
-  }
-
-  private void loads() {
-    for (OutputChannel channel : channels) {
-      Optional<Load> load = kit.load(channel.load());
-      Optional<Rail> rail = railOf(channel);
-      if (load.isEmpty() || rail.filter(FirstPowerChecks::isDeferred).isPresent()) {
-        continue;
-      }
-      load(channel, load.get(), ExpectedCurrent.words(load.get(), rail));
-    }
-  }
-
-  private void load(OutputChannel channel, Load load, String current) {
-    String name = channel.name();
-    String connected = load.name() + ", switch it on briefly.";
-    Verdict output = findings.verdictOf(channel);
-    switch (output.worse(findings.supplyVerdictOf(load.rail()))) {
-      case CARRIES ->
-          add(PowerCheck.Stage.LOADS, name, "Connect " + connected, current, stopFor(load));
-      case OVERLOADED ->
-          add(
-              PowerCheck.Stage.LOADS,
-              name,
-              "Leave "
-                  + load.name()
-                  + " unplugged: "
-                  + (output == Verdict.OVERLOADED ? "the output" : supply(load))
-                  + " is overloaded. Change what the channel report says first.",
-              "overloaded: stays unplugged",
-              "Don't switch it on with this load.");
-      case UNDECIDED ->
-          add(
-              PowerCheck.Stage.LOADS,
-              name,
-              "Find what the channel report says is missing: whether "
-                  + (output == Verdict.UNDECIDED
-                      ? "the output carries its load"
-                      : supply(load) + " carries its loads")
-                  + " is undecided. Once it carries, connect "
-                  + connected,
-              "undecided: unplugged until it carries; then " + current,
-              "It is still undecided, or: " + stopFor(load));
-    }
-  }
-
-  private static String supply(Load load) {
-    return "the supply or the return of rail " + load.rail();
-  }
-
-  private static String stopFor(Load load) {
-    return load.maxOnTime()
-        .map(most -> "More current, or on longer than " + most.quantity() + ": off.")
-        .orElse("More current, a smell, a hot MOSFET: off.");
-  }
-
-  /** The E12 value at or above an amount of ohms (IEC 60063:2015). */
-  static double preferred(double ohms) {
-    double decade = Math.pow(10, Math.floor(Math.log10(ohms)));
-    for (double step : E12) {
-      if (step * decade >= ohms * 0.999) {
-        return step * decade;
-      }
-    }
-    return 10 * decade;
-  }
-
-  private static String ohms(double ohms) {
+  static String ohms(double ohms) {
     return Quantity.of(ohms, Dimension.RESISTANCE).rounded(2);
   }
 
-  private static String volts(double volts) {
+  static String volts(double volts) {
     return Quantity.of(volts, Dimension.VOLTAGE).rounded(3);
   }
 }

@@ -110,7 +110,7 @@ public final class FirstPowerDocument {
             .map(
                 item ->
                     Tables.row(
-                        Cell.of(names(item.designators())),
+                        Cell.of(DesignatorWords.sorted(item.designators())),
                         Cell.of(StepWording.shortName(item.partType())),
                         Cell.of(OrientationWords.of(item.partType())),
                         Cell.box(false)))
@@ -128,11 +128,6 @@ public final class FirstPowerDocument {
                 Tables.words("Look for", 5),
                 Tables.boxes("Good")),
             rows));
-  }
-
-  /** Designators sorted, runs joined. */
-  static String names(List<Designator> designators) {
-    return DesignatorWords.list(designators.stream().sorted().toList());
   }
 
   /** Each channel with the meter alone. */

@@ -177,12 +177,10 @@ public final class WiringDocument {
   }
 
   private Table.Row channelRow(OutputChannel channel) {
-    Optional<Load> load = kit.load(channel.load());
     return Tables.row(
         Cell.of(channel.name()),
         Cell.of(channel.load() + (isLeftUnplugged(channel) ? ": leave unplugged" : "")),
-        Cell.of(
-            load.flatMap(l -> kit.rail(l.rail())).map(r -> r.name() + " +").orElse("not known")),
+        Cell.of(kit.railOf(channel).map(r -> r.name() + " +").orElse("not known")),
         Cell.of(known(channel.wire(), "channels.csv")),
         Cell.of(amount(channel.wireLength())),
         Cell.of(amount(channel.contactRating())),

@@ -125,7 +125,7 @@ enum LogicRule implements SwapRule {
     Evidence gives = word(family.supplyRange());
     Optional<Rail> rail = supplyRail(swap).filter(known -> known.voltage().isPresent());
     boolean runs =
-        rail.filter(known -> family.runsFrom(RailVolts.low(known), RailVolts.high(known)))
+        rail.filter(known -> family.runsFrom(known.lowestVolts(), known.highestVolts()))
             .isPresent();
     if (rail.isEmpty() || !runs && mayRun(family, rail.get())) {
       String lacking =
@@ -144,13 +144,13 @@ enum LogicRule implements SwapRule {
 
   /** Whether it runs from the rail's nominal voltage, and only a tolerance could tell more. */
   private static boolean mayRun(LogicFamily family, Rail rail) {
-    double volts = RailVolts.nominal(rail);
+    double volts = rail.nominalVolts();
     return rail.tolerance().isEmpty() && family.runsFrom(volts, volts);
   }
 
   private static Evidence supply(Rail rail) {
     return Evidence.of(
-        Quantity.of(RailVolts.nominal(rail), Dimension.VOLTAGE),
+        Quantity.of(rail.nominalVolts(), Dimension.VOLTAGE),
         "rail " + rail.name(),
         rail.voltage().orElseThrow().source());
   }
@@ -166,6 +166,6 @@ enum LogicRule implements SwapRule {
             () ->
                 swap.kit().rails().stream()
                     .filter(rail -> rail.voltage().isPresent())
-                    .min(java.util.Comparator.comparing(RailVolts::nominal)));
+                    .min(java.util.Comparator.comparing(Rail::nominalVolts)));
   }
 }

@@ -132,13 +132,13 @@ final class RegulatorHeat {
 
   /** The thermal resistance that a current leaves room for, in free air. */
   private static Evidence needed(SwapCase swap, Rail before, Rail fed, double amps) {
-    double in = RailVolts.high(before);
+    double in = before.highestVolts();
     double least =
         swap.offered().lines("VO").stream()
             .flatMap(line -> line.min().or(line::typ).stream())
             .mapToDouble(Quantity::asDouble)
             .min()
-            .orElse(RailVolts.nominal(fed));
+            .orElse(fed.nominalVolts());
     double watts = (in - least) * amps + in * quiescent(swap.offered());
     double air = swap.kit().settings().ambient().map(Sourced::asDouble).orElse(AMBIENT_CELSIUS);
     double junction = number(swap.offered().least("TJ").orElseThrow());
@@ -177,7 +177,7 @@ final class RegulatorHeat {
               .mapToDouble(Quantity::asDouble)
               .max()
               .orElse(Double.NaN);
-      double room = RailVolts.low(before.get()) - out;
+      double room = before.get().lowestVolts() - out;
       Evidence needs =
           Evidence.of(
               Quantity.of(Math.max(0, room), Dimension.VOLTAGE),
@@ -207,13 +207,13 @@ final class RegulatorHeat {
     return atMostIfStated("dropout").of(swap);
   }
 
-  private static final Comparator<Rail> BY_VOLTS = Comparator.comparingDouble(RailVolts::nominal);
+  private static final Comparator<Rail> BY_VOLTS = Comparator.comparingDouble(Rail::nominalVolts);
 
   /** Every rail above the output voltage. */
   private static List<Rail> higher(SwapCase swap) {
     Optional<Double> out = outputVolts(swap);
     return swap.kit().rails().stream()
-        .filter(rail -> out.filter(volts -> RailVolts.nominal(rail) > 1.05 * volts).isPresent())
+        .filter(rail -> out.filter(volts -> rail.nominalVolts() > 1.05 * volts).isPresent())
         .toList();
   }
 
@@ -222,7 +222,7 @@ final class RegulatorHeat {
     return swap.kit().rails().stream()
         .filter(
             rail ->
-                out.filter(volts -> Math.abs(RailVolts.nominal(rail) - volts) < 0.05 * volts)
+                out.filter(volts -> Math.abs(rail.nominalVolts() - volts) < 0.05 * volts)
                     .isPresent())
         .findFirst();
   }
@@ -240,7 +240,7 @@ final class RegulatorHeat {
     for (OutputChannel channel : swap.kit().channels()) {
       Optional<Load> load = swap.kit().load(channel.load());
       if (load.map(Load::rail).filter(rail.name()::equals).isPresent()) {
-        sum += amps(load.get(), RailVolts.nominal(rail));
+        sum += amps(load.get(), rail.nominalVolts());
       }
     }
     return sum;

@@ -4,6 +4,7 @@ import static lowfirst.swap.Comparison.atLeast;
 
 import java.util.Optional;
 import lowfirst.board.Driver;
+import lowfirst.board.Rail;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -37,7 +38,7 @@ final class ResistorLoad {
               .driver(use.channel().driver())
               .map(Driver::supply)
               .flatMap(swap.kit()::rail)
-              .map(RailVolts::high);
+              .map(Rail::highestVolts);
       if (supply.filter(known -> !known.isNaN()).isEmpty()) {
         return Optional.empty();
       }

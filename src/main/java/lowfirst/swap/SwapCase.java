@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
+import lowfirst.board.Rail;
 
 /**
  * What a rule may look at: the two parts and where the swap would be.
@@ -60,7 +61,7 @@ public record SwapCase(
   /** The highest rail of the kit at its upper tolerance, in volts; empty when a rail has none. */
   Optional<Double> highestRailVolts() {
     return kit.rails().stream()
-        .map(RailVolts::high)
+        .map(Rail::highestVolts)
         .max(Double::compare)
         .filter(volts -> !volts.isNaN());
   }

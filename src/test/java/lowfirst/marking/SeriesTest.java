@@ -15,7 +15,6 @@ import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -72,12 +71,11 @@ class SeriesTest {
     }
   }
 
-  @ParameterizedTest
-  @CsvSource({"E24, 319, 330", "E96, 4700, 4750", "E192, 9195, 9200", "E12, 95, 100", "E3, 1, 1"})
-  void the_nearest_member_is_found(Series series, String amount, String nearest) {
-    assertEquals(
-        Quantity.of(nearest, Dimension.RESISTANCE),
-        series.nearest(Quantity.of(amount, Dimension.RESISTANCE)));
+  @Test
+  void the_next_preferred_value_at_or_above_is_taken() {
+    assertEquals(120, Series.E12.atOrAbove(120), 1e-9);
+    assertEquals(150, Series.E12.atOrAbove(121), 1e-9);
+    assertEquals(1000, Series.E12.atOrAbove(830), 1e-9);
   }
 
   static Stream<Map<String, String>> gaps() {

@@ -1,6 +1,5 @@
 package lowfirst.sheet;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -86,13 +85,6 @@ class SampleKitSheetsTest {
             List.of());
     String book = TextWriter.write(AssemblyBook.of(kit, board, progress, 180), 300);
     assertTrue(book.contains("46.23 kΩ to 47.77 kΩ"), book);
-  }
-
-  @Test
-  void the_next_preferred_value_at_or_above_is_taken() {
-    assertEquals(120, FirstPowerChecks.preferred(120), 1e-9);
-    assertEquals(150, FirstPowerChecks.preferred(121), 1e-9);
-    assertEquals(1000, FirstPowerChecks.preferred(830), 1e-9);
   }
 
   @Test

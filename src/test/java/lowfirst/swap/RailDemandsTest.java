@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the rails of a kit ask of parts; a rail without a tolerance may be 10 % off. */
-class RailVoltsTest {
+class RailDemandsTest {
   private static SwapFinding finding(String item, String rails, String place, String candidate) {
     return finding(item, rails, "", place, candidate);
   }
