@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lowfirst.assembly.Seat.StatedBy;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -38,9 +37,6 @@ import lowfirst.part.PartType;
  * <p>Where the socket has no designator of its own it goes by X and the circuit's.
  */
 final class Sockets {
-  /** A stamped or turned socket: 4.0 to 5.1 mm (Amphenol DILB8P-223TLF: 5.1 mm). */
-  private static final double USUAL_HEIGHT_MILLIMETRES = 4.6;
-
   private static final double SAME_SPOT_MILLIMETRES = 0.5;
   private static final Pattern SOCKET_WORD =
       Pattern.compile("\\b(?:IN |WITH |\\+ ?)?(?:IC[ -])?(?:SOCKET|SOCKEL|SOCKETED)\\b|_SOCKET");
@@ -121,8 +117,8 @@ final class Sockets {
 
   private void byDescription() {
     for (Item item : Seats.items(board, PartKind.SOCKET)) {
-      for (String word : item.description().split("[\\s,;/()]+")) {
-        Seat seat = word.isBlank() ? null : seats.find(Designator.of(word));
+      for (Designator word : words(item)) {
+        Seat seat = seats.find(word);
         if (seat != null && open(seat)) {
           if (item.designators().isEmpty()) {
             add(seat, item.partType(), item.heightMillimetres(), Optional.empty());
@@ -137,12 +133,7 @@ final class Sockets {
   /** "Plugged into J7": the circuit's own description names a socket. */
   private void byOwnDescription() {
     for (Item item : board.items()) {
-      List<Designator> named =
-          Stream.of(item.description().split("[\\s,;/()]+"))
-              .filter(word -> !word.isBlank())
-              .map(Designator::of)
-              .filter(this::isSocket)
-              .toList();
+      List<Designator> named = words(item).stream().filter(this::isSocket).toList();
       if (named.size() == 1 && item.designators().size() == 1) {
         Seat seat = seats.find(item.designators().get(0));
         if (seat != null && open(seat)) {
@@ -150,6 +141,14 @@ final class Sockets {
         }
       }
     }
+  }
+
+  /** The words of a description, any of which may be a designator. */
+  private static List<Designator> words(Item item) {
+    return Stream.of(item.description().split("[\\s,;/()]+"))
+        .filter(word -> !word.isBlank())
+        .map(Designator::of)
+        .toList();
   }
 
   private boolean isSocket(Designator designator) {
@@ -196,7 +195,7 @@ final class Sockets {
             seat.type().packageName().toUpperCase(Locale.ROOT).contains("SOCKET");
         add(
             seat,
-            socketFor(seat),
+            AddedSocket.typeFor(seat),
             OptionalDouble.empty(),
             footprintOfSocket ? seat.outline() : Optional.empty());
       }
@@ -219,7 +218,7 @@ final class Sockets {
         continue;
       }
       int pins =
-          pins(
+          AddedSocket.pins(
               item.partType().text()
                   + " "
                   + item.partType().packageName()
@@ -228,41 +227,13 @@ final class Sockets {
       List<Seat> circuits =
           seats.all().stream()
               .filter(seat -> open(seat) && seat.type().kind() != PartKind.UNKNOWN)
-              .filter(seat -> pins > 0 && pinsOf(seat) == pins)
+              .filter(seat -> pins > 0 && AddedSocket.pinsOf(seat) == pins)
               .toList();
       if (circuits.size() == item.quantity()) {
         circuits.forEach(
             seat -> add(seat, item.partType(), item.heightMillimetres(), Optional.empty()));
       }
     }
-  }
-
-  private static final Pattern PINS =
-      Pattern.compile("(?i)(?:DI[PL][- ]?(\\d{1,2})\\b|(\\d{1,2})[- ]?(?:PINS?|WAY|DI[PL])\\b)");
-
-  private static int pins(String words) {
-    var matcher = PINS.matcher(words);
-    return matcher.find()
-        ? Integer.parseInt(matcher.group(1) != null ? matcher.group(1) : matcher.group(2))
-        : 0;
-  }
-
-  private static int pinsOf(Seat seat) {
-    int known = seat.outline().map(BodyOutline::pins).orElse(0);
-    return known > 0 ? known : pins(seat.type().packageName());
-  }
-
-  private static PartType socketFor(Seat circuit) {
-    int pins = pinsOf(circuit);
-    return new PartType(
-        PartKind.SOCKET,
-        pins > 0 ? pins + "-pin" : "for " + circuit.type().text(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        "",
-        circuit.type().packageName());
   }
 
   /** A socket that has no seat yet, on its circuit's spot. */
@@ -272,27 +243,7 @@ final class Sockets {
     if (seats.find(name) != null) {
       return;
     }
-    OptionalDouble fromOutline = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
-    OptionalDouble height =
-        stated.isPresent()
-            ? stated
-            : fromOutline.isPresent() ? fromOutline : OptionalDouble.of(USUAL_HEIGHT_MILLIMETRES);
-    StatedBy by =
-        stated.isPresent()
-            ? StatedBy.BOM
-            : fromOutline.isPresent() ? StatedBy.OUTLINE : StatedBy.ASSUMPTION;
-    added.put(
-        name,
-        new Seat(
-            name,
-            socket,
-            circuit.placement(),
-            circuit.side(),
-            outline.isPresent() ? outline : circuit.outline(),
-            height,
-            by,
-            Step.Stage.SOLDER,
-            "the socket of " + circuit.designator()));
+    added.put(name, AddedSocket.of(name, circuit, socket, stated, outline));
     why.put(circuit.designator(), "into its socket " + name);
   }
 }

@@ -49,10 +49,10 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
    * Only those checks that a part in this role has a say in: the same as in the whole finding, and
    * fewer to do when parts are tried by the thousand.
    */
-  public static List<Check> checksOn(PartData.Role role, ChannelInputs in) {
+  public static List<Check> checksOn(Role role, ChannelInputs in) {
     var checks = new ArrayList<Check>(24);
     switch (role) {
-      case SWITCH, GATE_RESISTOR, PULL_DOWN, STAGE -> {
+      case MOSFET, GATE_RESISTOR, PULL_DOWN, STAGE -> {
         LoadChecks.into(in, checks);
         switchInto(in, checks);
       }

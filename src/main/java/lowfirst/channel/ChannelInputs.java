@@ -9,7 +9,6 @@ import lowfirst.board.Load.LoadKind;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.board.OutputChannel.TraceLayer;
-import lowfirst.channel.PartData.Role;
 import lowfirst.part.PartKind;
 import lowfirst.quantity.Source;
 
@@ -161,7 +160,7 @@ public final class ChannelInputs {
     }
     var changed = new EnumMap<>(parts);
     changed.put(part.role(), part);
-    Switching now = part.role() == Role.SWITCH ? switchedBy(part.kind(), switching) : switching;
+    Switching now = part.role() == Role.MOSFET ? switchedBy(part.kind(), switching) : switching;
     return new ChannelInputs(channel, loadKind, now, fitted, copy, changed);
   }
 
@@ -214,7 +213,7 @@ public final class ChannelInputs {
   }
 
   OnResistance onResistance() {
-    PartData part = parts.get(Role.SWITCH);
+    PartData part = parts.get(Role.MOSFET);
     return part == null ? OnResistance.unknown() : part.onResistance();
   }
 
@@ -227,17 +226,17 @@ public final class ChannelInputs {
   }
 
   HotFactor hotFactor() {
-    PartData part = parts.get(Role.SWITCH);
+    PartData part = parts.get(Role.MOSFET);
     return part == null ? HotFactor.DEFAULT : part.hotFactor();
   }
 
   TransientImpedance impedance() {
-    PartData part = parts.get(Role.SWITCH);
+    PartData part = parts.get(Role.MOSFET);
     return part == null ? TransientImpedance.unknown() : part.impedance();
   }
 
   SafeArea safeArea() {
-    PartData part = parts.get(Role.SWITCH);
+    PartData part = parts.get(Role.MOSFET);
     return part == null ? SafeArea.unknown() : part.safeArea();
   }
 
@@ -253,7 +252,7 @@ public final class ChannelInputs {
 
   /** The name of the part that carries the load current; for messages. */
   String switchName() {
-    PartData part = parts.getOrDefault(Role.SWITCH, parts.get(Role.STAGE));
+    PartData part = parts.getOrDefault(Role.MOSFET, parts.get(Role.STAGE));
     return part == null ? "the switch" : part.name();
   }
 

@@ -6,7 +6,6 @@ import lowfirst.board.Driver;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
-import lowfirst.channel.PartData.Role;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 
@@ -18,22 +17,14 @@ import lowfirst.part.PartType;
 record ChannelParts(Kit kit) {
   /** The part in a role; empty where none is fitted. */
   Optional<PartData> in(Role role, OutputChannel channel) {
-    Optional<Designator> designator =
-        switch (role) {
-          case SWITCH -> channel.mosfet();
-          case GATE_RESISTOR -> channel.gateResistor();
-          case PULL_DOWN -> channel.pullDown();
-          case FLYBACK_DIODE -> channel.flybackDiode();
-          case FUSE -> channel.fuse();
-          case STAGE -> Optional.empty();
-        };
+    Optional<Designator> designator = role.placeIn(channel);
     if (designator.isEmpty()) {
       return Optional.empty();
     }
     Optional<Item> item =
         kit.board(channel.board()).flatMap(board -> board.itemOf(designator.get()));
     if (item.isEmpty()) {
-      PartKind kind = role == Role.SWITCH ? PartKind.MOSFET : PartKind.UNKNOWN;
+      PartKind kind = role == Role.MOSFET ? PartKind.MOSFET : PartKind.UNKNOWN;
       String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
       return Optional.of(partData(role, named(kind, name), ""));
     }

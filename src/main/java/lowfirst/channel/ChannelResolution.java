@@ -12,7 +12,6 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
-import lowfirst.channel.PartData.Role;
 import lowfirst.quantity.Source;
 
 /** Finds, for each channel of a kit, every number that its checks read: the channel by itself. */

@@ -107,7 +107,7 @@ final class DiodeChecks {
         Datum.missing(
             Term.DIODE_FORWARD,
             "VF of "
-                + in.parts().get(PartData.Role.FLYBACK_DIODE).name()
+                + in.parts().get(Role.FLYBACK_DIODE).name()
                 + " at IF of "
                 + needed
                 + " or more: write it in datasheets.csv");

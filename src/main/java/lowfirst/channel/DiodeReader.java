@@ -61,7 +61,7 @@ final class DiodeReader {
         kind == PartKind.SCHOTTKY_DIODE
             ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
             : ratings.harm(Term.DIODE_RECOVERY, DatasheetSymbol.TRR));
-    return PartData.plain(PartData.Role.FLYBACK_DIODE, name, kind, data);
+    return PartData.plain(Role.FLYBACK_DIODE, name, kind, data);
   }
 
   private static Datum reverse(PartKind kind, Ratings ratings) {

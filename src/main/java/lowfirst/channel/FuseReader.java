@@ -59,7 +59,7 @@ final class FuseReader {
       family = ul ? FuseFamily.UL_248_14 : FuseFamily.IEC_60127;
     }
     return new PartData(
-        PartData.Role.FUSE,
+        Role.FUSE,
         name,
         type.kind(),
         data,

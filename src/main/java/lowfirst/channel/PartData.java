@@ -14,18 +14,6 @@ import lowfirst.part.TestCondition;
  * place of another by {@link ChannelInputs#with(PartData)}.
  */
 public final class PartData {
-
-  /** The place of a part in a channel. */
-  public enum Role {
-    SWITCH,
-    GATE_RESISTOR,
-    PULL_DOWN,
-    FLYBACK_DIODE,
-    FUSE,
-    /** A driver that carries the load itself. */
-    STAGE
-  }
-
   private final Role role;
   private final String name;
   private final PartKind kind;
@@ -70,7 +58,7 @@ public final class PartData {
     String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     Ratings ratings = Ratings.of(name, lines, bomWords);
     return switch (role) {
-      case SWITCH, STAGE -> {
+      case MOSFET, STAGE -> {
         PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
         yield isWrongWay(bomWords, lines) ? part.wrongWay() : part;
       }
@@ -140,7 +128,7 @@ public final class PartData {
   private static PartKind switchKind(Role role, PartKind kind) {
     return switch (kind) {
       case BIPOLAR_TRANSISTOR, DRIVER_ARRAY, OPTOCOUPLER -> kind;
-      default -> role == Role.SWITCH ? PartKind.MOSFET : PartKind.INTEGRATED_CIRCUIT;
+      default -> role == Role.MOSFET ? PartKind.MOSFET : PartKind.INTEGRATED_CIRCUIT;
     };
   }
 

@@ -11,7 +11,7 @@ final class ResistorReader {
 
   private ResistorReader() {}
 
-  static PartData resistor(PartData.Role role, Term term, Term rating, String name, PartType type) {
+  static PartData resistor(Role role, Term term, Term rating, String name, PartType type) {
     if (type.value().isEmpty()) {
       return PartData.plain(
           role,

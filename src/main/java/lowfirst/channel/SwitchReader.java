@@ -13,7 +13,7 @@ import lowfirst.quantity.Source;
 final class SwitchReader {
   private SwitchReader() {}
 
-  static PartData switching(PartData.Role role, String name, PartKind kind, Ratings ratings) {
+  static PartData switching(Role role, String name, PartKind kind, Ratings ratings) {
     var data = new ArrayList<Datum>();
     data.add(ratings.harm(Term.RTH_AIR, DatasheetSymbol.RTHJA));
     data.add(ratings.harm(Term.RTH_CASE, DatasheetSymbol.RTHJC));

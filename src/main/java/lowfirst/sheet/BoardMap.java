@@ -30,9 +30,6 @@ import lowfirst.sheet.drawing.Shape.Point;
  * is drawn round where its size is not known, or how it is turned.
  */
 public final class BoardMap {
-  private static final Ink LIT = new Ink(0x123A6B);
-  private static final Ink DONE = new Ink(0xB4B4B4);
-  private static final Ink DONE_EDGE = new Ink(0x777777);
   static final double HEAD = 5.5;
   private static final double FOOT = 8;
 
@@ -43,16 +40,7 @@ public final class BoardMap {
   static final double SIDE = 2;
 
   /** How maps are drawn on paper. */
-  static final Style PAPER = new Style(2.1, new Ink(0xA8A8A8), 0.15);
-
-  /**
-   * How a map is drawn for a purpose.
-   *
-   * @param number height of the places' names, millimetres
-   * @param faint colour of what is neither filled nor to be filled
-   * @param line width of its outline, millimetres
-   */
-  record Style(double number, Ink faint, double line) {}
+  static final PlaceMarks.Style PAPER = new PlaceMarks.Style(2.1, new Ink(0xA8A8A8), 0.15);
 
   /** Room for the map's own words. */
   private static final double LEAST_WIDTH = 40;
@@ -60,7 +48,7 @@ public final class BoardMap {
   private final Board board;
   private final BoardView view;
   private final Side seenFrom;
-  private final Style style;
+  private final PlaceMarks marks;
 
   /** Whether the map has to say why parts are drawn round. */
   private final boolean anyRound;
@@ -68,17 +56,17 @@ public final class BoardMap {
   /** Sorted by designator, which is the order of drawing. */
   private final Map<Designator, Placement> placements;
 
-  BoardMap(Board board, Side seenFrom, Style style) {
-    this.style = style;
+  BoardMap(Board board, Side seenFrom, PlaceMarks.Style style) {
     this.board = board;
     this.view = BoardView.of(board, seenFrom);
     this.seenFrom = seenFrom;
+    this.marks = new PlaceMarks(board, view, seenFrom, style);
     this.placements = new LinkedHashMap<>();
     board.parts().stream()
         .flatMap(part -> part.placement().stream())
         .sorted(Comparator.comparing(Placement::designator))
         .forEach(place -> placements.put(place.designator(), place));
-    this.anyRound = placements.values().stream().anyMatch(this::isRound);
+    this.anyRound = placements.values().stream().anyMatch(marks::isRound);
   }
 
   /** The places to fill now, numbered from 1 in this order. */
@@ -113,7 +101,7 @@ public final class BoardMap {
       Side seenFrom,
       double shownMillimetres) {
     double number = Math.max(1.6, Math.min(4.2, shownMillimetres / 32));
-    var screen = new Style(number, new Ink(0x8C8C8C), shownMillimetres / 500);
+    var screen = new PlaceMarks.Style(number, new Ink(0x8C8C8C), shownMillimetres / 500);
     return of(board, lit, done, seenFrom, screen);
   }
 
@@ -122,7 +110,7 @@ public final class BoardMap {
       Map<Designator, String> lit,
       Collection<Designator> done,
       Side seenFrom,
-      Style style) {
+      PlaceMarks.Style style) {
     var map = new BoardMap(board, seenFrom, style);
     var filled = new HashSet<>(done);
     filled.removeAll(lit.keySet());
@@ -153,7 +141,7 @@ public final class BoardMap {
     shapes.add(corner());
     placements.values().stream()
         .filter(place -> !except.contains(place.designator()))
-        .forEach(place -> shapes.add(body(place, Paint.stroke(style.faint(), style.line()))));
+        .forEach(place -> shapes.add(marks.faint(place)));
     scaleMark(shapes);
     return new Drawing(width(), height(), shapes, heading());
   }
@@ -161,7 +149,7 @@ public final class BoardMap {
   /** Filled places alone, to be set onto the bare board. */
   Drawing filled(Set<Designator> done) {
     var shapes = new ArrayList<Shape>();
-    placed(done).forEach(place -> shapes.add(done(place)));
+    placed(done).forEach(place -> shapes.add(marks.done(place)));
     return new Drawing(width(), height(), shapes, "filled already");
   }
 
@@ -173,8 +161,8 @@ public final class BoardMap {
         .filter(layer -> !layer.shapes().isEmpty())
         .forEach(layer -> shapes.add(new Shape.Stamp(layer, 0, 0, 1)));
     List<Placement> marked = placed(lit.keySet());
-    marked.forEach(place -> lit(place, shapes));
-    marked.forEach(place -> number(place, lit.get(place.designator()), shapes));
+    marked.forEach(place -> marks.lit(place, shapes));
+    marked.forEach(place -> marks.name(place, lit.get(place.designator()), shapes));
     return new Drawing(width(), height(), shapes, words(lit, filledPlaces));
   }
 
@@ -205,66 +193,6 @@ public final class BoardMap {
         Paint.fill(Ink.BLACK));
   }
 
-  private Point moved(Point point) {
-    return new Point(point.x() + SIDE, point.y() + HEAD);
-  }
-
-  private Shape body(Placement placement, Paint paint) {
-    if (!isRound(placement)) {
-      List<Point> corners = view.body(board, placement).stream().map(this::moved).toList();
-      return new Shape.Path(corners, Shape.Path.Closing.CLOSED, paint);
-    }
-    Point middle = moved(view.middle(placement));
-    return new Shape.Circle(
-        middle.x(), middle.y(), BoardView.roundWidth(board, placement) / 2, paint);
-  }
-
-  private Shape done(Placement placement) {
-    boolean near = placement.side() == seenFrom;
-    return body(
-        placement, near ? Paint.both(DONE, DONE_EDGE, 0.15) : Paint.stroke(DONE_EDGE, 0.15));
-  }
-
-  /** Dark where the body is on this side; only its outline and its leads where it is behind. */
-  private void lit(Placement placement, List<Shape> shapes) {
-    boolean near = placement.side() == seenFrom;
-    shapes.add(body(placement, near ? Paint.fill(LIT) : Paint.stroke(LIT, 0.4)));
-    if (!near) {
-      view.leads(board, placement).stream()
-          .map(this::moved)
-          .forEach(lead -> shapes.add(new Shape.Circle(lead.x(), lead.y(), 0.6, Paint.fill(LIT))));
-    }
-  }
-
-  private void number(Placement placement, String name, List<Shape> shapes) {
-    String text = name + (isPolarised(placement) ? " ±" : "");
-    Point middle = moved(view.middle(placement));
-    double width = text.length() * style.number() * 0.56 + 0.8;
-    shapes.add(
-        new Shape.Box(
-            middle.x() - width / 2,
-            middle.y() - style.number() * 0.58,
-            width,
-            style.number() * 1.16,
-            0.5,
-            Paint.fill(LIT)));
-    shapes.add(
-        new Shape.Label(
-            middle.x(),
-            middle.y() + style.number() * 0.36,
-            style.number(),
-            Anchor.MIDDLE,
-            Ink.WHITE,
-            text));
-  }
-
-  private boolean isPolarised(Placement placement) {
-    return board
-        .itemOf(placement.designator())
-        .filter(item -> item.partType().kind().isPolarised())
-        .isPresent();
-  }
-
   /** A length to hold a ruler to, 50 mm where it fits. */
   private void scaleMark(List<Shape> shapes) {
     double length = width() >= 54 ? 50 : 20;
@@ -279,10 +207,6 @@ public final class BoardMap {
     if (anyRound) {
       shapes.add(label(SIDE, y + 3.6 + REMARK, 2.2, "round: size or turn not known"));
     }
-  }
-
-  private boolean isRound(Placement placement) {
-    return !BoardView.knowsBody(board, placement);
   }
 
   private static Shape label(double x, double y, double size, String text) {
@@ -301,7 +225,7 @@ public final class BoardMap {
             .collect(Collectors.joining(", "));
     String round =
         placed(lit.keySet()).stream()
-            .filter(this::isRound)
+            .filter(marks::isRound)
             .map(place -> place.designator().text())
             .collect(Collectors.joining(", "));
     return "Board "

@@ -4,13 +4,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.channel.Check;
+import lowfirst.channel.Role;
 import lowfirst.swap.Answer;
 import lowfirst.swap.ChannelChange;
 import lowfirst.swap.Evidence;
 import lowfirst.swap.SwapCase;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapReason;
-import lowfirst.swap.SwapUse;
 import lowfirst.swap.SwapVerdict;
 
 /** How substitutes are worded. */
@@ -114,7 +114,7 @@ public final class SwapWords {
   }
 
   /** What the part does in a channel. */
-  static String role(SwapUse.Role role) {
+  static String role(Role role) {
     return switch (role) {
       case MOSFET -> "MOSFET";
       case GATE_RESISTOR -> "gate resistor";

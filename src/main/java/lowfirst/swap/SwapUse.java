@@ -1,6 +1,5 @@
 package lowfirst.swap;
 
-import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +9,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.Role;
 import lowfirst.part.PartType;
 
 /**
@@ -22,81 +21,6 @@ import lowfirst.part.PartType;
  * @param place which of its designators the part has in it
  */
 public record SwapUse(OutputChannel channel, Role role, Switching switching, Designator place) {
-
-  /** What a part does in a channel. */
-  public enum Role {
-    MOSFET(
-        CheckKind.GATE_LEVEL,
-        CheckKind.GATE_LIMIT,
-        CheckKind.GATE_OFF,
-        CheckKind.GATE_DRIVE_CURRENT,
-        CheckKind.SWITCHING_TIME,
-        CheckKind.DRAIN_CURRENT,
-        CheckKind.INRUSH_CURRENT,
-        CheckKind.SAFE_AREA,
-        CheckKind.JUNCTION_TEMPERATURE,
-        CheckKind.INRUSH_JUNCTION,
-        CheckKind.DRAIN_VOLTAGE,
-        CheckKind.AVALANCHE_CURRENT,
-        CheckKind.AVALANCHE_ENERGY,
-        CheckKind.REPETITIVE_AVALANCHE,
-        CheckKind.PULL_IN),
-    GATE_RESISTOR(
-        CheckKind.GATE_LEVEL,
-        CheckKind.GATE_LIMIT,
-        CheckKind.GATE_OFF,
-        CheckKind.GATE_DRIVE_CURRENT,
-        CheckKind.GATE_RESISTOR_POWER,
-        CheckKind.SWITCHING_TIME,
-        CheckKind.SAFE_AREA,
-        CheckKind.JUNCTION_TEMPERATURE,
-        CheckKind.FORCED_GAIN),
-    PULL_DOWN(
-        CheckKind.GATE_LEVEL,
-        CheckKind.GATE_LIMIT,
-        CheckKind.GATE_OFF,
-        CheckKind.GATE_DRIVE_CURRENT,
-        CheckKind.PULL_DOWN_POWER,
-        CheckKind.FORCED_GAIN),
-    FLYBACK_DIODE(
-        CheckKind.DIODE_VOLTAGE,
-        CheckKind.DIODE_PEAK,
-        CheckKind.DIODE_CURRENT,
-        CheckKind.DIODE_TEMPERATURE,
-        CheckKind.DIODE_RECOVERY,
-        CheckKind.RELEASE_TIME,
-        CheckKind.DRAIN_VOLTAGE),
-    FUSE(
-        CheckKind.FUSE_CURRENT,
-        CheckKind.FUSE_PULSE,
-        CheckKind.FUSE_VOLTAGE,
-        CheckKind.FUSE_BREAKING,
-        CheckKind.FUSE_PROTECTS_TRACK,
-        CheckKind.FUSE_PROTECTS_WIRE,
-        CheckKind.FUSE_HOLDS,
-        CheckKind.TRIP_PROTECTS_TRACK,
-        CheckKind.TRIP_PROTECTS_WIRE),
-    /** A driver that carries the load itself: array, optocoupler, transistor. */
-    STAGE(
-        CheckKind.STAGE_CURRENT,
-        CheckKind.STAGE_TOTAL,
-        CheckKind.STAGE_VOLTAGE,
-        CheckKind.STAGE_TEMPERATURE,
-        CheckKind.FORCED_GAIN,
-        CheckKind.OPTO_CURRENT,
-        CheckKind.PULL_IN);
-
-    private final Set<CheckKind> checks;
-
-    Role(CheckKind... checks) {
-      this.checks = EnumSet.copyOf(Set.of(checks));
-    }
-
-    /** The checks of a channel that this part has a say in. */
-    public Set<CheckKind> checks() {
-      return checks;
-    }
-  }
 
   /** How often a channel is switched. */
   public enum Switching {
@@ -112,28 +36,19 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching, Des
     return kit.channels().stream()
         .filter(channel -> channel.board().equals(board))
         .flatMap(
-            channel ->
-                roleIn(channel, places)
-                    .map(role -> use(kit, channel, role, placeOf(channel, role)))
-                    .or(() -> stage(kit, channel, places))
-                    .stream())
+            channel -> named(kit, channel, places).or(() -> stage(kit, channel, places)).stream())
         .toList();
   }
 
-  private static Optional<Role> roleIn(OutputChannel channel, Set<Designator> places) {
-    if (channel.mosfet().filter(places::contains).isPresent()) {
-      return Optional.of(Role.MOSFET);
+  /** The first role whose designator is one of these. */
+  private static Optional<SwapUse> named(Kit kit, OutputChannel channel, Set<Designator> places) {
+    for (Role role : Role.values()) {
+      Optional<Designator> place = role.placeIn(channel).filter(places::contains);
+      if (place.isPresent()) {
+        return Optional.of(use(kit, channel, role, place.get()));
+      }
     }
-    if (channel.gateResistor().filter(places::contains).isPresent()) {
-      return Optional.of(Role.GATE_RESISTOR);
-    }
-    if (channel.pullDown().filter(places::contains).isPresent()) {
-      return Optional.of(Role.PULL_DOWN);
-    }
-    if (channel.flybackDiode().filter(places::contains).isPresent()) {
-      return Optional.of(Role.FLYBACK_DIODE);
-    }
-    return channel.fuse().filter(places::contains).map(place -> Role.FUSE);
+    return Optional.empty();
   }
 
   private static Switching switching(Kit kit, OutputChannel channel) {
@@ -143,17 +58,6 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching, Des
 
   private static SwapUse use(Kit kit, OutputChannel channel, Role role, Designator place) {
     return new SwapUse(channel, role, switching(kit, channel), place);
-  }
-
-  private static Designator placeOf(OutputChannel channel, Role role) {
-    return switch (role) {
-      case MOSFET -> channel.mosfet().orElseThrow();
-      case GATE_RESISTOR -> channel.gateResistor().orElseThrow();
-      case PULL_DOWN -> channel.pullDown().orElseThrow();
-      case FLYBACK_DIODE -> channel.flybackDiode().orElseThrow();
-      case FUSE -> channel.fuse().orElseThrow();
-      case STAGE -> throw new IllegalArgumentException("channels name no stage's designator");
-    };
   }
 
   /** A driver is named by its part type: the first of these places that holds that type. */

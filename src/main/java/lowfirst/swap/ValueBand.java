@@ -2,6 +2,7 @@ package lowfirst.swap;
 
 import java.util.List;
 import java.util.Optional;
+import lowfirst.channel.Role;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -55,10 +56,7 @@ final class ValueBand {
   private static boolean inGateCircuit(SwapCase swap) {
     return swap.servesOnlyChannels()
         && swap.uses().stream()
-            .allMatch(
-                use ->
-                    use.role() == SwapUse.Role.GATE_RESISTOR
-                        || use.role() == SwapUse.Role.PULL_DOWN);
+            .allMatch(use -> use.role() == Role.GATE_RESISTOR || use.role() == Role.PULL_DOWN);
   }
 
   /** Within a step of E24, 5 %: near enough that a stated tolerance could settle it. */

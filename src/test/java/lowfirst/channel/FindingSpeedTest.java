@@ -14,7 +14,7 @@ class FindingSpeedTest {
   @Test
   void a_hundred_thousand_findings_a_second() {
     ChannelInputs in = ChannelKit.typical().inputs();
-    PartData part = in.parts().get(PartData.Role.SWITCH);
+    PartData part = in.parts().get(Role.MOSFET);
     long carried = findings(in, part, WARM);
     long before = System.nanoTime();
     carried += findings(in, part, COUNTED);

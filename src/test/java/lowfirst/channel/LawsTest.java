@@ -288,12 +288,11 @@ class LawsTest {
             .mosfet("IRLZ44N", "International Rectifier")
             .inputs()
             .parts()
-            .get(PartData.Role.SWITCH);
+            .get(Role.MOSFET);
     ChannelInputs swapped = in.with(better);
     assertEquals(0.025, swapped.onResistance().earned(swapped.gateVolts() + 1, 1).maxOhms(), 1e-9);
     assertEquals(
-        ChannelFinding.of(in),
-        ChannelFinding.of(swapped.with(in.parts().get(PartData.Role.SWITCH))));
+        ChannelFinding.of(in), ChannelFinding.of(swapped.with(in.parts().get(Role.MOSFET))));
   }
 
   @Test

@@ -154,7 +154,7 @@ class TrapsTest {
         CARRIES, verdict(high.with("bom.D1", "part type=1N4007"), CheckKind.DIODE_VOLTAGE));
     PartData coupler =
         PartData.of(
-            PartData.Role.STAGE,
+            Role.STAGE,
             type(PartKind.OPTOCOUPLER, "4N25"),
             ShippedTables.catalogue().about("4N25"),
             "");

@@ -42,7 +42,7 @@ class TypicalChannelTest {
   void of_some_checks_alone_each_is_as_in_the_whole() {
     for (ChannelInputs in : List.of(ChannelKit.typical().inputs(), ChannelKit.array().inputs())) {
       List<Check> whole = ChannelFinding.of(in).checks();
-      for (PartData.Role role : PartData.Role.values()) {
+      for (Role role : Role.values()) {
         List<Check> some = ChannelFinding.checksOn(role, in);
         assertTrue(whole.containsAll(some) && !some.isEmpty(), "" + role);
       }
@@ -53,18 +53,16 @@ class TypicalChannelTest {
   @Test
   void each_check_that_a_part_has_a_say_in_is_done_for_its_role() {
     ChannelInputs in = ChannelKit.typical().inputs();
-    assertTrue(done(PartData.Role.SWITCH, in).contains(CheckKind.JUNCTION_TEMPERATURE));
-    assertTrue(done(PartData.Role.SWITCH, in).contains(CheckKind.VOLTAGE_SCOPE));
-    assertTrue(done(PartData.Role.PULL_DOWN, in).contains(CheckKind.GATE_OFF));
-    assertTrue(done(PartData.Role.FLYBACK_DIODE, in).contains(CheckKind.DRAIN_VOLTAGE));
-    assertTrue(done(PartData.Role.FLYBACK_DIODE, in).contains(CheckKind.DIODE_VOLTAGE));
-    assertTrue(done(PartData.Role.FUSE, in).contains(CheckKind.FUSE_PROTECTS_WIRE));
-    assertTrue(
-        done(PartData.Role.STAGE, ChannelKit.array().inputs())
-            .contains(CheckKind.STAGE_TEMPERATURE));
+    assertTrue(done(Role.MOSFET, in).contains(CheckKind.JUNCTION_TEMPERATURE));
+    assertTrue(done(Role.MOSFET, in).contains(CheckKind.VOLTAGE_SCOPE));
+    assertTrue(done(Role.PULL_DOWN, in).contains(CheckKind.GATE_OFF));
+    assertTrue(done(Role.FLYBACK_DIODE, in).contains(CheckKind.DRAIN_VOLTAGE));
+    assertTrue(done(Role.FLYBACK_DIODE, in).contains(CheckKind.DIODE_VOLTAGE));
+    assertTrue(done(Role.FUSE, in).contains(CheckKind.FUSE_PROTECTS_WIRE));
+    assertTrue(done(Role.STAGE, ChannelKit.array().inputs()).contains(CheckKind.STAGE_TEMPERATURE));
   }
 
-  private static List<CheckKind> done(PartData.Role role, ChannelInputs in) {
+  private static List<CheckKind> done(Role role, ChannelInputs in) {
     return ChannelFinding.checksOn(role, in).stream().map(Check::kind).toList();
   }
 

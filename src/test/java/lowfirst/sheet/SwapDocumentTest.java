@@ -17,6 +17,7 @@ import lowfirst.channel.ChannelKit;
 import lowfirst.channel.Check;
 import lowfirst.channel.CheckKind;
 import lowfirst.channel.Datum;
+import lowfirst.channel.Role;
 import lowfirst.channel.Term;
 import lowfirst.channel.Verdict;
 import lowfirst.intake.ShippedTables;
@@ -451,12 +452,12 @@ class SwapDocumentTest {
     assertEquals(
         "MOSFET, gate resistor, pull-down, flyback diode, fuse, driver",
         List.of(
-                SwapUse.Role.MOSFET,
-                SwapUse.Role.GATE_RESISTOR,
-                SwapUse.Role.PULL_DOWN,
-                SwapUse.Role.FLYBACK_DIODE,
-                SwapUse.Role.FUSE,
-                SwapUse.Role.STAGE)
+                Role.MOSFET,
+                Role.GATE_RESISTOR,
+                Role.PULL_DOWN,
+                Role.FLYBACK_DIODE,
+                Role.FUSE,
+                Role.STAGE)
             .stream()
             .map(SwapWords::role)
             .collect(Collectors.joining(", ")));
