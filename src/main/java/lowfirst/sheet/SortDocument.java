@@ -3,6 +3,7 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import lowfirst.board.BagLine;
 import lowfirst.marking.Colour;
@@ -15,6 +16,7 @@ import lowfirst.sheet.Block.Table.Column;
 import lowfirst.sheet.Block.Table.Row;
 import lowfirst.sorting.Compartment;
 import lowfirst.sorting.LookAlike;
+import lowfirst.sorting.SortLine;
 import lowfirst.sorting.SortPlan;
 
 /**
@@ -111,34 +113,45 @@ public final class SortDocument {
                     + " tolerance.")));
   }
 
+  /** What is missing stands by itself, so that it isn't lost among the spares. */
   private static void addPurchases(SortPlan plan, List<Block> blocks) {
-    List<Row> rows =
-        plan.lines().stream()
-            .filter(line -> line.toBuy() > 0)
-            .map(
-                line ->
-                    Texts.row(
-                        String.valueOf(line.compartment().number()),
-                        StepWording.name(line.compartment().type()),
-                        String.valueOf(line.shortage()),
-                        String.valueOf(line.toBuy() - line.shortage())))
-            .toList();
     blocks.add(new Block.Heading(2, "To buy"));
-    if (rows.isEmpty()) {
+    List<Row> missing = purchases(plan, SortLine::shortage);
+    List<Row> spares = purchases(plan, line -> line.toBuy() - line.shortage());
+    if (missing.isEmpty() && spares.isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is missing, and there are spares of everything."));
-      return;
     }
-    blocks.add(
-        new Block.Paragraph(
-            "Spares: one in ten and at least one or two of what is easily lost or burnt (common"
-                + " practice)."));
+    if (!missing.isEmpty()) {
+      blocks.add(purchaseTable("missing", missing));
+    }
+    if (!spares.isEmpty()) {
+      blocks.add(
+          new Block.Paragraph(
+              "Spares, if you like: one in ten and at least one or two of what is easily lost or"
+                  + " burnt (common practice)."));
+      blocks.add(purchaseTable("spares", spares));
+    }
+  }
+
+  private static List<Row> purchases(SortPlan plan, ToIntFunction<SortLine> pieces) {
+    return plan.lines().stream()
+        .filter(line -> pieces.applyAsInt(line) > 0)
+        .map(
+            line ->
+                Texts.row(
+                    String.valueOf(line.compartment().number()),
+                    StepWording.name(line.compartment().type()),
+                    String.valueOf(pieces.applyAsInt(line))))
+        .toList();
+  }
+
+  private static Table purchaseTable(String caption, List<Row> rows) {
     List<Column> columns =
         List.of(
             new Column("no.", Align.END, 1),
             new Column("part", Align.START, 6),
-            new Column("missing", Align.END, 1.4),
-            new Column("spares", Align.END, 1.4));
-    blocks.add(new Table("to buy", columns, rows));
+            new Column("pieces", Align.END, 1.4));
+    return new Table(caption, columns, rows);
   }
 
   private static void addLookAlikes(SortPlan plan, List<Block> blocks) {
