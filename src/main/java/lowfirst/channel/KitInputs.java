@@ -1,28 +1,18 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import lowfirst.board.Board;
 import lowfirst.board.Kit;
-import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
-import lowfirst.board.Unit;
-import lowfirst.board.UnitChannels;
-import lowfirst.channel.ChannelInputs.Switching;
-import lowfirst.quantity.Source;
 
 /**
  * The resolved numbers of every channel, rail and supply unit of a kit, with what channels do to
  * each other: the return they share, a fuse, a driver.
  */
 public final class KitInputs {
-  private static final String NO_OTHER_ON_FUSE = "no other channel on this fuse";
-
   private final List<ChannelInputs> channels;
   private final List<RailInputs> rails;
   private final List<SupplyInputs> supplies;
@@ -42,7 +32,7 @@ public final class KitInputs {
     List<RailInputs> rails = rails(kit, resolution, loadRails, alone);
     Map<String, RailInputs> byName = new HashMap<>();
     rails.forEach(rail -> byName.putIfAbsent(rail.rail().name(), rail));
-    Set<String> named = UnitChannels.unitNamedBoards(kit);
+    var shared = new SharedParts(kit, alone);
     List<ChannelInputs> joined = new ArrayList<>();
     for (ChannelInputs in : alone) {
       Optional<RailInputs> rail = loadRails.of(in.channel()).map(Rail::name).map(byName::get);
@@ -52,8 +42,7 @@ public final class KitInputs {
       Datum intoShort =
           rail.map(RailInputs::shortCircuit)
               .orElseGet(() -> Datum.missing(Term.SHORT_CIRCUIT, loadRails.missing(in.channel())));
-      joined.add(
-          in.with(lift, intoShort, othersOnFuse(kit, named, in, alone), othersOnStage(in, alone)));
+      joined.add(in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in)));
     }
     List<SupplyInputs> supplies =
         kit.supplies().stream().map(supply -> SupplyInputs.of(supply, kit, byName)).toList();
@@ -90,65 +79,6 @@ public final class KitInputs {
 
   private static boolean isOn(Optional<Rail> found, Rail rail) {
     return found.filter(known -> known.name().equals(rail.name())).isPresent();
-  }
-
-  /**
-   * What else the fuse carries. A board built n times has each fuse n times: channels that name
-   * their units share one only within a unit; of those that don't, only more on one designator than
-   * boards share it, and then the largest of them.
-   */
-  private static Datum othersOnFuse(
-      Kit kit, Set<String> named, ChannelInputs in, List<ChannelInputs> alone) {
-    OutputChannel own = in.channel();
-    if (own.fuse().isEmpty()) {
-      return summed(Term.OTHERS_ON_FUSE, List.of(), 0, NO_OTHER_ON_FUSE);
-    }
-    Optional<Unit> unit = UnitChannels.unitOf(kit, own);
-    List<ChannelInputs> others =
-        alone.stream()
-            .filter(other -> other != in)
-            .filter(other -> other.channel().board().equals(own.board()))
-            .filter(other -> other.channel().fuse().equals(own.fuse()))
-            .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit))
-            .toList();
-    int count =
-        named.contains(own.board()) ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
-    int sharing = (others.size() + 1 + count - 1) / count - 1;
-    return summed(Term.OTHERS_ON_FUSE, others, sharing, NO_OTHER_ON_FUSE);
-  }
-
-  private static Datum othersOnStage(ChannelInputs in, List<ChannelInputs> alone) {
-    if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
-      return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
-    }
-    List<ChannelInputs> others =
-        alone.stream()
-            .filter(other -> other != in && other.switching() == in.switching())
-            .filter(
-                other ->
-                    other.channel().driver().equals(in.channel().driver())
-                        && other.channel().mosfet().equals(in.channel().mosfet()))
-            .toList();
-    return summed(Term.OTHERS_ON_STAGE, others, others.size(), "no other channel on this driver");
-  }
-
-  private static Datum summed(Term term, List<ChannelInputs> others, int count, String none) {
-    if (count == 0) {
-      return Datum.of(term, 0, Source.kit("channels.csv: " + none));
-    }
-    double sum =
-        others.stream()
-            .sorted(Comparator.comparingDouble(ChannelInputs::loadAmps).reversed())
-            .limit(count)
-            .mapToDouble(ChannelInputs::loadAmps)
-            .sum();
-    if (Double.isNaN(sum)) {
-      return Datum.missing(term, "the current of every load that shares it: loads.csv");
-    }
-    boolean canPass = others.stream().allMatch(o -> o.datum(Term.LOAD_CURRENT).canPass());
-    String names =
-        others.stream().map(other -> other.channel().name()).sorted().toList().toString();
-    return Datum.of(term, sum, Source.computed("shared with " + names, canPass));
   }
 
   /** Every channel, in the order of {@code channels.csv}. */

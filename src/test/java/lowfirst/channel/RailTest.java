@@ -336,8 +336,40 @@ class RailTest {
     ChannelKit apart =
         two.with("drivers.2", one.row("drivers") + "; driver=second")
             .with("channels.2", "driver=second");
-    assertEquals(0, channel(apart, "out 1").high(Term.OTHERS_ON_STAGE));
+    ChannelKit listed = apart.with("bom.U1", "designators=U1, U2; quantity=2; part type=T-ARRAY");
+    assertEquals(0, channel(listed, "out 1").high(Term.OTHERS_ON_STAGE), "one package each");
+    ChannelKit pins = apart.with("bom.U1", "designators=U1; quantity=1; part type=t-array");
+    assertEquals(0.12 * WORST, channel(pins, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
+    assertEquals(0, channel(pins.built(2), "out 1").high(Term.OTHERS_ON_STAGE), "one a board");
+    assertEquals(
+        0.12 * WORST, channel(apart, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9, "none listed");
+    ChannelKit unnamed = apart.with("drivers", "part type=").with("drivers.2", "part type=");
+    assertEquals(0, channel(unnamed, "out 1").high(Term.OTHERS_ON_STAGE), "of no part type");
+    // three drivers on two packages: the larger of the others may be on the same
+    ChannelKit three =
+        listed
+            .with("drivers.3", one.row("drivers") + "; driver=third")
+            .with("loads.3", one.row("loads") + "; load=small; resistance=400 Ohm")
+            .with("channels.3", one.row("channels") + "; channel=out 3; driver=third; load=small");
+    assertEquals(0.12 * WORST, channel(three, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
+    assertEquals(0.12 * WORST, channel(three, "out 3").high(Term.OTHERS_ON_STAGE), 1e-9);
     assertEquals(0, channel(THREE, "out 1").high(Term.OTHERS_ON_STAGE), "one MOSFET, one load");
+  }
+
+  /** An array that stands where a MOSFET would: its designator tells it, not the pins' names. */
+  @Test
+  void an_array_with_a_designator_is_one_package_whatever_drives_its_inputs() {
+    ChannelKit one =
+        ChannelKit.typical()
+            .with("bom.Q1", "part type=ULN2803A; description=Darlington array")
+            .with("loads", "resistance=200 Ohm");
+    ChannelKit two =
+        one.with("drivers.2", one.row("drivers") + "; driver=pin 2")
+            .with("channels.2", one.row("channels") + "; channel=out 2; driver=pin 2");
+    assertEquals(0.12 * WORST, channel(two, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
+    assertEquals(0, channel(two.built(2), "out 1").high(Term.OTHERS_ON_STAGE), "one a board");
+    ChannelKit other = two.with("channels.2", "board=other");
+    assertEquals(0, channel(other, "out 1").high(Term.OTHERS_ON_STAGE));
   }
 
   @Test

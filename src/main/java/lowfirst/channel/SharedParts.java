@@ -1,0 +1,148 @@
+package lowfirst.channel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import lowfirst.board.Board;
+import lowfirst.board.Designator;
+import lowfirst.board.Driver;
+import lowfirst.board.Item;
+import lowfirst.board.Kit;
+import lowfirst.board.OutputChannel;
+import lowfirst.board.Unit;
+import lowfirst.board.UnitChannels;
+import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.part.PartType;
+import lowfirst.quantity.Source;
+
+/** What else flows through a part that a channel has in common with others: a fuse, an array. */
+final class SharedParts {
+  private final Kit kit;
+  private final List<ChannelInputs> alone;
+  private final Set<String> unitNamed;
+
+  /**
+   * The shared parts of a kit.
+   *
+   * @param alone every channel, resolved by itself
+   */
+  SharedParts(Kit kit, List<ChannelInputs> alone) {
+    this.kit = kit;
+    this.alone = List.copyOf(alone);
+    this.unitNamed = UnitChannels.unitNamedBoards(kit);
+  }
+
+  /** What else the fuse carries. */
+  Datum onFuse(ChannelInputs in) {
+    return onDesignator(
+        Term.OTHERS_ON_FUSE, in, OutputChannel::fuse, "no other channel on this fuse");
+  }
+
+  /**
+   * What else heats the package that carries the load. An array that stands as a channel's MOSFET
+   * is told by its designator; one that is a driver by the driver's name. Drivers of other names
+   * with the same part type are others of it only as far as the BOMs list so many.
+   */
+  Datum onStage(ChannelInputs in) {
+    if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
+      return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
+    }
+    String none = "no other channel on this driver";
+    if (in.channel().mosfet().isPresent()) {
+      return onDesignator(Term.OTHERS_ON_STAGE, in, OutputChannel::mosfet, none);
+    }
+    List<ChannelInputs> others = new ArrayList<>();
+    var elsewhere = new LinkedHashMap<String, List<ChannelInputs>>();
+    String type = partType(in);
+    for (ChannelInputs other : alone) {
+      boolean alike =
+          other != in && other.switching() == in.switching() && other.channel().mosfet().isEmpty();
+      if (alike && other.channel().driver().equals(in.channel().driver())) {
+        others.add(other);
+      } else if (alike && !type.isEmpty() && partType(other).equalsIgnoreCase(type)) {
+        elsewhere.computeIfAbsent(other.channel().driver(), first -> new ArrayList<>()).add(other);
+      }
+    }
+    int packages = Math.max(1, packages(type));
+    int drivers = elsewhere.size() + 1;
+    elsewhere.values().stream()
+        .sorted(Comparator.comparingDouble(SharedParts::amperes).reversed())
+        .limit((drivers + packages - 1) / packages - 1)
+        .forEach(others::addAll);
+    return summed(Term.OTHERS_ON_STAGE, others, others.size(), none);
+  }
+
+  private String partType(ChannelInputs in) {
+    return kit.driver(in.channel().driver()).map(Driver::partType).orElse("").strip();
+  }
+
+  /** How many of a part type the BOMs list, on every board that is built. */
+  private int packages(String type) {
+    int packages = 0;
+    for (Board board : kit.boards()) {
+      for (Item item : board.items()) {
+        PartType listed = item.partType();
+        boolean same =
+            listed.typeNumber().strip().equalsIgnoreCase(type)
+                || listed.text().strip().equalsIgnoreCase(type);
+        packages += same && item.isFitted() ? item.designators().size() * board.count() : 0;
+      }
+    }
+    return packages;
+  }
+
+  /**
+   * A board built n times has each part n times: channels that name their units share one only
+   * within a unit; of those that don't, only more on one designator than boards share it, and then
+   * the largest of them.
+   */
+  private Datum onDesignator(
+      Term term,
+      ChannelInputs in,
+      Function<OutputChannel, Optional<Designator>> part,
+      String none) {
+    OutputChannel own = in.channel();
+    if (part.apply(own).isEmpty()) {
+      return summed(term, List.of(), 0, none);
+    }
+    Optional<Unit> unit = UnitChannels.unitOf(kit, own);
+    List<ChannelInputs> others =
+        alone.stream()
+            .filter(other -> other != in)
+            .filter(other -> other.channel().board().equals(own.board()))
+            .filter(other -> part.apply(other.channel()).equals(part.apply(own)))
+            .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit))
+            .toList();
+    int count =
+        unitNamed.contains(own.board()) ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
+    int sharing = (others.size() + 1 + count - 1) / count - 1;
+    return summed(term, others, sharing, none);
+  }
+
+  private static double amperes(List<ChannelInputs> channels) {
+    return channels.stream().mapToDouble(ChannelInputs::loadAmps).sum();
+  }
+
+  private static Datum summed(Term term, List<ChannelInputs> others, int count, String none) {
+    if (count == 0) {
+      return Datum.of(term, 0, Source.kit("channels.csv: " + none));
+    }
+    double sum =
+        others.stream()
+            .sorted(Comparator.comparingDouble(ChannelInputs::loadAmps).reversed())
+            .limit(count)
+            .mapToDouble(ChannelInputs::loadAmps)
+            .sum();
+    if (Double.isNaN(sum)) {
+      return Datum.missing(term, "the current of every load that shares it: loads.csv");
+    }
+    boolean canPass = others.stream().allMatch(o -> o.datum(Term.LOAD_CURRENT).canPass());
+    String names =
+        others.stream().map(other -> other.channel().name()).sorted().toList().toString();
+    return Datum.of(term, sum, Source.computed("shared with " + names, canPass));
+  }
+}
