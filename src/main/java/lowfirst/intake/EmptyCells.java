@@ -42,35 +42,35 @@ record EmptyCells(Row row, int first, int last) {
         || width - row.size() > MOST) {
       return Optional.empty();
     }
-    var ways = new ArrayList<List<String>>();
-    fill(row.cells(), width, 1, ways);
-    ways.removeIf(cells -> !fits(header, new Row(row.line(), cells)));
-    if (ways.stream().map(cells -> telling(header, cells)).distinct().count() != 1) {
+    var ways = new ArrayList<Row>();
+    fill(row, width, 1, ways);
+    ways.removeIf(way -> !fits(header, way));
+    if (ways.stream().map(way -> telling(header, way)).distinct().count() != 1) {
       return Optional.empty();
     }
-    List<String> taken = ways.get(ways.size() - 1);
+    Row taken = ways.get(ways.size() - 1);
     return Optional.of(
-        new EmptyCells(new Row(row.line(), taken), ways.get(0).indexOf(""), taken.indexOf("")));
+        new EmptyCells(taken, ways.get(0).cells().indexOf(""), taken.cells().indexOf("")));
   }
 
   /** All ways to put in empty cells, those further left first; the first cell is never empty. */
-  private static void fill(List<String> cells, int width, int from, List<List<String>> ways) {
-    if (cells.size() == width) {
-      ways.add(cells);
+  private static void fill(Row row, int width, int from, List<Row> ways) {
+    if (row.size() == width) {
+      ways.add(row);
       return;
     }
-    for (int at = from; at <= cells.size(); at++) {
-      var more = new ArrayList<>(cells);
+    for (int at = from; at <= row.size(); at++) {
+      var more = new ArrayList<>(row.cells());
       more.add(at, "");
-      fill(more, width, at + 1, ways);
+      fill(new Row(row.line(), more), width, at + 1, ways);
     }
   }
 
   /** What the cells would tell of the part; they must not do so in two ways. */
-  private static List<String> telling(Header header, List<String> cells) {
+  private static List<String> telling(Header header, Row way) {
     return header.uses().stream()
         .filter(use -> TELLING.contains(use.column()))
-        .map(use -> cells.get(use.cell()))
+        .map(use -> way.cell(use.cell()))
         .toList();
   }
 
