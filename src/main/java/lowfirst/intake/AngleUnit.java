@@ -10,7 +10,11 @@ enum AngleUnit {
   TENTH(10, "divided by 10"),
   HUNDREDTH(100, "divided by 100"),
   THOUSANDTH(1000, "divided by 1000"),
-  RADIAN(Math.PI / 180, "read as radians");
+  RADIAN(Math.PI / 180, "read as radians"),
+  QUARTER(1.0 / 90, "read as quarter turns");
+
+  /** A fourth quarter turn is none. */
+  private static final int MOST_QUARTERS = 3;
 
   /** No export turns a part more than twice. */
   private static final double MOST_DEGREES = 720;
@@ -41,6 +45,7 @@ enum AngleUnit {
     private double widest;
     private TableRow widestRow;
     private boolean areRadians = true;
+    private boolean areQuarters = true;
 
     void see(TableRow row, double number) {
       double size = Math.abs(number);
@@ -48,6 +53,7 @@ enum AngleUnit {
         widest = size;
         widestRow = row;
       }
+      areQuarters = areQuarters && size <= MOST_QUARTERS && size == Math.rint(size);
       areRadians = areRadians && size <= MOST_RADIANS && mayBeRadian(size);
     }
 
@@ -61,6 +67,9 @@ enum AngleUnit {
         return widest <= 3600
             ? TENTH
             : widest <= 36_000 ? HUNDREDTH : widest <= 360_000 ? THOUSANDTH : DEGREE;
+      }
+      if (areQuarters && widest > 0) {
+        return QUARTER;
       }
       return areRadians && widest > 0 ? RADIAN : DEGREE;
     }

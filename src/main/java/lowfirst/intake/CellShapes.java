@@ -59,6 +59,17 @@ final class CellShapes {
     return share(rows, cell, text -> !Cells.isNone(text) && mayName(text));
   }
 
+  /** The share of the filled cells whose first designator has the letters of a kind of part. */
+  static double knownShare(List<Row> rows, int cell) {
+    return share(
+        rows,
+        cell,
+        text ->
+            DesignatorList.parse(text).designators().stream()
+                .limit(1)
+                .anyMatch(first -> PartKindWords.byLetters(first.prefix()).isPresent()));
+  }
+
   /** No number of a row, no type number such as BC547 or 1N4148, no words as of prose. */
   static boolean mayName(String text) {
     DesignatorList list = DesignatorList.parse(text);
@@ -128,7 +139,7 @@ final class CellShapes {
   /** Whether a column of whole numbers counts something, and does not just number the rows. */
   static boolean areQuantities(List<Row> rows, int cell) {
     List<String> cells =
-        rows.stream().map(row -> row.cell(cell)).filter(t -> !t.isEmpty()).toList();
+        rows.stream().map(row -> row.cell(cell)).filter(t -> WHOLE.matcher(t).matches()).toList();
     if (cells.isEmpty() || wholeShare(rows, cell) < 0.7) {
       return false;
     }

@@ -72,6 +72,7 @@ record Cut(
         boolean alike = cut.header().index() >= 0 == rival.header().index() >= 0;
         boolean asGood =
             rival.header().isComplete(kind)
+                && (rival.header().isHeaded(kind) || !cut.header().isHeaded(kind))
                 && rival.header().uses().size() >= cut.header().uses().size()
                 && rival.evenness() > 0.9
                 && cut.evenness() > 0.9;

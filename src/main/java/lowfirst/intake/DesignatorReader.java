@@ -71,13 +71,17 @@ final class DesignatorReader {
   private int empties;
   private boolean endsEmpty;
 
-  private DesignatorReader() {}
+  private final String cell;
+
+  private DesignatorReader(String cell) {
+    this.cell = cell;
+  }
 
   /** What the cell lists; never throws. */
   static DesignatorList read(String written) {
     Optional<StatedCount> count = StatedCount.in(written);
     String cell = count.isPresent() ? count.get().designators() : written;
-    var reader = new DesignatorReader();
+    var reader = new DesignatorReader(cell);
     if (SharedLetters.isCell(cell)) {
       reader.words(cell);
     } else {
@@ -206,7 +210,9 @@ final class DesignatorReader {
     }
     DesignatorRange range = found.get();
     String base = range.letters() + range.first() + "-";
-    boolean pins = !designators.isEmpty() && lastText().startsWith(base);
+    // LM358-1, LM358-2: no range runs so far down, least of all twice.
+    boolean twice = range.isSlip() && cell.indexOf(base) < cell.lastIndexOf(base);
+    boolean pins = twice || !designators.isEmpty() && lastText().startsWith(base);
     if (!range.repeatsLetters()
         && (pins || range.last() == range.first() && word.startsWith(base))) {
       // J1-1, J1-2: places of one part.

@@ -22,8 +22,8 @@ final class FileRoles {
           "swaps");
   private static final Set<String> TABLES =
       Set.of(
-          "csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xlsx", "xlsm", "asc", "bom", "lst",
-          "dat");
+          "csv", "tsv", "txt", "tab", "pos", "xy", "xyr", "xyrs", "mnt", "mnb", "pnp", "cpl",
+          "xlsx", "xlsm", "asc", "bom", "lst", "dat");
   private static final Set<String> FORMS =
       Set.of(
           "xls",
@@ -42,7 +42,9 @@ final class FileRoles {
           "org");
   private static final Set<String> NOTES = Set.of("md", "markdown", "org");
   private static final Pattern BOM_NAME =
-      Pattern.compile("bom|bill|material|parts|stueckliste|stückliste|nomenclat|components|lista");
+      Pattern.compile(
+          "bom|bill|material|part|stueckliste|stückliste|nomenclat|components|lista|teileliste|distinta"
+              + "|elenco|componentes|kusovnik|wykaz|清单|部品|спецификац|перечень");
   private static final Pattern PLACEMENT_NAME =
       Pattern.compile(
           "place|pos(ition)?s?([^a-z]|$)|pick|centroid|([^a-z]|^)(xy|cpl|pnp|mnt)([^a-z]|$)|coord");
@@ -98,6 +100,14 @@ final class FileRoles {
             path ->
                 FORMS.contains(path.substring(path.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT)))
         .filter(path -> isNamed(path.substring(path.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT)))
+        .toList();
+  }
+
+  /** Tables that are none of the kit's own, and may be anything. */
+  List<String> unknownTables() {
+    return files.contents().keySet().stream()
+        .filter(path -> path.indexOf('/') == path.lastIndexOf('/'))
+        .filter(path -> isTableIn(path.substring(0, path.lastIndexOf('/') + 1), path))
         .toList();
   }
 

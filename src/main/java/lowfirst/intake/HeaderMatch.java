@@ -226,9 +226,29 @@ final class HeaderMatch {
       return;
     }
     int best = cellOfDesignators();
-    if (best >= 0) {
+    Optional<Header.Use> text = kind == TableKind.BOM ? textOfDesignators(best) : Optional.empty();
+    if (text.isPresent()) {
+      Column column = text.get().column();
+      uses.remove(text.get());
+      uses.add(new Header.Use(designators, text.get().cell(), Header.Basis.CELLS));
+      int other = best(column, 0, HeaderWords.WEAK);
+      if (other >= 0) {
+        use(column, other, Header.Basis.HEADER);
+      }
+    } else if (best >= 0) {
       use(designators, best, Header.Basis.CELLS);
     }
+  }
+
+  /** Designators under a word for part numbers or such, surer ones than in the free column. */
+  private Optional<Header.Use> textOfDesignators(int free) {
+    double least = free < 0 ? NEARLY_ALL : CellShapes.knownShare(below, free) + CLEARLY;
+    return uses.stream()
+        .filter(use -> TEXTS.contains(use.column()) && use.basis() == Header.Basis.HEADER)
+        .filter(use -> CellShapes.filledShare(below, use.cell()) > NEARLY_ALL)
+        .filter(use -> CellShapes.designatorShare(below, use.cell()) > NEARLY_ALL)
+        .filter(use -> CellShapes.knownShare(below, use.cell()) > least)
+        .findFirst();
   }
 
   /** The free column that holds designators nearly everywhere; -1 without one. */

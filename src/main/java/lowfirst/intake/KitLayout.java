@@ -88,6 +88,18 @@ final class KitLayout {
               Place.ofFile(unread.get(0)),
               "this is named like a table of parts, but holds none in a form that is read",
               "open it with the program it is for, and save the table as .csv or .xlsx"));
+    } else if (boards.isEmpty() && !roles.unknownTables().isEmpty()) {
+      List<String> tables = roles.unknownTables();
+      problems.add(
+          new Problem(
+              Kind.FILE_MISSING,
+              Place.ofFile(tables.get(0)),
+              tables.size() == 1
+                  ? "neither the name nor a header tells whether this is a BOM or a placement list"
+                  : "neither names nor headers tell which of "
+                      + String.join(", ", tables.subList(0, Math.min(5, tables.size())))
+                      + " is the BOM or the placement list",
+              "name the BOM bom.csv and the placement list placements.csv"));
     } else if (boards.isEmpty()) {
       problems.add(
           new Problem(

@@ -11,6 +11,9 @@ final class PipeTable {
   private static final Pattern LINE_BREAK = Pattern.compile("(?i)<br ?/?>");
   private static final Pattern MARK = Pattern.compile("\\*\\*|`");
 
+  private static final Pattern LEADING = Pattern.compile("(?m)^\\|");
+  private static final Pattern TAG = Pattern.compile("</?[a-zA-Z][^<>|\\n\\r]*>");
+
   /** A sign that is not meant as a mark. */
   private static final Pattern ESCAPE = Pattern.compile("\\\\([-_.+*#!~<>()\\[\\]{}])");
 
@@ -48,11 +51,26 @@ final class PipeTable {
 
   /** The text without marks that stand for the look of words; itself when it has none. */
   static String plain(String written) {
-    String text = written.indexOf('<') < 0 ? written : LINE_BREAK.matcher(written).replaceAll(" ");
+    String broken =
+        written.indexOf('<') < 0 ? written : LINE_BREAK.matcher(written).replaceAll(" ");
+    String text = onlyLead(broken) ? LEADING.matcher(broken).replaceAll(" ") : broken;
     if (text.indexOf('|') < 0 || !isIn(text)) {
       return text;
     }
     String words = LINK.matcher(text.replace("\\|", "\u00a6")).replaceAll("$1");
-    return ESCAPE.matcher(MARK.matcher(words).replaceAll("")).replaceAll("$1");
+    String plain = MARK.matcher(TAG.matcher(words).replaceAll("")).replaceAll("");
+    return ESCAPE.matcher(plain).replaceAll("$1");
+  }
+
+  /** Whether bars only begin lines, several of them, and part nothing. */
+  private static boolean onlyLead(String text) {
+    int leading = 0;
+    for (int at = text.indexOf('|'); at >= 0; at = text.indexOf('|', at + 1)) {
+      if (at > 0 && !isLineEnd(text.charAt(at - 1))) {
+        return false;
+      }
+      leading++;
+    }
+    return leading > 2;
   }
 }

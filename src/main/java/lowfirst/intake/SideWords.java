@@ -277,7 +277,9 @@ final class SideWords {
   /** The side that a file's name states for all its rows. */
   static Optional<Side> inFileName(String file) {
     String name = file.substring(file.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-    boolean bottom = name.matches(".*(^|[^a-z])(bottom|bot|back|unten)([^a-z]|$).*");
+    boolean bottom =
+        name.matches(
+            ".*(^|[^a-z])(bottom|bot|back|unten|unterseite|rückseite|rueckseite|lötseite|loetseite|dessous|mnb)([^a-z]|$).*");
     return bottom ? Optional.of(Side.BOTTOM) : Optional.empty();
   }
 }

@@ -12,7 +12,7 @@ final class SignRows {
   private static final String RARE = "^~!§¦";
 
   /** Signs that may stand in a cell, and part cells only with a blank on either side. */
-  private static final String SPACED = "/:*>\\";
+  private static final String SPACED = "/:*>\\-–";
 
   /** May stand in a cell, unless it parts all lines alike. */
   private static final Pattern COLON = Pattern.compile(":");

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.board.Board;
+import lowfirst.board.Placement;
+import lowfirst.board.Side;
 import lowfirst.problem.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +44,25 @@ class KitLayoutTest {
     KitReading reading = KitTables.read("readme.md", "nothing");
     assertEquals(List.of(), shown(reading));
     assertEquals(1, count(reading, Kind.FILE_MISSING));
+  }
+
+  @Test
+  void a_table_that_tells_nothing_is_named_when_no_other_is_there() {
+    KitReading reading = KitTables.read("stuff.csv", "a,b\nred,blue\n", "more.txt", "red\n");
+    assertEquals(
+        List.of(
+            "more.txt: neither names nor headers tell which of more.txt, stuff.csv is the BOM or"
+                + " the placement list; name the BOM bom.csv and the placement list placements.csv"),
+        KitTables.problems(reading));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"board.mnt, TOP", "board.mnb, BOTTOM", "unterseite.csv, BOTTOM", "xy-top.csv, TOP"})
+  void the_name_of_a_placement_list_may_tell_its_side(String name, Side side) {
+    KitReading reading = KitTables.read(name, PLACED, "bom.csv", TWO);
+    assertEquals(
+        List.of(side, side),
+        reading.kit().boards().get(0).placements().stream().map(Placement::side).toList());
   }
 
   @Test

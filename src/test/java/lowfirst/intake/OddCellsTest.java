@@ -744,7 +744,7 @@ class OddCellsTest {
     "0.785398, 4.712389, 6.283185, 45 270 0, 1",
     "0.5236, -0.2618, 1.0472, 30 345 60, 1",
     "1.5708, 90, 0, 2 90 0, 0",
-    "1, 2, 3, 1 2 3, 0",
+    "1, 2, 7, 1 2 7, 0",
     "0, 0, 0, 0 0 0, 0"
   })
   void angles_in_radians_are_read_and_said(
@@ -759,6 +759,23 @@ class OddCellsTest {
         said,
         messages(reading, Kind.COLUMN_GUESSED).stream()
             .filter(message -> message.endsWith("so all were read as radians"))
+            .count());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 1, 3, 0 90 270, 1", "2, 2, 0, 180 180 0, 1", "0, 3, 45, 0 3 45, 0"})
+  void small_whole_angles_alone_are_quarter_turns_and_that_is_said(
+      String one, String two, String three, String degrees, int said) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X mm,Y mm,Rot\nR1,10,20,%s\nR2,50,10,%s\nC1,30,10,%s\n"
+                .formatted(one, two, three));
+    assertEquals(degrees, angles(reading));
+    assertEquals(
+        said,
+        messages(reading, Kind.COLUMN_GUESSED).stream()
+            .filter(message -> message.endsWith("so all were read as quarter turns"))
             .count());
   }
 

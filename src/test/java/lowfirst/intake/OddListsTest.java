@@ -111,6 +111,80 @@ class OddListsTest {
   }
 
   @Test
+  void dashes_between_blanks_part_cells_where_they_stand_in_the_header_too() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Bands - Location - Value\nred red brown - R2, R3 - 220 ohm\n"
+                + "brown black red - R1 - 1k\nblack - R4, R5 - 0 ohm link\n");
+    assertEquals("[2 [R2, R3] 220 ohm, 1 [R1] 1k, 2 [R4, R5] 0 ohm link]", shown(reading));
+  }
+
+  @Test
+  void bars_that_only_begin_lines_part_nothing() {
+    KitReading reading = bom("bom.lst", "| C1       100n\n| R1       10k\n| U1       ZX358\n");
+    assertEquals("[1 [C1] 100n, 1 [R1] 10k, 1 [U1] ZX358]", shown(reading));
+  }
+
+  @Test
+  void designators_under_a_word_for_part_numbers_are_such_and_the_other_headers_count() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Part Number,Description,Qty,MPN\nR1,10k resistor,4,RA10\nC1,100n capacitor,2,CA22\n"
+                + "U1,timer,1,ZX555\n");
+    assertEquals(
+        "4 [R1] RA10, 2 [C1] CA22, 1 [U1] ZX555",
+        String.join(
+            ", ",
+            items(reading).stream()
+                .map(
+                    item ->
+                        item.quantity()
+                            + " "
+                            + item.designators()
+                            + " "
+                            + item.partType().typeNumber())
+                .toList()));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "no usual header for designators"));
+  }
+
+  @Test
+  void type_numbers_under_a_word_for_part_numbers_stay_such() {
+    KitReading reading =
+        bom("bom.csv", "Part Number,Description,Qty\nBC547,transistor,4\nBC557,transistor,2\n");
+    assertEquals("[]", shown(reading));
+  }
+
+  @Test
+  void numbers_of_rows_above_a_total_count_nothing() {
+    KitReading reading =
+        bom(
+            "placements.txt",
+            "Nr Name X(mm) Y(mm) Angle Side\n1 R1 12 23 90 TOP\n2 C1 13 23 0 BOT\n3 U1 1 3 0 TOP\n"
+                + "Total: 3 components\n");
+    assertEquals(List.of(), items(reading));
+    assertEquals(3, reading.kit().boards().get(0).placements().size());
+  }
+
+  @Test
+  void a_unit_behind_a_comma_in_the_header_leaves_no_doubt_about_semicolons() {
+    KitReading reading =
+        bom("placements.csv", "Ref;X, mm;Y, mm;Rot;Side\nR1;12,5;23,0;90;T\nC1;14,5;3,0;0;B\n");
+    assertEquals("R1 12.5 23.0 90.0 TOP", placed(reading, 0));
+    assertEquals(List.of(), of(reading, Kind.COLUMN_AMBIGUOUS));
+  }
+
+  @Test
+  void tags_in_a_table_of_notes_are_no_words() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "|Ref|Value|Description|\n|--|--|--|\n|D1|ZX17|<span style=\"x\">ring up</span>|\n");
+    assertEquals("ring up", items(reading).get(0).description());
+  }
+
+  @Test
   void notes_that_are_named_like_a_list_of_parts_and_list_them_line_by_line_are_read() {
     String text = "# Parts\n\n- [ ] R1: 33k\n- [ ] R2, R3: 10k\n- [x] C1: 100n\n\nSolder slowly.\n";
     assertEquals("[1 [R1] 33k, 2 [R2, R3] 10k, 1 [C1] 100n]", shown(bom("parts.md", text)));
