@@ -185,6 +185,12 @@ record Cut(
   }
 
   private static Cut likeliest(TableKind kind, String file, String text, ColumnMap map) {
+    if (kind.isExported() && PipeTable.isIn(text)) {
+      Cut bars = by(Separator.BAR, kind, file, text, map);
+      if (!bars.partsHeaderAlone()) {
+        return bars;
+      }
+    }
     Optional<Cut> best = Optional.empty();
     double most = 0;
     // Columns of blanks are tried only where no character parts the cells.

@@ -21,6 +21,9 @@ final class HeaderMatch {
 
   private static final double NEARLY_ALL = 0.9;
 
+  /** Share of rows that name a part, without which a column names none. */
+  private static final double LEAST = 0.3;
+
   /** Share of cells that may name a part, below which a likely header heads no designators. */
   private static final double FEW = 0.2;
 
@@ -53,7 +56,9 @@ final class HeaderMatch {
    * @param told what the user says of columns: a header or number each
    */
   static Header at(TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
-    List<Row> below = rows.subList(index + 1, Math.min(rows.size(), index + 200));
+    boolean ruled = index + 1 < rows.size() && CellShapes.isDrawn(rows.get(index + 1));
+    int first = index + (ruled ? 2 : 1);
+    List<Row> below = rows.subList(first, Math.min(rows.size(), first + 200));
     var match = new HeaderMatch(kind, told, names(kind, rows, index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
@@ -205,12 +210,21 @@ final class HeaderMatch {
       boolean names = fits && column == kind.required().get(0) && kind.isExported();
       boolean numbers = names && CellShapes.numberShare(below, cell) == 1;
       boolean nameless = names && kind == TableKind.BOM && !below.isEmpty() && namesFew(cell);
-      if ((numbers || nameless && sure() > 0) && cellOfDesignators() >= 0) {
+      boolean other = names && (numbers || nameless && sure() > 0 || areKnownElsewhere(cell));
+      if (other && cellOfDesignators() >= 0) {
         use(column, cellOfDesignators(), Header.Basis.CELLS);
       } else if (fits && !nameless) {
         use(column, cell, Header.Basis.LIKELY_HEADER);
       }
     }
+  }
+
+  /** Whether another column of a BOM has names of parts that are clearly surer. */
+  private boolean areKnownElsewhere(int cell) {
+    int other = kind == TableKind.BOM ? cellOfDesignators() : -1;
+    return other >= 0
+        && other != cell
+        && CellShapes.knownShare(below, other) > CellShapes.knownShare(below, cell) + CLEARLY;
   }
 
   /** What to buy, under a word that may as well head designators: part, item. */
@@ -262,12 +276,20 @@ final class HeaderMatch {
               && !CellShapes.isDesignators(names.get(cell))
               && !(kind == TableKind.BOM && namesFew(cell));
       double share = mayHead ? CellShapes.designatorShare(below, cell) : 0;
-      if (share > most && CellShapes.filledShare(below, cell) > MOSTLY) {
+      if (share > most && isFilled(cell)) {
         best = cell;
         most = share;
       }
     }
     return best;
+  }
+
+  /**
+   * Parts that have no place on the board leave such a column empty; the others have known names.
+   */
+  private boolean isFilled(int cell) {
+    double filled = CellShapes.filledShare(below, cell);
+    return filled > MOSTLY || (filled > LEAST && CellShapes.knownShare(below, cell) > MOSTLY);
   }
 
   /** The only column whose cells say whether parts are fitted, whatever stands over it. */

@@ -23,6 +23,10 @@ final class PartTypeReader {
   private static final Pattern GROUPED =
       Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}\\.\\d{3}(?![\\d.])");
 
+  /** 22 [kΩ]. */
+  private static final Pattern BRACKETED_UNIT =
+      Pattern.compile("(?<=\\d)\\s*\\[\\s*(\\p{L}{1,4}|[kM]?[Ωµμ]\\p{L}?)\\s*]");
+
   /** The number of a sheet of the drawing before a designator: 2.R1. */
   private static final Pattern IN_SHEET = Pattern.compile("\\d{1,3}[._:-]?([A-Z]{1,4})\\d{1,5}");
 
@@ -137,6 +141,9 @@ final class PartTypeReader {
     String text = row.text(column);
     if (Cells.isNone(text)) {
       return "";
+    }
+    if (column == Column.VALUE && text.indexOf('[') > 0) {
+      return BRACKETED_UNIT.matcher(text).replaceAll("$1");
     }
     return column == Column.POWER || column == Column.TOLERANCE
         ? RatingCells.withUnit(text, row.headerOf(column))

@@ -11,6 +11,12 @@ final class PipeTable {
   private static final Pattern LINE_BREAK = Pattern.compile("(?i)<br ?/?>");
   private static final Pattern MARK = Pattern.compile("\\*\\*|`");
 
+  private static final Pattern BETWEEN_BARS =
+      Pattern.compile("(?m)^\\|[^|\\n\\r]+\\|[^\\n\\r]*\\|\\s*$");
+
+  /** Fewer lines between bars are no table. */
+  private static final int FEWEST = 3;
+
   private static final Pattern LEADING = Pattern.compile("(?m)^\\|");
   private static final Pattern TAG = Pattern.compile("</?[a-zA-Z][^<>|\\n\\r]*>");
 
@@ -19,8 +25,13 @@ final class PipeTable {
 
   private PipeTable() {}
 
-  /** Whether a line of the text is the rule of such a table. */
+  /** Whether a line of the text is the rule of such a table, or several stand between bars. */
   static boolean isIn(String text) {
+    return text.indexOf('|') >= 0
+        && (hasRule(text) || BETWEEN_BARS.matcher(text).results().limit(FEWEST).count() == FEWEST);
+  }
+
+  private static boolean hasRule(String text) {
     for (int at = text.indexOf('|'); at >= 0; at = text.indexOf('|', at)) {
       int start = at;
       while (start > 0 && isOfRule(text.charAt(start - 1))) {

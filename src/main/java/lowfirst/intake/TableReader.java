@@ -341,6 +341,7 @@ final class TableReader {
     Row row = all.get(index);
     boolean heads =
         cut.separator() == Separator.BAR
+            && (!rows.isEmpty() || cut.header().index() >= 0)
             && index > 0
             && index + 1 < all.size()
             && Comments.isRule(all.get(index + 1))

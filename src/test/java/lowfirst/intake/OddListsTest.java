@@ -184,6 +184,55 @@ class OddListsTest {
     assertEquals("ring up", items(reading).get(0).description());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "|Component|Quantity|Price|\n|--|--|--|\n|**Key switches**|64|$1|\n|**Diodes (small)**|64|$2|\n",
+        "|Part|Description|Quantity|\n|-|-|-|\n|ZX48 small diode|one a key|42|\n|Caps of a row|keys|4|\n||Wires||\n|Ply 5 mm|base|1|\n",
+      })
+  void a_table_of_notes_that_names_no_parts_is_not_cut_at_its_blanks_instead(String table) {
+    KitReading reading = bom("bom.md", "# Parts\n\n" + table);
+    assertEquals("[]", shown(reading));
+    assertEquals(1, of(reading, Kind.HEADER_NOT_FOUND).size(), reading.problems().toString());
+    assertEquals(List.of(), of(reading, Kind.CELL_UNREADABLE));
+  }
+
+  @Test
+  void lines_between_bars_are_a_table_of_notes_without_a_rule_too() {
+    KitReading reading =
+        bom("bom.md", "# Parts\n\n| Ref | Qty |\n| R1, R2 | 2 |\n| C1 | 1 |\n| D1 | 1 |\n");
+    assertEquals("[2 [R1, R2] , 1 [C1] , 1 [D1] ]", shown(reading));
+  }
+
+  @Test
+  void designators_that_only_half_of_the_lines_have_are_found_below_an_unknown_word() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "|**Name**|**Mark**|**Case**|**Amount**|\n|:-:|:-:|:-:|:-:|\n|40P header||-|2|\n"
+                + "|5V relay||-|1|\n|Switch||-|12|\n|PNP||SOT23|5|\n|Resistor|R1 - R3|0207|3|\n"
+                + "|Resistor|R4|0207|1|\n|LED|LED1|5mm|1|\n");
+    assertEquals(
+        "2 [], 1 [], 12 [], 5 [], 3 [R1, R2, R3], 1 [R4], 1 [LED1]",
+        String.join(
+            ", ",
+            items(reading).stream()
+                .map(item -> item.quantity() + " " + item.designators())
+                .toList()));
+  }
+
+  @Test
+  void a_unit_in_square_brackets_is_one() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1,22 [kΩ]\nC1,33 [pF]\nY1,16[MHz]\n");
+    assertEquals(
+        "22 kΩ 33 pF 16 MHz",
+        String.join(
+            " ",
+            items(reading).stream()
+                .map(item -> item.partType().value().orElseThrow().toString())
+                .toList()));
+  }
+
   @Test
   void notes_that_are_named_like_a_list_of_parts_and_list_them_line_by_line_are_read() {
     String text = "# Parts\n\n- [ ] R1: 33k\n- [ ] R2, R3: 10k\n- [x] C1: 100n\n\nSolder slowly.\n";
