@@ -52,8 +52,7 @@ record Frame(Bench bench, Optional<Pairing> pairing) {
         inside ? bench.kit().settings().title() : "Bench",
         now.sequence(),
         People.of(request),
-        inside ? said(request, now.progress()) : "",
-        request.path());
+        inside ? said(request, now.progress()) : "");
   }
 
   /** What was just done, worded from the record and never from the address. */

@@ -74,7 +74,6 @@ final class StepScreens {
         step.number(),
         last,
         task(),
-        ProgressWords.verb(round),
         step.why(),
         hand,
         StepMap.of(kit, progress, step, round, view, places()),
@@ -121,7 +120,6 @@ final class StepScreens {
         kit.board(step.board()).flatMap(board -> board.outlineOf(step.designators().get(0)));
     return new Hand(
         SvgWriter.write(PartPicture.of(step.partType(), outline), "What it looks like"),
-        StepWording.name(step.partType()),
         StepWording.marking(step),
         StepWording.swapped(kit, step).isEmpty()
             ? perUnit
@@ -207,9 +205,7 @@ final class StepScreens {
         };
     return new BatchLine(
         "Batch " + batch.number() + ": " + there + " of " + tally.total() + " " + round.words(),
-        flip,
-        there,
-        tally.total());
+        flip);
   }
 
   private List<UnitChip> unitChips() {

@@ -35,17 +35,6 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
   }
 
   /**
-   * The worst verdict of those checks that depend on the part which carries the load current:
-   * enough, and several times faster, when substitutes for it are tried by the thousand in a
-   * channel whose other checks are known. The whole finding is the worse of the two.
-   */
-  public static Verdict ofSwitchAlone(ChannelInputs in) {
-    var checks = new ArrayList<Check>(16);
-    switchInto(in, checks);
-    return Verdict.worstOf(checks);
-  }
-
-  /**
    * Only those checks that a part in this role has a say in: the same as in the whole finding, and
    * fewer to do when parts are tried by the thousand.
    */

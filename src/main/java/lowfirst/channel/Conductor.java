@@ -111,11 +111,6 @@ final class Conductor {
     return larger < IEC_AREAS.length ? Math.max(computed, IEC_OHMS_PER_KM[larger]) : computed;
   }
 
-  /** Resistance of a solid gauge size in ohms per 1000 ft at 20 °C: 10.371 Ω·cmil/ft. */
-  static double gaugeOhmsPerThousandFeet(double gauge) {
-    return 10.371 * 1000 / circularMils(gauge);
-  }
-
   /** Resistance of a length in ohms, hot. */
   static double ohms(double squareMillimetres, double lengthMillimetres, double celsius) {
     return ohmsPerKilometre(squareMillimetres)

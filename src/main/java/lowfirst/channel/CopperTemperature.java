@@ -15,9 +15,4 @@ final class CopperTemperature {
   static double factor(double fromCelsius, double toCelsius) {
     return (INFERRED_ZERO + toCelsius) / (INFERRED_ZERO + fromCelsius);
   }
-
-  /** The coefficient per kelvin at a reference temperature. */
-  static double coefficient(double referenceCelsius) {
-    return 1 / (INFERRED_ZERO + referenceCelsius);
-  }
 }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.quantity.Quantity;
@@ -88,13 +87,5 @@ public record LoadFindings(
   /** The worst case of one number that a channel's check worked out. */
   public Optional<Quantity> actual(OutputChannel channel, CheckKind kind) {
     return of(channel).flatMap(finding -> finding.check(kind)).flatMap(Check::actual);
-  }
-
-  /** The worst of all. */
-  public Verdict verdict() {
-    return Stream.concat(
-            channels.values().stream().map(ChannelFinding::verdict),
-            sums().stream().map(SumFinding::verdict))
-        .reduce(Verdict.CARRIES, Verdict::worse);
   }
 }

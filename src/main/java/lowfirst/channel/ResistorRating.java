@@ -53,9 +53,4 @@ record ResistorRating(double ratedWatts, double ohms) {
   double watts(double airCelsius) {
     return Math.min(ratedWatts * share(airCelsius), LARGEST_VOLTS * LARGEST_VOLTS / ohms);
   }
-
-  /** Largest continuous voltage, in volts: √(P·R), and never above the limit. */
-  double volts(double airCelsius) {
-    return Math.sqrt(watts(airCelsius) * ohms);
-  }
 }

@@ -1,7 +1,6 @@
 package lowfirst.cli;
 
 import java.io.ByteArrayOutputStream;
-import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -50,7 +49,6 @@ final class DemoRun {
         new Surroundings(
             new PrintStream(out, false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
-            InputStream.nullInputStream(),
             surroundings.directory(),
             surroundings.clock(),
             surroundings.environment(),

@@ -3,7 +3,6 @@ package lowfirst.cli;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +16,6 @@ import java.util.Optional;
  *
  * @param out the product, and nothing else
  * @param err problems, progress, advice
- * @param in standard input
  * @param directory where relative paths start
  * @param clock what time it is
  * @param environment environment variables
@@ -26,7 +24,6 @@ import java.util.Optional;
 public record Surroundings(
     PrintStream out,
     PrintStream err,
-    InputStream in,
     Path directory,
     Clock clock,
     Map<String, String> environment,
@@ -67,7 +64,6 @@ public record Surroundings(
     return new Surroundings(
         utf8(FileDescriptor.out, codePage(terminal, "stdout")),
         utf8(FileDescriptor.err, codePage(terminal, "stderr")),
-        System.in,
         Path.of("").toAbsolutePath(),
         new MachineClock(),
         System.getenv(),

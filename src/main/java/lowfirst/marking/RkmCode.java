@@ -5,7 +5,6 @@ import java.util.Optional;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
-import lowfirst.quantity.Tolerance;
 
 /**
  * The letter-and-digit code of IEC 60062, clause 4: a letter stands for the decimal mark and the
@@ -60,16 +59,5 @@ public final class RkmCode {
     int point = plain.indexOf('.');
     String code = point < 0 ? plain + letter : plain.replace(".", letter);
     return Reading.of(code.startsWith("0" + letter) ? code.substring(1) : code, "RKM code");
-  }
-
-  /** The same with the tolerance letter: {@code 4K7J}. */
-  public static Reading<String> write(Quantity value, Tolerance tolerance) {
-    Reading<String> code = write(value);
-    Optional<ToleranceLetter> letter = ToleranceLetter.of(tolerance, value);
-    if (code.isRead() && letter.isEmpty()) {
-      return Reading.fault(
-          "no letter stands for " + tolerance, "use a tolerance of the code, such as ±5 %");
-    }
-    return code.map(text -> text + letter.orElseThrow());
   }
 }

@@ -11,18 +11,11 @@ import java.util.Optional;
  * @param when when it was done
  * @param measured the meter reading as written
  * @param reason why it was set aside, or what was noted with the tick
- * @param eventId the event that says so
  */
 public record Mark(
-    State state,
-    String who,
-    Instant when,
-    Optional<String> measured,
-    Optional<String> reason,
-    String eventId) {
+    State state, String who, Instant when, Optional<String> measured, Optional<String> reason) {
 
   static Mark of(Event.Tick tick) {
-    return new Mark(
-        tick.state(), tick.who(), tick.when(), tick.measured(), tick.reason(), tick.id());
+    return new Mark(tick.state(), tick.who(), tick.when(), tick.measured(), tick.reason());
   }
 }

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import lowfirst.assembly.Step;
 import lowfirst.board.Unit;
 
@@ -56,19 +55,5 @@ public record StepRecord(Step step, Unit unit, List<SpotRecord> spots) {
   /** Every meter reading that counts, in the order of the designators, equal ones once. */
   public List<String> measured() {
     return spots.stream().flatMap(spot -> spot.measured().stream()).distinct().toList();
-  }
-
-  /** What was fitted in place of the BOM's part, each part type once. */
-  public List<String> substitutes() {
-    return spots.stream()
-        .flatMap(spot -> spot.substitution().stream())
-        .map(Event.Substitution::fitted)
-        .distinct()
-        .toList();
-  }
-
-  /** The spots in exactly this state. */
-  Stream<SpotRecord> in(State state) {
-    return spots.stream().filter(spot -> spot.state() == state);
   }
 }

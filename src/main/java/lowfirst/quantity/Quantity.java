@@ -186,11 +186,6 @@ public record Quantity(BigDecimal amount, Dimension dimension) implements Compar
     return dimension == other.dimension && amount.compareTo(other.amount) == 0;
   }
 
-  /** The amount multiplied by {@code factor}. */
-  public Quantity times(BigDecimal factor) {
-    return new Quantity(amount.multiply(factor), dimension);
-  }
-
   /** Written out, since making a record's own at run time slows the start of a quick command. */
   @Override
   public boolean equals(Object other) {

@@ -9,55 +9,21 @@ package lowfirst.sorting;
  * 61966-2-1).
  */
 public enum ColourVision {
-  NORMAL("normal colour vision", 1, 0, 0, 0, 1, 0, 0, 0, 1),
+  NORMAL(1, 0, 0, 0, 1, 0, 0, 0, 1),
   /** Red cones missing: about 1 in 100 men. */
   PROTANOPIA(
-      "protanopia (no red cones)",
-      0.152286,
-      1.052583,
-      -0.204868,
-      0.114503,
-      0.786281,
-      0.099216,
-      -0.003882,
-      -0.048116,
-      1.051998),
+      0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998),
   /** Green cones missing: the commonest, with its milder form about 6 in 100 men. */
   DEUTERANOPIA(
-      "deuteranopia (no green cones)",
-      0.367322,
-      0.860646,
-      -0.227968,
-      0.280085,
-      0.672501,
-      0.047413,
-      -0.011820,
-      0.042940,
-      0.968881),
+      0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.011820, 0.042940, 0.968881),
   /** Blue cones missing: rare. */
   TRITANOPIA(
-      "tritanopia (no blue cones)",
-      1.255528,
-      -0.076749,
-      -0.178779,
-      -0.078411,
-      0.930809,
-      0.147602,
-      0.004733,
-      0.691367,
-      0.303900);
+      1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900);
 
-  private final String words;
   private final double[] matrix;
 
-  ColourVision(String words, double... matrix) {
-    this.words = words;
+  ColourVision(double... matrix) {
     this.matrix = matrix;
-  }
-
-  /** What it is called. */
-  public String words() {
-    return words;
   }
 
   /** The colour 0xRRGGBB that a person of normal vision would have to see to see the same. */

@@ -47,11 +47,6 @@ final class SwapRules {
     TABLES.put(kind, List.copyOf(rules));
   }
 
-  /** Whether there is a table for a kind. */
-  static boolean know(PartKind kind) {
-    return TABLES.containsKey(kind);
-  }
-
   /** The rules for a kind, the general ones first. */
   static List<SwapRule> of(PartKind kind) {
     return TABLES.getOrDefault(kind, OtherKindRule.TABLE);

@@ -20,14 +20,7 @@ class FindingSpeedTest {
     carried += findings(in, part, COUNTED);
     double seconds = (System.nanoTime() - before) / 1e9;
     double aSecond = COUNTED / seconds;
-    before = System.nanoTime();
-    for (int i = 0; i < COUNTED; i++) {
-      carried += ChannelFinding.ofSwitchAlone(in.with(part)) == Verdict.CARRIES ? 1 : 0;
-    }
-    double switchAlone = COUNTED / ((System.nanoTime() - before) / 1e9);
-    System.out.printf(
-        "%.0f findings a second, %.0f of the switch alone (%d carried)%n",
-        aSecond, switchAlone, carried);
+    System.out.printf("%.0f findings a second (%d carried)%n", aSecond, carried);
     Simulator.needed();
     before = System.nanoTime();
     int runs = 10;

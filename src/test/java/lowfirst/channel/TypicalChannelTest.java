@@ -67,19 +67,6 @@ class TypicalChannelTest {
   }
 
   @Test
-  void the_switch_alone_is_judged_by_what_depends_on_it() {
-    ChannelInputs in = ChannelKit.typical().inputs();
-    assertEquals(Verdict.CARRIES, ChannelFinding.ofSwitchAlone(in));
-    assertEquals(Verdict.OVERLOADED, ChannelFinding.ofSwitchAlone(in.with(Term.DRIVE_LEVEL, 3)));
-    assertEquals(
-        Verdict.UNDECIDED, ChannelFinding.ofSwitchAlone(in.with(Datum.missing(Term.RTH_AIR))));
-    assertEquals(
-        Verdict.CARRIES,
-        ChannelFinding.ofSwitchAlone(in.with(Term.FUSE_RATING, 0.1)),
-        "a fuse is none of its business");
-  }
-
-  @Test
   void what_limits_a_channel_is_the_gate_before_all_that_follows_from_it() {
     ChannelInputs in = ChannelKit.typical().inputs();
     ChannelInputs both = in.with(Term.DRIVE_LEVEL, 3).with(Term.FUSE_RATING, 0.1);
@@ -95,16 +82,6 @@ class TypicalChannelTest {
         new PrintedTrack(2, 0.035, true).amperes(65),
         ChannelKit.typical().check(CheckKind.FUSE_PROTECTS_TRACK).allowedAmount(),
         1e-9);
-  }
-
-  @Test
-  void all_findings_are_as_good_as_their_worst() {
-    ChannelKit kit = ChannelKit.typical();
-    assertEquals(Verdict.CARRIES, LoadFindings.of(kit.kit()).verdict());
-    ChannelKit rail = kit.with("rails", "contact rating=1 A");
-    assertEquals(Verdict.OVERLOADED, LoadFindings.of(rail.kit()).verdict());
-    ChannelKit channel = kit.with("channels", "contact rating=");
-    assertEquals(Verdict.UNDECIDED, LoadFindings.of(channel.kit()).verdict());
   }
 
   @Test

@@ -65,13 +65,7 @@ final class CommandTreeFloor {
     var nowhere = new PrintStream(OutputStream.nullOutputStream());
     var surroundings =
         new Surroundings(
-            nowhere,
-            nowhere,
-            java.io.InputStream.nullInputStream(),
-            Path.of(""),
-            Clock.systemUTC(),
-            Map.of(),
-            Surroundings.Terminal.FILE);
+            nowhere, nowhere, Path.of(""), Clock.systemUTC(), Map.of(), Surroundings.Terminal.FILE);
     CommandSpec root = Lowfirst.commandLine(surroundings).getCommandSpec();
     var text = new StringBuilder("import picocli.CommandLine;\nimport picocli.CommandLine.*;\n");
     text.append(header(root, "Floor", "Runnable"));

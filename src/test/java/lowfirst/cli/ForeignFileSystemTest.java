@@ -8,7 +8,6 @@ import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -126,7 +125,6 @@ class ForeignFileSystemTest {
         new Surroundings(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            InputStream.nullInputStream(),
             folder,
             Clock.systemUTC(),
             Map.of(),

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -119,7 +118,6 @@ class LowfirstTest {
         new Surroundings(
             out,
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            InputStream.nullInputStream(),
             Path.of("").toAbsolutePath(),
             Clock.systemUTC(),
             Map.of(),

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -45,13 +44,7 @@ class ManualTest {
     program =
         Lowfirst.commandLine(
             new Surroundings(
-                nowhere,
-                nowhere,
-                InputStream.nullInputStream(),
-                folder,
-                Clock.systemUTC(),
-                Map.of(),
-                Surroundings.Terminal.FILE));
+                nowhere, nowhere, folder, Clock.systemUTC(), Map.of(), Surroundings.Terminal.FILE));
     Manual.write(folder, "2026-01-01", program);
   }
 

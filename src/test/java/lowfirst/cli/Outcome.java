@@ -1,6 +1,5 @@
 package lowfirst.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +25,6 @@ record Outcome(int status, String out, String err) {
             new Surroundings(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(new byte[0]),
                 folder,
                 clock,
                 Map.of(),

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -58,7 +57,6 @@ class SheetsCommandTest {
         new Surroundings(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            InputStream.nullInputStream(),
             home,
             Clock.fixed(Instant.parse("2026-03-01T18:00:00Z"), ZoneId.of("UTC")),
             Map.of(),

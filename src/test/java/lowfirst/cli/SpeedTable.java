@@ -3,7 +3,6 @@ package lowfirst.cli;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
@@ -256,13 +255,7 @@ class SpeedTable {
     return Lowfirst.run(
         new String[] {verb, kit.toString()},
         new Surroundings(
-            nowhere,
-            nowhere,
-            InputStream.nullInputStream(),
-            kit,
-            Clock.systemUTC(),
-            Map.of(),
-            Surroundings.Terminal.FILE));
+            nowhere, nowhere, kit, Clock.systemUTC(), Map.of(), Surroundings.Terminal.FILE));
   }
 
   private interface Step {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -191,7 +190,6 @@ class TickAndProgressTest {
             new Surroundings(
                 new PrintStream(outBytes, true, StandardCharsets.UTF_8),
                 new PrintStream(errBytes, true, StandardCharsets.UTF_8),
-                InputStream.nullInputStream(),
                 folder,
                 Clock.fixed(Instant.parse("2026-03-01T18:00:00Z"), ZoneOffset.UTC),
                 environment,

@@ -187,14 +187,6 @@ class MarkingLookupTest {
     assertFalse(RkmCode.write(Quantity.of("0", Dimension.CAPACITANCE)).isRead());
     assertFalse(RkmCode.write(Quantity.of("-1", Dimension.RESISTANCE)).isRead());
     assertFalse(RkmCode.write(Quantity.of("1", Dimension.VOLTAGE)).isRead());
-    assertEquals(
-        "4K7J",
-        RkmCode.write(Quantity.of("4700", Dimension.RESISTANCE), Tolerance.percent("5")).orThrow());
-    assertEquals(
-        "no letter stands for ±7 %",
-        RkmCode.write(Quantity.of("4700", Dimension.RESISTANCE), Tolerance.percent("7")).fault());
-    assertFalse(
-        RkmCode.write(Quantity.of("12345", Dimension.RESISTANCE), Tolerance.percent("5")).isRead());
   }
 
   // --- prints of all sorts

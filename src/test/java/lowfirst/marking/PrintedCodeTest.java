@@ -176,7 +176,7 @@ class PrintedCodeTest {
   }
 
   private static void assertReadBack(Quantity value, Carrier on) {
-    var written = RkmCode.write(value, Tolerance.percent("20"));
+    var written = RkmCode.write(value).map(code -> code + "M");
     if (!written.isRead()) {
       assertTrue(value.amount().scale() > 3, () -> "not written: " + value);
       return;

@@ -102,8 +102,8 @@ class RecordsTest {
     assertEquals(minute(5), progress.record(RESISTORS, ONE).completed(SEATED).orElseThrow().when());
     assertEquals(Optional.empty(), progress.record(RESISTORS, TWO).completed(SEATED));
     assertEquals(2, progress.record(RESISTORS, ONE).tally().in(SEATED));
-    assertEquals(1, progress.record(RESISTORS, TWO).in(SEATED).count());
-    assertEquals(1, progress.record(RESISTORS, TWO).in(TO_DO).count());
+    assertEquals(1, progress.record(RESISTORS, TWO).tally().in(SEATED));
+    assertEquals(1, progress.record(RESISTORS, TWO).tally().in(TO_DO));
   }
 
   @Test
@@ -115,16 +115,6 @@ class RecordsTest {
     assertEquals(
         List.of(spot(ONE, "R2")), progress.setAside().stream().map(SpotRecord::spot).toList());
     assertEquals(List.of(), progress.record(RESISTORS, TWO).setAside());
-  }
-
-  @Test
-  void a_substitute_is_named_once_however_many_places_it_took() {
-    Progress progress =
-        after(
-            new Event.Substitution(
-                "s1", ONE, designators("R1", "R2"), "470R", "sold out", "Ada", minute(1)));
-    assertEquals(List.of("470R"), progress.record(RESISTORS, ONE).substitutes());
-    assertEquals(List.of(), progress.record(RESISTORS, TWO).substitutes());
   }
 
   /** A damaged part is gone, one that is only missing or doubted isn't; the one fitted is. */

@@ -499,8 +499,6 @@ class RuleAnswersTest {
 
   @Test
   void a_kind_without_a_table_is_left_to_the_reader() {
-    assertTrue(SwapRules.know(PartKind.MOSFET));
-    assertFalse(SwapRules.know(PartKind.RELAY));
     assertTrue(SwapRules.of(PartKind.RELAY).contains(OtherKindRule.COMPARE_YOURSELF));
     assertFalse(SwapRules.of(PartKind.MOSFET).contains(OtherKindRule.COMPARE_YOURSELF));
   }

@@ -107,12 +107,17 @@ class StageSwapTest {
     assertTrue(heat(finding).missing().toString().contains("RthJA of A-BLANK"));
   }
 
+  private static boolean isOverloaded(Kit kit) {
+    LoadFindings findings = LoadFindings.of(kit);
+    return kit.channels().stream()
+        .anyMatch(channel -> findings.verdictOf(channel) == Verdict.OVERLOADED);
+  }
+
   @Test
   void an_accepted_array_is_what_the_loads_are_worked_out_with() {
     Kit swapped = SwappedKit.of(kit("main,U1,A-HOT,none left,me,2026-01-01\n"), SmallKit.OUTLINES);
     assertEquals("A-HOT", swapped.driver("outs").orElseThrow().partType());
-    assertEquals(Verdict.OVERLOADED, LoadFindings.of(swapped).verdict());
-    assertFalse(
-        LoadFindings.of(kit("")).verdict() == Verdict.OVERLOADED, "with the one on the BOM not");
+    assertTrue(isOverloaded(swapped));
+    assertFalse(isOverloaded(kit("")), "with the one on the BOM not");
   }
 }

@@ -8,10 +8,8 @@ package lowfirst.bench.page;
  * @param sequence the newest event that this page knows of
  * @param person what this device is set to
  * @param said what was just done, told once; empty when nothing was
- * @param here the address of this page, to come back to
  */
-public record Shell(
-    String title, String kit, long sequence, Person person, String said, String here) {
+public record Shell(String title, String kit, long sequence, Person person, String said) {
 
   /**
    * The choices of the person at this device.

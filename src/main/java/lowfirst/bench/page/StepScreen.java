@@ -9,7 +9,6 @@ import java.util.Optional;
  * @param number the step's number
  * @param last the number of the last step
  * @param task what to do now: {@code Seat 6 × 4.7 kΩ resistor}
- * @param verb the first word of the task, for short places
  * @param why the rule that put the step here
  * @param hand the part as it looks in the hand
  * @param board where it goes
@@ -28,7 +27,6 @@ public record StepScreen(
     int number,
     int last,
     String task,
-    String verb,
     String why,
     Hand hand,
     BoardPicture board,
@@ -57,12 +55,11 @@ public record StepScreen(
    * The part as it looks in the hand.
    *
    * @param svg a picture; empty when there is none
-   * @param name the part type
    * @param marking what is printed on it, in words; may be empty
    * @param perUnit for example {@code 3 on each of 2 boards}
    * @param bag where it lies and what should be left; may be empty
    */
-  public record Hand(String svg, String name, String marking, String perUnit, String bag) {}
+  public record Hand(String svg, String marking, String perUnit, String bag) {}
 
   /**
    * Where it goes.
@@ -170,10 +167,8 @@ public record StepScreen(
    *
    * @param words for example {@code Batch 2: 5 of 18 seated}
    * @param flip when to turn the boards over
-   * @param filled how many of its parts went through the round
-   * @param total how many there are
    */
-  public record BatchLine(String words, String flip, int filled, int total) {}
+  public record BatchLine(String words, String flip) {}
 
   /**
    * How one unit stands.

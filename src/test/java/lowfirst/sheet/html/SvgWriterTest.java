@@ -2,15 +2,10 @@ package lowfirst.sheet.html;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table;
-import lowfirst.sheet.Document;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Ink;
 import lowfirst.sheet.drawing.Shape;
@@ -21,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 
-class SvgAndHtmlWriterTest {
+class SvgWriterTest {
 
   private static Drawing drawing(String label) {
     return new Drawing(
@@ -70,43 +65,6 @@ class SvgAndHtmlWriterTest {
     org.w3c.dom.Document svg = parsed(SvgWriter.write(drawing(nasty), nasty));
     assertEquals(0, svg.getElementsByTagName("script").getLength());
     assertFalse(svg.getDocumentElement().hasAttribute("onload"));
-    String html =
-        HtmlWriter.write(
-            new Document(
-                nasty,
-                nasty,
-                List.of(
-                    new Block.Heading(2, nasty),
-                    new Block.Paragraph(nasty),
-                    new Block.Caution(nasty),
-                    new Block.Facts(List.of(new Block.Facts.Fact(nasty, nasty))),
-                    new Block.Figure(drawing(nasty), nasty),
-                    new Table(
-                        nasty,
-                        List.of(new Table.Column(nasty, Table.Align.START, 1)),
-                        List.of(new Table.Row(List.of(Cell.field(nasty))))))));
-    assertFalse(html.contains("<script"), html);
-    assertFalse(html.contains("\u001b") || html.contains("\u202E"), html);
-    assertFalse(html.contains("<!--") || html.contains("\" onload="), html);
-  }
-
-  @Test
-  void boxes_and_fields_are_told_to_screen_readers() {
-    String html =
-        HtmlWriter.fragment(
-            new Document(
-                "T",
-                "",
-                List.of(
-                    new Table(
-                        "Steps",
-                        List.of(
-                            new Table.Column("Seated", Table.Align.START, 1),
-                            new Table.Column("Soldered", Table.Align.START, 1)),
-                        List.of(new Table.Row(List.of(Cell.box(true), Cell.box(false))))))));
-    assertTrue(html.contains("<th scope=\"col\">Seated</th>"), html);
-    assertTrue(html.contains("aria-label=\"ticked\">☑"), html);
-    assertTrue(html.contains("aria-label=\"not ticked\">☐"), html);
   }
 
   /** SVG 1.1, chapters 7 to 10: what each shape is called and where it stands. */
@@ -193,82 +151,5 @@ class SvgAndHtmlWriterTest {
   @Test
   void the_five_signs_of_markup_become_references() {
     assertEquals("&amp;&lt;&gt;&quot;&#39;x", Escaped.of("&<>\"'x"));
-  }
-
-  @Test
-  void every_block_is_an_element_of_its_own() {
-    var document =
-        new Document(
-            "T",
-            "",
-            List.of(
-                new Block.Heading(2, "a"),
-                new Block.Heading(3, "b"),
-                new Block.Paragraph("one\ntwo"),
-                new Block.Caution("hot"),
-                new Block.Facts(List.of(new Block.Facts.Fact("Kit", "Chime"))),
-                new Block.NewPage(),
-                new Table(
-                    "",
-                    List.of(
-                        new Table.Column("No", Table.Align.END, 1),
-                        new Table.Column("What", Table.Align.START, 1)),
-                    List.of(
-                        new Table.Row(List.of(Cell.of("1"), Cell.field(""))),
-                        new Table.Row(List.of(Cell.of("2"), Cell.field("5 V")))))));
-    assertEquals(
-        """
-        <h2>a</h2>
-        <h3>b</h3>
-        <p>one<br>two</p>
-        <p class="caution">⚠ Caution: hot</p>
-        <dl>
-        <dt>Kit</dt><dd>Chime</dd>
-        </dl>
-        <div class="new-page"></div>
-        <div class="scroll"><table>
-        <thead><tr><th scope="col" class="end">No</th><th scope="col">What</th></tr></thead>
-        <tbody>
-        <tr><td class="end">1</td><td><span class="field">&nbsp;</span></td></tr>
-        <tr><td class="end">2</td><td><span class="field">5 V</span></td></tr>
-        </tbody>
-        </table></div>
-        """,
-        HtmlWriter.fragment(document));
-  }
-
-  @Test
-  void a_picture_stands_over_its_words_and_a_figure_over_its_caption() {
-    Drawing drawing = drawing("R1");
-    String svg = SvgWriter.write(drawing);
-    var column = List.of(new Table.Column("Look", Table.Align.START, 1));
-    for (String words : List.of("", "red")) {
-      String html =
-          HtmlWriter.fragment(
-              new Document(
-                  "T",
-                  "",
-                  List.of(
-                      new Table(
-                          "Parts",
-                          column,
-                          List.of(new Table.Row(List.of(Cell.of(words, drawing))))))));
-      assertTrue(html.contains("<caption>Parts</caption>\n"), html);
-      assertTrue(html.contains("<td>" + svg + (words.isEmpty() ? "" : "<br>red") + "</td>"), html);
-    }
-    assertEquals(
-        "<figure>\n" + svg + "<figcaption>a board</figcaption>\n</figure>\n",
-        HtmlWriter.fragment(new Document("T", "", List.of(new Block.Figure(drawing, "a board")))));
-  }
-
-  @Test
-  void a_page_fetches_nothing_and_has_its_subtitle_only_where_there_is_one() {
-    String page = HtmlWriter.write(new Document("Order", "of a kit", List.of()));
-    assertTrue(page.startsWith("<!doctype html>\n<html lang=\"en\">"), page);
-    assertTrue(page.contains("default-src 'none'"), page);
-    assertTrue(page.contains("<h1>Order</h1>\n<p>of a kit</p>\n</main>"), page);
-    assertTrue(
-        HtmlWriter.write(new Document("Order", " ", List.of()))
-            .contains("<h1>Order</h1>\n</main>"));
   }
 }
