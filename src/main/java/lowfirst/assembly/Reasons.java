@@ -89,7 +89,7 @@ final class Reasons {
   }
 
   /** How tall, and how sure that is. */
-  static String height(Group group) {
+  private static String height(Group group) {
     Seat seat = group.first();
     if (seat.height().isEmpty()) {
       return "height not known";

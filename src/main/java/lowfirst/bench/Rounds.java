@@ -97,7 +97,7 @@ final class Rounds {
   }
 
   /** A spot as forms carry it: the designator, then the serial. */
-  static String text(Spot spot) {
+  private static String text(Spot spot) {
     return spot.designator() + " on " + spot.unit().serial();
   }
 

@@ -71,7 +71,7 @@ record View(Optional<String> unit, boolean turned, boolean close) {
   }
 
   /** One part of an address. */
-  static String encoded(String text) {
+  private static String encoded(String text) {
     return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
   }
 

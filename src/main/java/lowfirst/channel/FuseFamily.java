@@ -8,7 +8,7 @@ import lowfirst.quantity.Source;
  * an hour (schmelzleiter.de, "Sind verschiedene Standards miteinander vergleichbar"; Littelfuse
  * Fuseology Selection Guide p. 12; Littelfuse, EDN 26 Sep 1996).
  */
-public enum FuseFamily {
+enum FuseFamily {
   UL_248_14("UL 248-14", 0.75, 1.35),
   IEC_60127("IEC 60127", 1.00, 2.1),
   /** Not said: it carries as little as the one and opens as late as the other. */

@@ -20,7 +20,7 @@ import lowfirst.quantity.Source;
  * What to change in a channel that does not carry: for each failing check the smallest change of
  * each number that helps it, found by halving on the finding itself and tried again after rounding.
  */
-public final class Remedies {
+final class Remedies {
 
   /** A number that helps a check, and which way. */
   private record Lever(Term term, Action action) {}
@@ -112,7 +112,7 @@ public final class Remedies {
   }
 
   /** Every change that mends a failing check; none for a channel that carries. */
-  public static List<Remedy> of(ChannelInputs in) {
+  static List<Remedy> of(ChannelInputs in) {
     var remedies = new ArrayList<Remedy>();
     ChannelFinding finding = ChannelFinding.of(in);
     boolean weakGate =

@@ -10,14 +10,14 @@ import java.util.Optional;
  * @param years every year it can be: the letters come round after twenty years
  * @param month 1 to 12
  */
-public record DateCode(List<Integer> years, int month) {
+record DateCode(List<Integer> years, int month) {
   private static final String YEARS = "ABCDEFHJKLMNPRSTUVWX";
   private static final String MONTHS = "123456789OND";
   private static final int FIRST_YEAR = 1990;
   private static final int CYCLE = 20;
 
   /** The month that two characters stand for, if they do. */
-  public static Optional<DateCode> of(String code) {
+  static Optional<DateCode> of(String code) {
     if (code.length() != 2) {
       return Optional.empty();
     }

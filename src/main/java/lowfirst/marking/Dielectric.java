@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param code as the standard writes it: C0G with a zero
  * @param words what it promises
  */
-public record Dielectric(String code, String words) {
+record Dielectric(String code, String words) {
   private static final Map<Character, String> LOW = Map.of('X', "-55", 'Y', "-30", 'Z', "+10");
   private static final Map<Character, String> HIGH =
       Map.of(
@@ -57,7 +57,7 @@ public record Dielectric(String code, String words) {
       Map.of("NP0", "C0G", "NPO", "C0G", "COG", "C0G", "N750", "U2J", "N1500", "P3K");
 
   /** What a dielectric code stands for, if it is one. */
-  public static Optional<Dielectric> of(String text) {
+  static Optional<Dielectric> of(String text) {
     String upper = text.strip().toUpperCase(Locale.ROOT);
     String code = OLDER.getOrDefault(upper, upper);
     if (code.length() != 3) {

@@ -13,7 +13,7 @@ import lowfirst.quantity.Quantity;
  * numbers", and public tables for the values that it lacks. The digit is a power of ten; most
  * letters are a number of the R10 series, seven are not.
  */
-public final class VoltageCode {
+final class VoltageCode {
   private static final Map<Character, String> LETTERS =
       Map.ofEntries(
           Map.entry('A', "1.0"),
@@ -37,7 +37,7 @@ public final class VoltageCode {
   private VoltageCode() {}
 
   /** The voltage that two characters stand for, if they do. */
-  public static Optional<Quantity> of(String code) {
+  static Optional<Quantity> of(String code) {
     if (code.length() != 2 || code.charAt(0) < '0' || code.charAt(0) > '3') {
       return Optional.empty();
     }

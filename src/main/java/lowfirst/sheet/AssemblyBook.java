@@ -28,7 +28,7 @@ import lowfirst.sorting.MeterLimits;
  * One board from bare to full, a page a batch: the map with this batch's places, what to pick and
  * to read, boxes to tick, when to flip, and what the solder side looks like then.
  */
-public final class AssemblyBook {
+final class AssemblyBook {
   /** With more units than this, the rows stand for all of them; each has its own record anyway. */
   private static final int MOST_UNITS_APART = 4;
 
@@ -64,7 +64,7 @@ public final class AssemblyBook {
    * @param widthMillimetres of the paper between its margins: maps stand side by side where they
    *     fit
    */
-  public static Document of(Kit kit, Board board, Progress progress, double widthMillimetres) {
+  static Document of(Kit kit, Board board, Progress progress, double widthMillimetres) {
     var book = new AssemblyBook(kit, board, progress, widthMillimetres);
     List<Batch> batches =
         progress.plan().batches().stream()

@@ -17,7 +17,7 @@ import lowfirst.sheet.drawing.Shape.Point;
  * Junction temperature against load current, with the limit: where people would rather look than
  * read. Legible in black and white: the curve is solid, the limit dashed, the load a ring.
  */
-public final class ChannelPlot {
+final class ChannelPlot {
   private static final double WIDTH = 120;
   private static final double HEIGHT = 62;
   private static final double LEFT = 16;
@@ -44,7 +44,7 @@ public final class ChannelPlot {
   }
 
   /** The drawing of a curve. */
-  public static Drawing of(JunctionCurve curve) {
+  static Drawing of(JunctionCurve curve) {
     return new ChannelPlot(curve).drawing();
   }
 

@@ -119,7 +119,7 @@ public final class CheckDocument {
   }
 
   /** How much a problem matters, in a word. */
-  static String words(Severity severity) {
+  private static String words(Severity severity) {
     return switch (severity) {
       case FAULT -> "fault";
       case CAUTION -> "caution";

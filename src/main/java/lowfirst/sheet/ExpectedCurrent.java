@@ -12,7 +12,7 @@ final class ExpectedCurrent {
   private ExpectedCurrent() {}
 
   /** The current in amperes at the rail's nominal voltage; empty when the kit says too little. */
-  static Optional<Double> amperes(Load load, Optional<Rail> rail) {
+  private static Optional<Double> amperes(Load load, Optional<Rail> rail) {
     if (load.current().isPresent()) {
       return load.current().map(Sourced::asDouble);
     }

@@ -56,7 +56,7 @@ public final class FirstPowerChecks {
   /**
    * The rails that this unit's channels hang on or their drivers run from; all if none is named.
    */
-  List<Rail> rails() {
+  private List<Rail> rails() {
     Set<Rail> rails = new LinkedHashSet<>();
     for (OutputChannel channel : channels) {
       kit.driver(channel.driver()).flatMap(d -> kit.rail(d.supply())).ifPresent(rails::add);

@@ -18,7 +18,7 @@ import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
 
 /** One unit from the last solder joint to its first loads: what to measure and when to stop. */
-public final class FirstPowerDocument {
+final class FirstPowerDocument {
   private final Kit kit;
   private final Board board;
   private final Unit unit;
@@ -37,7 +37,7 @@ public final class FirstPowerDocument {
    *
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  public static Document of(Kit kit, Board board, Unit unit, LoadFindings findings) {
+  static Document of(Kit kit, Board board, Unit unit, LoadFindings findings) {
     var document = new FirstPowerDocument(kit, board, unit, findings);
     document.opening();
     List<PowerCheck> checks = FirstPowerChecks.of(kit, unit, findings);

@@ -13,13 +13,13 @@ import lowfirst.sorting.MeterLimits;
 import lowfirst.sorting.Separation;
 
 /** Look-alikes in words: why two parts are taken for each other, and how to tell them apart. */
-public final class LikenessWords implements Likeness.Cases<String> {
+final class LikenessWords implements Likeness.Cases<String> {
   private static final LikenessWords WORDS = new LikenessWords();
 
   private LikenessWords() {}
 
   /** Why two part types can be mistaken for each other. */
-  public static String why(LookAlike alike) {
+  static String why(LookAlike alike) {
     return alike.likeness().fold(WORDS);
   }
 
@@ -125,7 +125,7 @@ public final class LikenessWords implements Likeness.Cases<String> {
   }
 
   /** The test that tells them apart. */
-  public static String test(LookAlike alike) {
+  static String test(LookAlike alike) {
     Separation separation = alike.separation();
     return switch (separation.test()) {
       case OHMS -> "measure the resistance: " + bothReadings(alike);

@@ -258,7 +258,7 @@ final class LoadsWords {
   }
 
   /** A limit is never rounded up. */
-  static String ampsDown(double amperes) {
+  private static String ampsDown(double amperes) {
     var digits =
         new java.math.BigDecimal(amperes)
             .round(new java.math.MathContext(2, java.math.RoundingMode.DOWN));

@@ -93,7 +93,7 @@ public final class ProgressWords {
     return event.fold(new EventWords());
   }
 
-  static String list(List<?> things) {
+  private static String list(List<?> things) {
     return String.join(", ", things.stream().map(Object::toString).toList());
   }
 

@@ -22,7 +22,7 @@ import lowfirst.sheet.Block.Table;
 /**
  * The record of one unit: every step, what differs from the plan, inspection, first power, names.
  */
-public final class SignOffDocument {
+final class SignOffDocument {
   private static final double CODE_MILLIMETRES = 11;
 
   private final Kit kit;
@@ -57,7 +57,7 @@ public final class SignOffDocument {
    * @param zone the time zone of the bench
    * @param address what the code beside each step leads to
    */
-  public static Document of(
+  static Document of(
       Kit kit,
       Board board,
       Unit unit,

@@ -11,14 +11,14 @@ import lowfirst.sheet.drawing.Ink;
 import lowfirst.sheet.drawing.Shape;
 
 /** A QR code (ISO/IEC 18004) as a drawing: scan it at the bench to come to the step. */
-public final class StepCode {
+final class StepCode {
   /** The quiet zone drawn, in modules; with the free space around a drawing it makes the four. */
   private static final int QUIET = 2;
 
   private StepCode() {}
 
   /** A square code with a side of {@code millimetres}, its quiet zone included. */
-  public static Drawing of(String text, double millimetres) {
+  static Drawing of(String text, double millimetres) {
     ByteMatrix modules = encoded(text);
     double module = millimetres / (modules.getWidth() + 2 * QUIET);
     List<Shape> shapes = new ArrayList<>();

@@ -22,7 +22,7 @@ import lowfirst.sheet.Block.Table;
 /**
  * Every wire of the kit: from, to, size, length, contact, fuse, drop; the colour is the builder's.
  */
-public final class WiringDocument {
+final class WiringDocument {
   private final Kit kit;
   private final LoadFindings findings;
 
@@ -32,7 +32,7 @@ public final class WiringDocument {
   }
 
   /** The wiring list; {@code findings} by channel name may lack some. */
-  public static Document of(Kit kit, LoadFindings findings) {
+  static Document of(Kit kit, LoadFindings findings) {
     var document = new WiringDocument(kit, findings);
     var blocks = new ArrayList<Block>();
     blocks.add(

@@ -8,7 +8,7 @@ package lowfirst.sorting;
  * 1291-1298, 2009: matrices at severity 1.0, applied to linear RGB of sRGB primaries (IEC
  * 61966-2-1).
  */
-public enum ColourVision {
+enum ColourVision {
   NORMAL(1, 0, 0, 0, 1, 0, 0, 0, 1),
   /** Red cones missing: about 1 in 100 men. */
   PROTANOPIA(
@@ -27,7 +27,7 @@ public enum ColourVision {
   }
 
   /** The colour 0xRRGGBB that a person of normal vision would have to see to see the same. */
-  public int seen(int rgb) {
+  int seen(int rgb) {
     double[] linear = new double[3];
     for (int i = 0; i < 3; i++) {
       linear[i] = linear(rgb >> (16 - 8 * i) & 0xFF);

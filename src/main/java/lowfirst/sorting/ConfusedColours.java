@@ -17,7 +17,7 @@ import lowfirst.sorting.Likeness.Circumstance;
  * #ALIKE} in CIEDE2000, a limit chosen by us; the paint of real parts varies, so the table errs
  * towards warning.
  */
-public final class ConfusedColours {
+final class ConfusedColours {
   static final double ALIKE = 10;
 
   /** Within each set any colour is taken for any other. */
@@ -33,7 +33,7 @@ public final class ConfusedColours {
   private ConfusedColours() {}
 
   /** Who takes one colour for the other; empty when nobody does. */
-  public static Set<Circumstance> of(Colour one, Colour other) {
+  static Set<Circumstance> of(Colour one, Colour other) {
     return TABLE.get(one).get(other);
   }
 

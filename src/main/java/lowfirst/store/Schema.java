@@ -48,7 +48,7 @@ final class Schema {
   private Schema() {}
 
   /** Whether the store has our tables. */
-  static boolean isThere(Connection connection) throws SQLException {
+  private static boolean isThere(Connection connection) throws SQLException {
     return version(connection).isPresent();
   }
 

@@ -23,7 +23,7 @@ import lowfirst.quantity.Tolerance;
  * {@code 4k7} is a resistor for a resistor. A maker in brackets picks that maker's lines: {@code
  * IRF540N (Intersil)}.
  */
-public final class FittedPart {
+final class FittedPart {
   private static final Pattern WITH_MAKER = Pattern.compile("(.+?)\\s*\\(([^()]+)\\)\\s*");
   private static final Pattern PITCHED =
       Pattern.compile("(?i)\\bP\\s?\\d+(?:\\.\\d+)?|\\bDI[LP][- ]?\\d+|\\bTO-?\\d+\\w*");
@@ -50,7 +50,7 @@ public final class FittedPart {
   private FittedPart() {}
 
   /** The part type that {@code text} names in place of {@code asked}. */
-  public static PartType of(String text, PartType asked, Datasheets datasheets) {
+  static PartType of(String text, PartType asked, Datasheets datasheets) {
     return of(text, asked, linesAbout(text, datasheets));
   }
 
@@ -60,7 +60,7 @@ public final class FittedPart {
   }
 
   /** The lines about a part type; where the text names a maker, only that maker's. */
-  public static List<DatasheetLine> linesAbout(String text, Datasheets datasheets) {
+  static List<DatasheetLine> linesAbout(String text, Datasheets datasheets) {
     List<DatasheetLine> exact = datasheets.about(text);
     Matcher named = WITH_MAKER.matcher(text);
     if (!exact.isEmpty() || !named.matches()) {

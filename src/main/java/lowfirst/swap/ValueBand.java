@@ -76,7 +76,7 @@ final class ValueBand {
   }
 
   /** The value with its tolerance. */
-  static Optional<Evidence> evidence(SwapPart part) {
+  private static Optional<Evidence> evidence(SwapPart part) {
     return part.type()
         .value()
         .map(
