@@ -18,6 +18,8 @@ import lowfirst.quantity.Sourced;
  * @param returnLength one way
  * @param returnContacts contacts in parallel in the return path
  * @param contactRating current rating of one such contact
+ * @param sharedReturn name of the return conductor, the same for every rail that shares it; empty
+ *     where the rail has one of its own, or nobody says
  */
 public record Rail(
     String name,
@@ -30,6 +32,7 @@ public record Rail(
     Optional<Sourced> returnLength,
     OptionalInt returnContacts,
     Optional<Sourced> contactRating,
+    String sharedReturn,
     Place place) {
 
   /** Taken where the kit states no tolerance. */

@@ -320,20 +320,20 @@ public enum CheckKind {
       "return conductor carries the sum",
       Dimension.CURRENT,
       AT_MOST,
-      "sum I ≤ I(area)·√((70 °C − TA)/(70 °C − 30 °C))",
+      "sum I + Iothers ≤ I(area)·√((70 °C − TA)/(70 °C − 30 °C))",
       "All loads' current comes back here: the fine wire that suits the logic supply does not suit"
           + " the return."),
   RETURN_CONTACTS(
       "return contacts carry the sum",
       Dimension.CURRENT,
       AT_MOST,
-      "sum I ≤ 0.8·contacts·Icontact, since parallel contacts share unevenly",
+      "sum I + Iothers ≤ 0.8·contacts·Icontact, since parallel contacts share unevenly",
       "All loads' current passes these contacts."),
   RETURN_DROP(
       "voltage lost in the return",
       Dimension.VOLTAGE,
       AT_MOST,
-      "sum I·(Rreturn + 10 mΩ/contacts), hot ≤ 3 % of Vnom",
+      "(sum I + Iothers)·(Rreturn + 10 mΩ/contacts), hot ≤ 3 % of Vnom",
       "What the return loses lifts the boards' ground and takes it from every gate."),
   SUPPLY_POWER(
       "supply unit delivers its rails together",

@@ -74,7 +74,7 @@ public final class KitInputs {
         rails.add(RailInputs.of(rail, on));
       }
     }
-    return rails;
+    return RailInputs.onReturns(rails);
   }
 
   private static boolean isOn(Optional<Rail> found, Rail rail) {

@@ -86,9 +86,10 @@ public record RailFinding(
     checks.add(
         Check.of(
             CheckKind.RETURN_CURRENT,
-            in.high(Term.RAIL_SUM),
+            in.returnAmps(),
             Conductor.amperes(in.low(Term.RETURN_AREA), in.high(Term.AMBIENT), 1),
             in.datum(Term.RAIL_SUM),
+            in.datum(Term.OTHERS_ON_RETURN),
             in.datum(Term.RETURN_AREA),
             in.datum(Term.AMBIENT),
             Datum.constant(
@@ -99,9 +100,10 @@ public record RailFinding(
     checks.add(
         Check.of(
             CheckKind.RETURN_CONTACTS,
-            in.high(Term.RAIL_SUM),
+            in.returnAmps(),
             RailInputs.SHARING * in.low(Term.RETURN_CONTACTS) * in.low(Term.RETURN_CONTACT_RATING),
             in.datum(Term.RAIL_SUM),
+            in.datum(Term.OTHERS_ON_RETURN),
             in.datum(Term.RETURN_CONTACTS),
             in.datum(Term.RETURN_CONTACT_RATING),
             RailInputs.SHARING_RULE));
@@ -111,6 +113,7 @@ public record RailFinding(
             in.liftVolts(),
             RailInputs.DROP_SHARE * in.nominal(Term.SUPPLY),
             in.datum(Term.RAIL_SUM),
+            in.datum(Term.OTHERS_ON_RETURN),
             in.datum(Term.RETURN_AREA),
             in.datum(Term.RETURN_LENGTH),
             in.datum(Term.RETURN_CONTACTS),

@@ -100,6 +100,9 @@ final class RailInputs {
       }
     }
     data.put(Term.SUPPLY, on.get(0).datum(Term.SUPPLY));
+    data.put(
+        Term.OTHERS_ON_RETURN,
+        Datum.of(Term.OTHERS_ON_RETURN, 0, Source.kit("rails.csv: no other rail on this return")));
     RailData.of(rail).forEach(datum -> data.put(datum.term(), datum));
     return new RailInputs(
         rail,
@@ -109,12 +112,49 @@ final class RailInputs {
         Optional.empty());
   }
 
+  /** Every rail, with what the others of them send through a return that they share. */
+  static List<RailInputs> onReturns(List<RailInputs> rails) {
+    return rails.stream().map(rail -> rail.onReturn(rails)).toList();
+  }
+
+  private RailInputs onReturn(List<RailInputs> rails) {
+    List<RailInputs> others =
+        rails.stream()
+            .filter(other -> other != this && !rail.sharedReturn().isEmpty())
+            .filter(other -> other.rail.sharedReturn().equalsIgnoreCase(rail.sharedReturn()))
+            .map(other -> other.perhaps.map(Perhaps::with).orElse(other))
+            .toList();
+    if (others.isEmpty()) {
+      return this;
+    }
+    List<Datum> sums = others.stream().map(other -> other.datum(Term.RAIL_SUM)).toList();
+    Optional<Datum> unknown = sums.stream().filter(sum -> !sum.isKnown()).findFirst();
+    String names = others.stream().map(other -> other.rail.name()).toList().toString();
+    return with(
+        unknown
+            .map(sum -> Datum.missing(Term.OTHERS_ON_RETURN, sum.missing()))
+            .orElseGet(
+                () ->
+                    Datum.of(
+                        Term.OTHERS_ON_RETURN,
+                        sums.stream().mapToDouble(Datum::low).sum(),
+                        sums.stream().mapToDouble(Datum::nominal).sum(),
+                        sums.stream().mapToDouble(Datum::high).sum(),
+                        Source.computed(
+                            "shared with " + names, sums.stream().allMatch(Datum::canPass)))));
+  }
+
+  /** What flows through the return at worst; NaN when a datum is missing. */
+  double returnAmps() {
+    return high(Term.RAIL_SUM) + high(Term.OTHERS_ON_RETURN);
+  }
+
   /** What the return lifts the boards' ground by, in volts; NaN when a datum is missing. */
   double liftVolts() {
     double wire =
         Conductor.ohms(
             low(Term.RETURN_AREA), high(Term.RETURN_LENGTH), ChannelInputs.hotCopperCelsius());
-    return high(Term.RAIL_SUM) * (wire + CONTACT_OHMS / low(Term.RETURN_CONTACTS));
+    return returnAmps() * (wire + CONTACT_OHMS / low(Term.RETURN_CONTACTS));
   }
 
   /**
@@ -132,7 +172,12 @@ final class RailInputs {
           .lift();
     }
     for (Term term :
-        List.of(Term.RAIL_SUM, Term.RETURN_AREA, Term.RETURN_LENGTH, Term.RETURN_CONTACTS)) {
+        List.of(
+            Term.RAIL_SUM,
+            Term.OTHERS_ON_RETURN,
+            Term.RETURN_AREA,
+            Term.RETURN_LENGTH,
+            Term.RETURN_CONTACTS)) {
       if (!datum(term).isKnown()) {
         return Datum.missing(Term.RETURN_LIFT, datum(term).missing());
       }
@@ -142,7 +187,7 @@ final class RailInputs {
         "drop of the return of rail "
             + rail.name()
             + " at "
-            + Quantity.of(high(Term.RAIL_SUM), Dimension.CURRENT).rounded(3);
+            + Quantity.of(returnAmps(), Dimension.CURRENT).rounded(3);
     return Datum.of(Term.RETURN_LIFT, liftVolts(), Source.computed(words, !remembered));
   }
 

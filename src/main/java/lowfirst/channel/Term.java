@@ -105,6 +105,7 @@ public enum Term {
   RETURN_LENGTH("lreturn", Dimension.LENGTH, HIGHER, "rails.csv return length"),
   RETURN_CONTACTS("contacts", Dimension.RATIO, LOWER, "rails.csv return contacts"),
   RETURN_CONTACT_RATING("Icontact", Dimension.CURRENT, LOWER, "rails.csv contact rating"),
+  OTHERS_ON_RETURN("Iothers", Dimension.CURRENT, HIGHER, "rails.csv, rows with this return"),
   // a limit that rails share
   SUPPLY_LIMIT("Plimit", Dimension.POWER, LOWER, "supplies.csv power limit"),
   // constants that a formula takes from practice or a standard, with their source

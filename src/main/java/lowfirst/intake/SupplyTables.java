@@ -59,6 +59,7 @@ final class SupplyTables {
         cells.notBelowZero(Column.RETURN_LENGTH, Dimension.LENGTH),
         cells.count(Column.RETURN_CONTACTS),
         cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
+        cells.text(Column.RETURN),
         row.place());
   }
 

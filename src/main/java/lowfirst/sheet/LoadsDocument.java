@@ -46,6 +46,7 @@ public final class LoadsDocument {
       blocks.add(sums(sums));
     }
     MissingNumbers.of(studies, sums).ifPresent(blocks::add);
+    sharedReturn(sums).ifPresent(blocks::add);
     blocks.addAll(cautions());
     for (List<ChannelStudy> alike : alike(studies)) {
       addChannel(alike, blocks);
@@ -131,6 +132,26 @@ public final class LoadsDocument {
                                     LoadsWords.amount(check.allowed()),
                                     check.verdict().words())))
             .toList());
+  }
+
+  /** Where nobody says which return conductor a rail has, what was taken is said. */
+  private static Optional<Block> sharedReturn(List<? extends SumFinding> sums) {
+    List<RailFinding> rails =
+        sums.stream().filter(RailFinding.class::isInstance).map(RailFinding.class::cast).toList();
+    List<String> unnamed =
+        rails.stream()
+            .filter(rail -> rail.rail().sharedReturn().isEmpty())
+            .map(RailFinding::name)
+            .toList();
+    return rails.size() < 2 || unnamed.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Caution(
+                "Each rail counts as having a return conductor of its own. Where rails share one,"
+                    + " its wire, contacts and drop bear the sum of them: give it a name in"
+                    + " rails.csv, column return, the same for each (not said of "
+                    + String.join(", ", unnamed)
+                    + ")."));
   }
 
   private static List<Block> cautions() {

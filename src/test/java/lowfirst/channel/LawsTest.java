@@ -297,7 +297,11 @@ class LawsTest {
 
   @Test
   void no_number_of_a_rail_turns_it_to_carrying_by_getting_worse() {
-    RailInputs rail = KitInputs.of(TYPICAL.kit()).rails().get(0);
+    RailInputs rail =
+        KitInputs.of(TYPICAL.kit())
+            .rails()
+            .get(0)
+            .with(Datum.of(Term.OTHERS_ON_RETURN, 0.5, Source.computed("of another rail")));
     assertEquals(Verdict.CARRIES, RailFinding.of(rail).verdict(), "so that the law is not idle");
     int moved = 0;
     for (Term term : Term.values()) {
@@ -317,7 +321,7 @@ class LawsTest {
             "without " + term);
       }
     }
-    assertEquals(8, moved);
+    assertEquals(9, moved);
   }
 
   @Test

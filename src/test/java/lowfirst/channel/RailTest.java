@@ -372,6 +372,34 @@ class RailTest {
     assertEquals(0, channel(other, "out 1").high(Term.OTHERS_ON_STAGE));
   }
 
+  /** 1.658 A of the one rail and 0.441 A of the other come back through the same conductor. */
+  @Test
+  void rails_that_name_the_same_return_load_it_together() {
+    ChannelKit two =
+        THREE.with("rails.2", THREE.row("rails") + "; rail=second").with("loads.3", "rail=second");
+    double first = 1.5 * WORST;
+    assertEquals(first, check(two, CheckKind.RETURN_CURRENT).actualAmount(), 1e-9);
+    ChannelKit named = two.with("rails", "return=main").with("rails.2", "return=Main");
+    for (CheckKind kind : List.of(CheckKind.RETURN_CURRENT, CheckKind.RETURN_CONTACTS)) {
+      assertEquals(first + 0.441, check(named, kind).actualAmount(), 1e-9);
+    }
+    assertEquals(first, check(named, CheckKind.RAIL_CURRENT).actualAmount(), 1e-9);
+    assertEquals(
+        (first + 0.441) / first,
+        check(named, CheckKind.RETURN_DROP).actualAmount()
+            / check(two, CheckKind.RETURN_DROP).actualAmount(),
+        1e-9);
+    assertEquals(
+        check(named, CheckKind.RETURN_DROP).actualAmount(),
+        channel(named, "out 1").high(Term.RETURN_LIFT),
+        1e-9);
+    ChannelKit others = named.with("rails.2", "return=other");
+    assertEquals(first, check(others, CheckKind.RETURN_CURRENT).actualAmount(), 1e-9);
+    ChannelKit unknown = named.with("loads.3", "current=");
+    assertEquals(Verdict.UNDECIDED, check(unknown, CheckKind.RETURN_CURRENT).verdict());
+    assertFalse(channel(unknown, "out 1").knows(Term.RETURN_LIFT));
+  }
+
   @Test
   void what_flows_into_a_short_is_stated_or_limited_or_left_to_cold_copper() {
     assertEquals(5, channel(THREE, "out 1").high(Term.SHORT_CIRCUIT), 1e-9);

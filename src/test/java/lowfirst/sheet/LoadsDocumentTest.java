@@ -72,6 +72,31 @@ class LoadsDocumentTest {
     return LoadsWords.line(study(in, limit, checks));
   }
 
+  /** Two rails that say nothing of their returns may share one; one alone has nothing to share. */
+  @Test
+  void what_was_taken_of_the_returns_is_said_where_nobody_says_it() {
+    ChannelKit one = ChannelKit.typical();
+    ChannelKit two =
+        one.with("rails.2", one.row("rails") + "; rail=second")
+            .with("loads.2", one.row("loads") + "; load=other; rail=second")
+            .with("channels.2", one.row("channels") + "; channel=out 2; load=other; fuse=");
+    assertEquals(List.of(), returns(one));
+    assertEquals(List.of("(not said of power, second)."), returns(two));
+    ChannelKit half = two.with("rails", "return=main");
+    assertEquals(List.of("(not said of second)."), returns(half));
+    assertEquals(List.of(), returns(half.with("rails.2", "return=main")));
+  }
+
+  private static List<String> returns(ChannelKit kit) {
+    LoadFindings findings = LoadFindings.of(kit.kit());
+    return LoadsDocument.of("t", "f", List.of(), findings.sums()).blocks().stream()
+        .filter(Block.Caution.class::isInstance)
+        .map(caution -> ((Block.Caution) caution).text())
+        .filter(text -> text.startsWith("Each rail counts as having a return conductor"))
+        .map(text -> text.substring(text.indexOf('(')))
+        .toList();
+  }
+
   @Test
   void a_channel_that_carries_says_what_and_up_to_what() {
     Check good = check(CheckKind.FUSE_CURRENT, 1, 2);

@@ -104,6 +104,7 @@ final class SwapPlaces {
         none(),
         OptionalInt.empty(),
         none(),
+        "",
         NOWHERE);
   }
 
