@@ -13,11 +13,12 @@ home=$(cd "$(dirname "$file")/.." && pwd)
 case ${LC_ALL:-${LC_CTYPE:-${LANG:-C}}} in
   C | POSIX) export LC_ALL=C.UTF-8 ;;
 esac
+# New objects in little memory stay near the processor.
 # The better compiler is worth its work only where a verb runs for long, any compiler only what is run often.
 quick=-XX:TieredStopAtLevel=1
 case ${1-} in
   bench | swap) quick= ;;
   code) quick="$quick -XX:CompileThresholdScaling=4" ;;
 esac
-exec "$home/bin/java" -XX:+UseSerialGC -XX:-UsePerfData $quick -Xlog:disable -Xlog:all=off \
+exec "$home/bin/java" -XX:+UseSerialGC -Xmn24m -XX:-UsePerfData $quick -Xlog:disable -Xlog:all=off \
   -Dorg.sqlite.lib.path="$home/lib" -m lowfirst/lowfirst.cli.Main "$@"

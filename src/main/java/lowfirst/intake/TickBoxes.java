@@ -18,10 +18,9 @@ final class TickBoxes {
 
   /** The text without them; the text itself where they don't stand before several lines. */
   static String dropped(String text) {
+    boolean bracketed = text.indexOf('[') >= 0;
     boolean any =
-        text.indexOf("[x]") >= 0
-            || text.indexOf("[X]") >= 0
-            || text.indexOf("[ ]") >= 0
+        bracketed && (text.contains("[x]") || text.contains("[X]") || text.contains("[ ]"))
             || text.indexOf('☐') >= 0
             || text.indexOf('☑') >= 0;
     return any && BOX.matcher(text).results().limit(FEWEST).count() == FEWEST
