@@ -140,11 +140,13 @@ final class BomReader {
     UnitNames units = UnitNames.of(rows, lists, placements);
     var joined = new HashSet<Designator>();
     var hashed = new HashedNames();
+    var worded = new WordNames();
     for (int i = 0; i < rows.size(); i++) {
       DesignatorList list = lists.get(i);
       sayWhatWasRead(rows.get(i), list);
       for (Designator name : list.designators()) {
         hashed.see(rows.get(i), Column.DESIGNATORS, name.text());
+        worded.see(rows.get(i), name);
       }
       if (list.designators().stream().noneMatch(units.parts()::containsKey)) {
         readRow(rows.get(i), list);
@@ -156,6 +158,7 @@ final class BomReader {
       }
     }
     hashed.said().ifPresent(problems::add);
+    worded.said(placements).ifPresent(problems::add);
   }
 
   private DesignatorList designators(TableRow row) {

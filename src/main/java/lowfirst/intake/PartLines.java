@@ -257,6 +257,9 @@ record PartLines(List<Row> rows, int read, boolean signed, List<Row> named, List
   List<Problem> problems(String file) {
     var problems = new ArrayList<Problem>();
     for (Row row : named) {
+      if (WordNames.isWord(row.cell(0))) {
+        continue;
+      }
       problems.add(
           new Problem(
               Kind.COLUMN_GUESSED,

@@ -90,7 +90,7 @@ class OddListsTest {
     KitReading reading =
         bom("bom.txt", "CAPS\n[x] C1 1n\n[ ] C2 1n\n[x] R1 1k\n\nPOTS\n[ ] LEVEL B100K\n");
     assertEquals("[1 [C1] 1n, 1 [C2] 1n, 1 [R1] 1k, 1 [LEVEL] B100K]", shown(reading));
-    assertTrue(says(reading, Kind.COLUMN_GUESSED, "\"LEVEL\" was taken for the name of a part"));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "LEVEL was taken for the name of a part"));
   }
 
   @Test
@@ -231,6 +231,30 @@ class OddListsTest {
             items(reading).stream()
                 .map(item -> item.partType().value().orElseThrow().toString())
                 .toList()));
+  }
+
+  @Test
+  void words_among_designators_are_names_and_that_is_said_unless_they_are_placed() {
+    String list = "Ref,Qty,Value\nR1,1,1k\nR2,1,2k\nC1,1,1n\nIn,1,jack\nKnobs,2,\n";
+    KitReading alone = bom("bom.csv", list);
+    assertEquals(5, items(alone).size());
+    assertEquals(
+        List.of(
+            "bom.csv:5, column 1 \"Ref\" (In): In, Knobs were taken for names of parts on the board; if that is"
+                + " wrong, delete the line or empty the cell"),
+        of(alone, Kind.COLUMN_GUESSED).stream().map(Object::toString).toList());
+    KitReading placed =
+        KitTables.read(
+            "bom.csv",
+            list,
+            "placements.csv",
+            "Ref,X mm,Y mm\nR1,1,2\nR2,30,2\nC1,9,9\nIn,50,50\n");
+    assertTrue(says(placed, Kind.COLUMN_GUESSED, "Knobs was taken for the name of a part"));
+    assertTrue(!says(placed, Kind.COLUMN_GUESSED, "In, Knobs"));
+    // where most are words, none is odd
+    assertEquals(
+        List.of(),
+        of(bom("bom.csv", "Ref,Value\nIn,jack\nOut,jack\nR1,1k\n"), Kind.COLUMN_GUESSED));
   }
 
   @Test
@@ -655,7 +679,7 @@ class OddListsTest {
         bom("bom.txt", "POTS\n- R1 10k\n- R2 1M\n- C1 10n\n- VOLUME B100K\n- TONE A5K\n");
     assertEquals(
         "[1 [R1] 10k, 1 [R2] 1M, 1 [C1] 10n, 1 [VOLUME] B100K, 1 [TONE] A5K]", shown(reading));
-    assertTrue(says(reading, Kind.COLUMN_GUESSED, "\"TONE\" was taken for the name of a part"));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "VOLUME, TONE were taken for names of parts"));
   }
 
   @Test
