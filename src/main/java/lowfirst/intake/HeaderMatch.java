@@ -59,7 +59,7 @@ final class HeaderMatch {
     boolean ruled = index + 1 < rows.size() && CellShapes.isDrawn(rows.get(index + 1));
     int first = index + (ruled ? 2 : 1);
     List<Row> below = rows.subList(first, Math.min(rows.size(), first + 200));
-    var match = new HeaderMatch(kind, told, names(kind, rows, index), below);
+    var match = new HeaderMatch(kind, told, HeaderNames.of(kind, rows, index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
     match.usePair();
@@ -78,7 +78,7 @@ final class HeaderMatch {
   static int highestScore(TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
     // Designators, fitted and a value by their cells; a position that is told has two halves.
     int highest = 3 + 3 * told.size() + (told.containsKey(Column.POSITION) ? 6 : 0);
-    for (String name : names(kind, rows, index)) {
+    for (String name : HeaderNames.of(kind, rows, index)) {
       int most = 0;
       for (HeaderWords.Match match : HeaderWords.matches(kind, name)) {
         int score = match.column() == Column.POSITION ? 7 : match.isWeak() ? 1 : 3;
@@ -87,45 +87,6 @@ final class HeaderMatch {
       highest += most;
     }
     return highest;
-  }
-
-  /** The header's words, some of which may stand in the row above, and units in the one below. */
-  private static List<String> names(TableKind kind, List<Row> rows, int index) {
-    List<String> words = words(kind, rows, index);
-    return kind == TableKind.PLACEMENTS && index + 1 < rows.size()
-        ? HeaderRow.withUnits(words, rows.get(index + 1))
-        : words;
-  }
-
-  private static List<String> words(TableKind kind, List<Row> rows, int index) {
-    Row header = rows.get(index);
-    return index > 0 && kind.isExported() && header.filled() < rows.get(index - 1).size()
-        ? filled(kind, header, rows.get(index - 1))
-        : header.cells();
-  }
-
-  /** In a header of two rows some words stand in the upper one alone. */
-  private static List<String> filled(TableKind kind, Row header, Row above) {
-    if (above.line() + 1 != header.line()) {
-      return header.cells();
-    }
-    var names = new ArrayList<String>();
-    int width = Math.max(header.size(), above.size());
-    Optional<String> unit = Optional.empty();
-    for (int cell = 0; cell < width; cell++) {
-      String own = header.cell(cell);
-      String upper = above.cell(cell);
-      if (!upper.isEmpty()) {
-        unit = HeaderUnit.of(upper).filter(Lengths::isUnit);
-      }
-      if (own.isEmpty()) {
-        names.add(HeaderWords.matches(kind, upper).isEmpty() ? own : upper);
-      } else {
-        // "Centre (mil)" over x and y.
-        names.add(own.matches("(?i)[xy]") ? own + unit.map(in -> " (" + in + ")").orElse("") : own);
-      }
-    }
-    return names;
   }
 
   private void useWhatIsTold() {

@@ -53,7 +53,7 @@ final class TableReader {
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
-            : Cut.of(kind, file, text.text(), map);
+            : LikeliestCut.of(kind, file, text.text(), map);
     var reader = new TableReader(kind, file, cut);
     reader.problems.addAll(text.problems());
     reader.problems.addAll(reader.cut.problems());
@@ -64,7 +64,7 @@ final class TableReader {
   }
 
   private static Table read(TableKind kind, String file, Workbook workbook, ColumnMap map) {
-    var reader = new TableReader(kind, file, Cut.of(kind, file, workbook, map));
+    var reader = new TableReader(kind, file, LikeliestSheet.of(kind, file, workbook, map));
     reader.problems.addAll(reader.cut.problems());
     if (workbook.problems().isEmpty()) {
       reader.readRows(map);
@@ -74,7 +74,7 @@ final class TableReader {
 
   private void readRows(ColumnMap map) {
     if (!cut.header().isComplete(kind)) {
-      problems.add(HeaderDoubts.notFound(kind, file, cut));
+      problems.add(NoHeader.in(kind, file, cut));
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
