@@ -218,7 +218,10 @@ final class BomReader {
             row.place(Column.DESIGNATORS));
     items.add(item);
     if (item.isFitted() && !FittedSigns.isYes(row.text(Column.FITTED))) {
-      words.leaveOpen(row).ifPresent(problems::add);
+      words
+          .leaveOpen(row)
+          .or(() -> words.leaveOpen(row, list.otherText()))
+          .ifPresent(problems::add);
     }
     if (named > 0 && item.quantity() != named && item.isFitted()) {
       problems.add(disagrees(row, item.quantity(), named));

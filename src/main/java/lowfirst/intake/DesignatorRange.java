@@ -19,9 +19,9 @@ record DesignatorRange(String letters, int first, int last, boolean repeatsLette
 
   private static final Pattern RANGE =
       Pattern.compile(
-          "(?iU)([\\p{L}_]+)(\\d{1,6})(?:\\s*(?:-{1,3}|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]?>|→|至|到|から)\\s*"
+          "(?iU)([\\p{L}_]+\\$?)(\\d{1,6})(?:\\s*(?:-{1,3}|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]?>|→|至|到|から)\\s*"
               + "|\\s+(?:to|bis|thru|through|à|au|al|do|až|tot|t/m|t\\.?e\\.?m\\.?|по|до)\\s+)"
-              + "([\\p{L}_]*)(\\d{1,6})");
+              + "([\\p{L}_]*\\$?)(\\d{1,6})");
 
   /** The range, if the text is nothing else; {@code L1-In} is a name. */
   static Optional<DesignatorRange> in(String text) {

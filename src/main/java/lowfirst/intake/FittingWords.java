@@ -102,8 +102,26 @@ final class FittingWords {
     return Optional.empty();
   }
 
+  /** The same of words beside designators: R1, R2 (optional). */
+  Optional<Problem> leaveOpen(TableRow row, String besideNames) {
+    Said said = said(besideNames);
+    return said.optional().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            row.problem(
+                Kind.OPTIONAL_PART,
+                Column.DESIGNATORS,
+                "the BOM leaves it open whether to fit this or a part of it (\""
+                    + said.optional()
+                    + "\"); all counts as fitted",
+                "decide, and take out what you don't fit"));
+  }
+
   private Said said(TableRow row, Column column) {
-    String text = row.text(column);
+    return said(row.text(column));
+  }
+
+  private Said said(String text) {
     return mayTell(text) ? known.computeIfAbsent(text, FittingWords::read) : Said.NOTHING;
   }
 

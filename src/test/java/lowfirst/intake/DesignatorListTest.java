@@ -42,6 +42,8 @@ class DesignatorListTest {
           R1&2                        | R1 R2
           R1.R2.R5                    | R1 R2 R5
           A1.R5                       | A1.R5
+          U$1-3                       | U$1 U$2 U$3
+          U$1-U$3                     | U$1 U$2 U$3
           LM358-1, LM358-2            | LM358-1 LM358-2
           PSU_5V,_3W                  | PSU_5V,_3W
           R1-R3/R6                    | R1 R2 R3 R6

@@ -90,6 +90,17 @@ class SilentReadingTest {
   }
 
   @Test
+  void a_designator_that_is_called_optional_is_said() {
+    Problem said =
+        only("ref,qty,value\n\"C1, C19 (optional)\",2,1u\nC2,1,1u\n", Kind.OPTIONAL_PART);
+    assertEquals(
+        "the BOM leaves it open whether to fit this or a part of it (\"optional\"); all counts as"
+            + " fitted",
+        said.message());
+    assertEquals(2, said.place().line());
+  }
+
+  @Test
   void columns_of_variants_are_named_together_and_one_without_a_header_by_its_number() {
     Problem asked = only("ref,value,,Big One\nR1,1k,x,x\nR2,2k,,x\nR3,3k,x,\n", Kind.OPTIONAL_PART);
     assertEquals(
