@@ -40,6 +40,8 @@ final class DesignatorReader {
   /** What stands behind the letters of a name. */
   private static final Pattern NO_LETTERS = Pattern.compile("\\P{L}.*");
 
+  private static final Pattern TYPE_NUMBER = Pattern.compile("[A-Z]{2,4}\\d{3,5}[A-Z]{0,3}");
+
   private static final Pattern SEVERAL = Pattern.compile("\\d[,;\\s]+\\p{L}");
 
   /** R1.R2, of which no letters differ: A1.R5 is a name. */
@@ -321,7 +323,11 @@ final class DesignatorReader {
     }
     String bare = REMARK.matcher(text).replaceAll(" ").strip();
     String[] words = bare.split("\\s+");
-    if (List.of(words).stream().allMatch(word -> NUMBERED.matcher(word).matches())) {
+    if (isTypeNumber(words)) {
+      remarks.add("\"" + text + "\" was read as " + words[0] + " and words about it");
+      word(words[0]);
+      others.add(text.substring(text.indexOf(words[0]) + words[0].length()).strip());
+    } else if (List.of(words).stream().allMatch(word -> NUMBERED.matcher(word).matches())) {
       for (String word : words) {
         word(word);
       }
@@ -335,6 +341,15 @@ final class DesignatorReader {
     } else {
       others.add(text);
     }
+  }
+
+  /** IC1 LM358N DIP8: the letters of a kind of part, then letters of none and many digits. */
+  private static boolean isTypeNumber(String[] words) {
+    return words.length > 1
+        && DesignatorSpelling.isPlain(words[0])
+        && PartKindWords.byLetters(Designator.of(words[0]).prefix()).isPresent()
+        && TYPE_NUMBER.matcher(words[1]).matches()
+        && PartKindWords.byLetters(Designator.of(words[1]).prefix()).isEmpty();
   }
 
   private void word(String word) {

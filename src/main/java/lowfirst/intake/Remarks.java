@@ -77,7 +77,8 @@ final class Remarks {
         header.uses().size() >= 3
             || header.index() < 0
             || SENTENCE.matcher(first).find()
-            || (row.size() == 1 && first.chars().noneMatch(Character::isDigit));
+            || ((row.size() == 1 || row.cell(header.cellOf(kind.required().get(0))).isEmpty())
+                && first.chars().noneMatch(Character::isDigit));
     if (alone
         && header.uses().size() >= 3
         && (TORN.matcher(first).lookingAt() || SHIFTED.matcher(first).find())) {

@@ -42,6 +42,7 @@ class DesignatorListTest {
           R1&2                        | R1 R2
           R1.R2.R5                    | R1 R2 R5
           A1.R5                       | A1.R5
+          IC1 IC358                   | IC1 IC358
           U$1-3                       | U$1 U$2 U$3
           U$1-U$3                     | U$1 U$2 U$3
           LM358-1, LM358-2            | LM358-1 LM358-2
@@ -206,5 +207,13 @@ class DesignatorListTest {
     assertEquals("C2", DesignatorList.spelt("C  2"));
     assertEquals("Rotery Encoder", DesignatorList.spelt("Rotery Encoder"));
     assertEquals("47uf 35v", DesignatorList.spelt("47uf 35v"));
+  }
+
+  @Test
+  void a_type_number_behind_a_designator_is_a_word_about_it_and_that_is_said() {
+    DesignatorList list = DesignatorList.parse("IC1 ZX358N DIP8");
+    assertEquals("[IC1]", list.designators().toString());
+    assertEquals("ZX358N DIP8", list.otherText());
+    assertEquals(List.of("\"IC1 ZX358N DIP8\" was read as IC1 and words about it"), list.remarks());
   }
 }

@@ -258,6 +258,14 @@ class OddListsTest {
   }
 
   @Test
+  void a_word_over_the_values_of_two_columns_heads_a_section() {
+    KitReading reading =
+        bom("bom.csv", "Part;Ref\nResistors;\n10k;R1,R2,R3\n4k7;R4\nCapacitors;\n100n;C1,C2\n");
+    assertEquals("[3 [R1, R2, R3] 10k, 1 [R4] 4k7, 2 [C1, C2] 100n]", shown(reading));
+    assertEquals(2, of(reading, Kind.ROW_IGNORED).size());
+  }
+
+  @Test
   void notes_that_are_named_like_a_list_of_parts_and_list_them_line_by_line_are_read() {
     String text = "# Parts\n\n- [ ] R1: 33k\n- [ ] R2, R3: 10k\n- [x] C1: 100n\n\nSolder slowly.\n";
     assertEquals("[1 [R1] 33k, 2 [R2, R3] 10k, 1 [C1] 100n]", shown(bom("parts.md", text)));
