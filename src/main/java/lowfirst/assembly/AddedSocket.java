@@ -52,13 +52,9 @@ final class AddedSocket {
   /** The kind of socket that a circuit needs. */
   static PartType typeFor(Seat circuit) {
     int pins = pinsOf(circuit);
-    return new PartType(
+    return PartType.named(
         PartKind.SOCKET,
         pins > 0 ? pins + "-pin" : "for " + circuit.type().text(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
         "",
         circuit.type().packageName());
   }

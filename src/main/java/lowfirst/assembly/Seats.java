@@ -145,16 +145,7 @@ final class Seats {
     Placement placement = part.placement().orElseThrow();
     Optional<BodyOutline> outline = part.outline();
     OptionalDouble known = outline.map(BodyOutline::height).orElse(OptionalDouble.empty());
-    var type =
-        new PartType(
-            PartKind.UNKNOWN,
-            placement.valueText(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            placement.packageText());
+    var type = PartType.named(PartKind.UNKNOWN, placement.valueText(), "", placement.packageText());
     return new Seat(
         part.designator(),
         type,

@@ -58,14 +58,6 @@ record ChannelParts(Kit kit) {
   }
 
   private static PartType named(PartKind kind, String typeNumber) {
-    return new PartType(
-        kind,
-        typeNumber,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        typeNumber,
-        "");
+    return PartType.named(kind, typeNumber, typeNumber, "");
   }
 }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
@@ -53,15 +52,7 @@ final class HeightChecks {
 
   /** What a placement list without a BOM says of a part. */
   private static PartType onlyPlaced(String packageName) {
-    return new PartType(
-        PartKind.UNKNOWN,
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        "",
-        packageName);
+    return PartType.named(PartKind.UNKNOWN, "", "", packageName);
   }
 
   private void part(BoardPart part, PartType type, Place place) {

@@ -76,16 +76,7 @@ final class OutlinesFound implements BodyFinder {
 
   private Optional<BodyOutline> look(
       PartKind kind, String text, String typeNumber, String packageName) {
-    var asked =
-        new PartType(
-            kind,
-            text,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            typeNumber,
-            packageName);
+    var asked = PartType.named(kind, text, typeNumber, packageName);
     return found.computeIfAbsent(asked, type -> table.find(type).value());
   }
 

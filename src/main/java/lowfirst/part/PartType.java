@@ -28,6 +28,19 @@ public record PartType(
     String typeNumber,
     String packageName) {
 
+  /** One of which nothing but words is known. */
+  public static PartType named(PartKind kind, String text, String typeNumber, String packageName) {
+    return new PartType(
+        kind,
+        text,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        typeNumber,
+        packageName);
+  }
+
   /** Field by field: what a record makes of itself is put together at each start of the program. */
   @Override
   public boolean equals(Object other) {

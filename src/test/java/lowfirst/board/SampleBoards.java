@@ -154,15 +154,7 @@ public final class SampleBoards {
 
   /** A part type without value or ratings. */
   public static PartType type(PartKind kind, String text, String packageName) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        "",
-        packageName);
+    return PartType.named(kind, text, "", packageName);
   }
 
   /** The board. */

@@ -150,16 +150,7 @@ class BodyOutlinesTest {
   })
   void without_a_package_the_type_number_tells_the_usual_body(
       String number, PartKind kind, double height) {
-    var type =
-        new PartType(
-            kind,
-            number,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            number,
-            "");
+    var type = PartType.named(kind, number, number, "");
     BodyOutline outline = TABLE.find(type).orThrow();
     assertEquals(height, outline.seatedHeightMillimetres());
     assertEquals(Source.Origin.ASSUMED, outline.source().origin());
@@ -167,16 +158,7 @@ class BodyOutlinesTest {
 
   @Test
   void without_a_package_the_value_column_may_name_the_body() {
-    var jack =
-        new PartType(
-            PartKind.CONNECTOR,
-            "BARREL_JACK",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            "");
+    var jack = PartType.named(PartKind.CONNECTOR, "BARREL_JACK", "", "");
     assertEquals(10.0, TABLE.find(jack).orThrow().seatedHeightMillimetres());
   }
 

@@ -168,17 +168,7 @@ class PartDetailsTest {
     for (String text : List.of("", "A", "B")) {
       for (String number : List.of("", "A", "B")) {
         for (String body : List.of("", "A", "B")) {
-          hashes.add(
-              new PartType(
-                      PartKind.UNKNOWN,
-                      text,
-                      Optional.empty(),
-                      Optional.empty(),
-                      Optional.empty(),
-                      Optional.empty(),
-                      number,
-                      body)
-                  .hashCode());
+          hashes.add(PartType.named(PartKind.UNKNOWN, text, number, body).hashCode());
         }
       }
     }

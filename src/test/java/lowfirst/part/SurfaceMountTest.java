@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import lowfirst.intake.ShippedTables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -136,14 +135,6 @@ class SurfaceMountTest {
   }
 
   private static PartType type(PartKind kind, String text, String packageName) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        text,
-        packageName);
+    return PartType.named(kind, text, text, packageName);
   }
 }

@@ -72,16 +72,7 @@ public final class SmallPlan {
   }
 
   private static Step step(int number, PartKind kind, Step.Stage stage, String... designators) {
-    var partType =
-        new PartType(
-            kind,
-            "part " + number,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            "");
+    var partType = PartType.named(kind, "part " + number, "", "");
     return new Step(
         number,
         "driver",

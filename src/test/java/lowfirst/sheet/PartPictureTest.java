@@ -53,17 +53,7 @@ class PartPictureTest {
   @ParameterizedTest
   @EnumSource(PartKind.class)
   void every_kind_has_a_picture_with_words_and_all_shapes_inside(PartKind kind) {
-    Drawing drawing =
-        PartPicture.of(
-            new PartType(
-                kind,
-                "ABC123",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "ABC123",
-                ""));
+    Drawing drawing = PartPicture.of(PartType.named(kind, "ABC123", "ABC123", ""));
     assertFalse(drawing.shapes().isEmpty());
     assertFalse(drawing.words().isBlank());
     for (Shape shape : drawing.shapes()) {

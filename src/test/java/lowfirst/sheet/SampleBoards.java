@@ -50,15 +50,7 @@ public final class SampleBoards {
   }
 
   public static PartType type(PartKind kind, String text) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        text,
-        "axial");
+    return PartType.named(kind, text, text, "axial");
   }
 
   public static Item item(PartType type, List<Designator> designators) {

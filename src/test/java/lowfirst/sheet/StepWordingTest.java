@@ -130,16 +130,7 @@ class StepWordingTest {
   })
   void a_part_goes_by_the_number_in_the_value_column_unless_that_is_prose(
       String text, String number, String name) {
-    var type =
-        new PartType(
-            PartKind.DIODE,
-            text,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            number,
-            "");
+    var type = PartType.named(PartKind.DIODE, text, number, "");
     assertEquals(name, StepWording.shortName(type));
   }
 

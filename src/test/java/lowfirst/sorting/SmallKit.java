@@ -54,15 +54,7 @@ final class SmallKit {
   }
 
   static PartType numbered(PartKind kind, String typeNumber) {
-    return new PartType(
-        kind,
-        typeNumber,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        typeNumber,
-        "");
+    return PartType.named(kind, typeNumber, typeNumber, "");
   }
 
   SmallKit described(PartType type, String description, String... designators) {

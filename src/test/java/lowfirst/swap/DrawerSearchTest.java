@@ -1,5 +1,9 @@
 package lowfirst.swap;
 
+import static lowfirst.swap.Drawers.KIT;
+import static lowfirst.swap.Drawers.OUTLINES;
+import static lowfirst.swap.Drawers.search;
+import static lowfirst.swap.Drawers.target;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,24 +18,11 @@ import java.util.stream.Stream;
 import lowfirst.Figures;
 import lowfirst.board.Kit;
 import lowfirst.intake.ShippedTables;
-import lowfirst.part.BodyOutlines;
 import lowfirst.part.Datasheets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class DrawerSearchTest {
-  private static final BodyOutlines OUTLINES = ShippedTables.bodyOutlines();
-  private static final Kit KIT =
-      BellPlayer.with(Map.of("swaps.csv", "board,designators,part type fitted,reason,who,date\n"));
-
-  private static SwapTarget target(String part) {
-    return SwapTarget.named(KIT, part, Optional.of("driver")).get(0);
-  }
-
-  private static DrawerResult search(String part, Datasheets drawer, int most) {
-    return DrawerSearch.of(target(part), KIT, drawer, OUTLINES, most);
-  }
-
   @Test
   void what_fits_is_ranked_by_margin_and_the_counts_add_up() {
     DrawerResult result = search("Q1", Drawers.ofMosfets(100), 20);

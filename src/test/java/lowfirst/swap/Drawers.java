@@ -2,19 +2,36 @@ package lowfirst.swap;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import lowfirst.board.Kit;
+import lowfirst.intake.ShippedTables;
+import lowfirst.part.BodyOutlines;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
-/** Made-up drawers of any size, the same ones each time. */
+/** Made-up drawers of any size, the same ones each time, and searches of the sample kit. */
 final class Drawers {
   private static final Source SOURCE = Source.datasheet("made up for this test");
 
+  static final BodyOutlines OUTLINES = ShippedTables.bodyOutlines();
+  static final Kit KIT =
+      BellPlayer.with(Map.of("swaps.csv", "board,designators,part type fitted,reason,who,date\n"));
+
   private Drawers() {}
+
+  /** A part of the sample kit's driver board. */
+  static SwapTarget target(String part) {
+    return SwapTarget.named(KIT, part, Optional.of("driver")).get(0);
+  }
+
+  static DrawerResult search(String part, Datasheets drawer, int most) {
+    return DrawerSearch.of(target(part), KIT, drawer, OUTLINES, most);
+  }
 
   /** Nothing but logic-level MOSFETs in the right package: every rule and check has to be done. */
   static Datasheets ofMosfets(int count) {

@@ -1,33 +1,22 @@
 package lowfirst.swap;
 
+import static lowfirst.swap.Drawers.KIT;
+import static lowfirst.swap.Drawers.OUTLINES;
+import static lowfirst.swap.Drawers.search;
+import static lowfirst.swap.Drawers.target;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
-import lowfirst.board.Kit;
 import lowfirst.intake.ShippedTables;
-import lowfirst.part.BodyOutlines;
 import lowfirst.part.Datasheets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every part of the catalogue, searched for and swapped one by one. */
 class EveryPartOfADrawerTest {
-  private static final BodyOutlines OUTLINES = ShippedTables.bodyOutlines();
-  private static final Kit KIT =
-      BellPlayer.with(Map.of("swaps.csv", "board,designators,part type fitted,reason,who,date\n"));
-
-  private static SwapTarget target(String part) {
-    return SwapTarget.named(KIT, part, Optional.of("driver")).get(0);
-  }
-
-  private static DrawerResult search(String part, Datasheets drawer, int most) {
-    return DrawerSearch.of(target(part), KIT, drawer, OUTLINES, most);
-  }
-
   private static Map<String, SwapVerdict> verdicts(DrawerResult result) {
     var map = new java.util.HashMap<String, SwapVerdict>();
     Stream.of(result.best(), result.open(), result.nearMisses())

@@ -3,7 +3,6 @@ package lowfirst.swap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
 import lowfirst.intake.ShippedTables;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
@@ -56,16 +55,7 @@ class PracticeTest {
   }
 
   private static PartType part(PartKind kind, String text, String packageName) {
-    var blank =
-        new PartType(
-            kind,
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            packageName);
+    var blank = PartType.named(kind, "", "", packageName);
     PartType type = FittedPart.of(text, blank, CATALOGUE);
     return packageName.isEmpty()
         ? type

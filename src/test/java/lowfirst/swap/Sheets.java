@@ -61,8 +61,7 @@ final class Sheets {
 
   /** A part of which only the kind is known. */
   static PartType blank(PartKind kind) {
-    return new PartType(
-        kind, "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "", "");
+    return PartType.named(kind, "", "", "");
   }
 
   static List<DatasheetLine> lines(String part, PartKind kind, String text) {

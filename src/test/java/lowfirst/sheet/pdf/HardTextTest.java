@@ -25,12 +25,10 @@ class HardTextTest {
   private static final PdfWriter WRITER = new PdfWriter();
 
   private static Table table(String... cells) {
-    return new Table(
+    return Grid.of(
         "",
-        IntStream.range(0, cells.length)
-            .mapToObj(i -> new Table.Column("Column " + i, Table.Align.START, 1))
-            .toList(),
-        List.of(new Table.Row(java.util.Arrays.stream(cells).map(Cell::of).toList())));
+        IntStream.range(0, cells.length).mapToObj(i -> Grid.words("Column " + i, 1)).toList(),
+        new Table.Row(java.util.Arrays.stream(cells).map(Cell::of).toList()));
   }
 
   private static String text(byte[] pdf) throws Exception {
@@ -85,10 +83,7 @@ class HardTextTest {
             new Block.Caution(hard),
             new Block.Facts(List.of(new Block.Facts.Fact(hard, hard))),
             table(hard, "x"),
-            new Table(
-                hard,
-                List.of(new Table.Column(hard, Table.Align.END, 1)),
-                List.of(new Table.Row(List.of(Cell.field(hard)))))));
+            Grid.of(hard, List.of(Grid.numbers(hard, 1)), Grid.row(Cell.field(hard)))));
   }
 
   @ParameterizedTest
@@ -148,23 +143,15 @@ class HardTextTest {
     var rows = new ArrayList<Table.Row>();
     for (int row = 0; row < 300; row++) {
       rows.add(
-          new Table.Row(
-              List.of(
-                  Cell.of("a" + row + " " + "filler ".repeat(row % 40) + "z" + row),
-                  Cell.of("x"))));
+          Grid.row(
+              Cell.of("a" + row + " " + "filler ".repeat(row % 40) + "z" + row), Cell.of("x")));
     }
     byte[] pdf =
         WRITER.write(
             new Document(
                 "T",
                 "",
-                List.of(
-                    new Table(
-                        "",
-                        List.of(
-                            new Table.Column("A", Table.Align.START, 1),
-                            new Table.Column("B", Table.Align.START, 1)),
-                        rows))),
+                List.of(new Table("", List.of(Grid.words("A", 1), Grid.words("B", 1)), rows))),
             Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -195,14 +182,13 @@ class HardTextTest {
     var cells = new ArrayList<Cell>();
     for (String header :
         List.of("Pick", "Inspected", "Soldered", "Reading", "Initials", "Accept")) {
-      columns.add(new Table.Column(header, Table.Align.START, header.equals("Pick") ? 3 : 1));
+      columns.add(Grid.words(header, header.equals("Pick") ? 3 : 1));
       cells.add(header.equals("Pick") ? Cell.of(name) : Cell.field(""));
     }
     String text =
         text(
             WRITER.write(
-                new Document(
-                    "T", "", List.of(new Table("", columns, List.of(new Table.Row(cells))))),
+                new Document("T", "", List.of(Grid.of("", columns, new Table.Row(cells)))),
                 new Paper(165, 200)));
     for (Table.Column column : columns) {
       assertTrue(text.contains(column.header()), column.header() + " in " + text);

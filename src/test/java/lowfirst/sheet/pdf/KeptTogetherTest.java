@@ -41,10 +41,7 @@ class KeptTogetherTest {
   private static final Block TABLE = table("");
 
   private static Block table(String caption) {
-    return new Table(
-        caption,
-        List.of(new Table.Column("Head", Table.Align.START, 1)),
-        List.of(new Table.Row(List.of(Cell.of("cell")))));
+    return Grid.of(caption, List.of(Grid.words("Head", 1)), Grid.row(Cell.of("cell")));
   }
 
   private static Block lines(int count) {
@@ -89,11 +86,7 @@ class KeptTogetherTest {
     for (int count : List.of(50, 54, 60, 200)) {
       String words =
           IntStream.range(0, count).mapToObj(i -> "w" + i).collect(Collectors.joining("\n"));
-      Table table =
-          new Table(
-              "Caption",
-              List.of(new Table.Column("Head", Table.Align.START, 1)),
-              List.of(new Table.Row(List.of(Cell.of(words)))));
+      Table table = Grid.of("Caption", List.of(Grid.words("Head", 1)), Grid.row(Cell.of(words)));
       String next = overleaf(20, HEADING, table);
       assertTrue(next.startsWith("Heading Caption Head w0 w1 "), count + ": " + next);
       List<SeenPage> pages = pages(20, HEADING, table);

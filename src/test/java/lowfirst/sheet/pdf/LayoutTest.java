@@ -50,17 +50,14 @@ class LayoutTest {
           new Block.Caution("hot."),
           new Block.Facts(List.of(new Fact("Board", "driver"), new Fact("Fingerprint", "0123"))),
           new Block.Figure(SQUARE, "A caption."),
-          new Table(
+          Grid.of(
               "In this order",
-              List.of(
-                  new Table.Column("No", Table.Align.END, 1),
-                  new Table.Column("Pick", Table.Align.START, 4)),
-              List.of(
-                  new Table.Row(List.of(Cell.of("12345"), Cell.of("diode"))),
-                  new Table.Row(List.of(Cell.of("2"), Cell.of("", SQUARE))),
-                  new Table.Row(List.of(Cell.of("3"), Cell.of("relay", SQUARE))),
-                  new Table.Row(List.of(Cell.box(true), Cell.field("4.7"))),
-                  new Table.Row(List.of(Cell.of("5"))))));
+              List.of(Grid.numbers("No", 1), Grid.words("Pick", 4)),
+              Grid.row(Cell.of("12345"), Cell.of("diode")),
+              Grid.row(Cell.of("2"), Cell.of("", SQUARE)),
+              Grid.row(Cell.of("3"), Cell.of("relay", SQUARE)),
+              Grid.row(Cell.box(true), Cell.field("4.7")),
+              Grid.row(Cell.of("5"))));
 
   private static Document document(Block... blocks) {
     return new Document("The title", "A subtitle", List.of(blocks));
@@ -225,20 +222,18 @@ class LayoutTest {
     // A column of boxes takes what a box needs, one of drawings what the drawing does.
     SeenPage tight =
         page(
-            new Table(
+            Grid.of(
                 "",
                 List.of(
-                    new Table.Column("", Table.Align.START, 0.01),
-                    new Table.Column("D", Table.Align.START, 0.01),
-                    new Table.Column("F", Table.Align.START, 0.01),
-                    new Table.Column("W", Table.Align.START, 1)),
-                List.of(
-                    new Table.Row(
-                        List.of(
-                            Cell.box(true),
-                            Cell.of("", SQUARE),
-                            Cell.field(""),
-                            Cell.of("word ".repeat(300).strip()))))));
+                    Grid.words("", 0.01),
+                    Grid.words("D", 0.01),
+                    Grid.words("F", 0.01),
+                    Grid.words("W", 1)),
+                Grid.row(
+                    Cell.box(true),
+                    Cell.of("", SQUARE),
+                    Cell.field(""),
+                    Cell.of("word ".repeat(300).strip()))));
     assertEquals(LEFT + 12 + 6 + 3, tight.text("D").x(), 0.3);
     assertEquals(tight.text("D").x() + 56.69 + 6, tight.text("F").x(), 0.3);
     assertEquals(tight.text("F").x() + 3.6 * 12 + 6, tight.text("W").x(), 0.3);
@@ -260,13 +255,10 @@ class LayoutTest {
             120, 60, List.of(new Shape.Box(0, 0, 120, 60, 0, Shape.Paint.fill(Ink.BLACK))), "wide");
     SeenPage page =
         page(
-            new Table(
+            Grid.of(
                 "",
-                List.of(
-                    new Table.Column("A", Table.Align.START, 1),
-                    new Table.Column("B", Table.Align.START, 1)),
-                List.of(
-                    new Table.Row(List.of(Cell.of("under", wide), Cell.of("x ".repeat(300)))))));
+                List.of(Grid.words("A", 1), Grid.words("B", 1)),
+                Grid.row(Cell.of("under", wide), Cell.of("x ".repeat(300)))));
     Path box = page.paths().stream().filter(path -> path.fill() == 0).findFirst().orElseThrow();
     double column = page.text("B").x() - page.text("A").x();
     assertEquals(page.text("A").x(), box.left(), 0.02);
@@ -283,13 +275,10 @@ class LayoutTest {
     String name = "n".repeat(60);
     SeenPage page =
         page(
-            new Table(
+            Grid.of(
                 "",
-                List.of(
-                    new Table.Column("A", Table.Align.START, 0.01),
-                    new Table.Column("B", Table.Align.START, 1)),
-                List.of(
-                    new Table.Row(List.of(Cell.of(name), Cell.of("word ".repeat(200).strip()))))));
+                List.of(Grid.words("A", 0.01), Grid.words("B", 1)),
+                Grid.row(Cell.of(name), Cell.of("word ".repeat(200).strip()))));
     // 84 points of a word, and 3 on both sides.
     assertEquals(LEFT + 84 + 6 + 3, page.text("B").x(), 0.1);
   }
@@ -325,22 +314,20 @@ class LayoutTest {
     SeenPdf pdf =
         seen(
             document(
-                new Table(
+                Grid.of(
                     "Things",
                     List.of(
-                        new Table.Column("Step", Table.Align.END, 1),
-                        new Table.Column("Pick", Table.Align.START, 1),
-                        new Table.Column("Where", Table.Align.START, 1),
-                        new Table.Column("Seated", Table.Align.START, 1),
-                        new Table.Column("", Table.Align.START, 1)),
-                    List.of(
-                        new Table.Row(
-                            List.of(
-                                Cell.of("3"),
-                                Cell.of("diode"),
-                                Cell.of("D1"),
-                                Cell.box(false),
-                                Cell.field("")))))));
+                        Grid.numbers("Step", 1),
+                        Grid.words("Pick", 1),
+                        Grid.words("Where", 1),
+                        Grid.words("Seated", 1),
+                        Grid.words("", 1)),
+                    Grid.row(
+                        Cell.of("3"),
+                        Cell.of("diode"),
+                        Cell.of("D1"),
+                        Cell.box(false),
+                        Cell.field("")))));
     assertEquals("3, diode: Seated", pdf.fields().get(0).words());
     assertEquals("Off", pdf.fields().get(0).value());
     assertEquals("3, diode", pdf.fields().get(1).words());
@@ -351,12 +338,11 @@ class LayoutTest {
     SeenPdf pdf =
         seen(
             document(
-                new Table(
+                Grid.of(
                     "",
-                    List.of(new Table.Column("Reading", Table.Align.START, 1)),
-                    List.of(
-                        new Table.Row(List.of(Cell.field("one\ntwo\nthree"))),
-                        new Table.Row(List.of(Cell.field("one")))))));
+                    List.of(Grid.words("Reading", 1)),
+                    Grid.row(Cell.field("one\ntwo\nthree")),
+                    Grid.row(Cell.field("one")))));
     Field several = pdf.fields().get(0);
     assertTrue(several.severalLines());
     assertEquals("one\ntwo\nthree", several.value());
@@ -379,12 +365,7 @@ class LayoutTest {
   void a_box_shows_its_tick_only_when_ticked() throws Exception {
     for (boolean ticked : List.of(true, false)) {
       SeenPdf pdf =
-          seen(
-              document(
-                  new Table(
-                      "",
-                      List.of(new Table.Column("Done", Table.Align.START, 1)),
-                      List.of(new Table.Row(List.of(Cell.box(ticked)))))));
+          seen(document(Grid.of("", List.of(Grid.words("Done", 1)), Grid.row(Cell.box(ticked)))));
       Field box = pdf.fields().get(0);
       List<Path> drawn =
           pdf.pages().get(0).paths().stream().filter(path -> path.line() > 0.7).skip(2).toList();
@@ -408,33 +389,22 @@ class LayoutTest {
 
   @Test
   void a_table_without_headers_has_none_and_one_without_columns_is_nothing() throws Exception {
-    SeenPage page =
-        page(
-            new Table(
-                "",
-                List.of(new Table.Column("", Table.Align.START, 1)),
-                List.of(new Table.Row(List.of(Cell.of("cell"))))));
+    SeenPage page = page(Grid.of("", List.of(Grid.words("", 1)), Grid.row(Cell.of("cell"))));
     // The title's rule ends at 87.27: no header, no space.
     assertEquals(87.27 + 2.6 + 8.075, page.text("cell").y(), 0.02);
-    assertEquals(
-        List.of("The title", "A subtitle"), page(new Table("", List.of(), List.of())).words());
+    assertEquals(List.of("The title", "A subtitle"), page(Grid.of("", List.of())).words());
   }
 
   @Test
   void the_header_comes_again_on_each_page_and_cells_go_on_below_it() throws Exception {
     List<Table.Row> rows =
         IntStream.range(0, 60)
-            .mapToObj(row -> new Table.Row(List.of(Cell.of("row " + row), Cell.of("x"))))
+            .mapToObj(row -> Grid.row(Cell.of("row " + row), Cell.of("x")))
             .toList();
     SeenPdf pdf =
         seen(
             document(
-                new Table(
-                    "",
-                    List.of(
-                        new Table.Column("Head", Table.Align.START, 1),
-                        new Table.Column("Other", Table.Align.END, 1)),
-                    rows)));
+                new Table("", List.of(Grid.words("Head", 1), Grid.numbers("Other", 1)), rows)));
     // 799.37 - 107.22 leave room for 42 rows of 16.25.
     assertEquals(2, pdf.pages().size());
     assertTrue(pdf.pages().get(0).words().contains("row 41"));
@@ -452,12 +422,10 @@ class LayoutTest {
   void headers_of_one_line_stand_low_beside_one_of_two() throws Exception {
     SeenPage page =
         page(
-            new Table(
+            Grid.of(
                 "",
-                List.of(
-                    new Table.Column("one\ntwo", Table.Align.START, 1),
-                    new Table.Column("low", Table.Align.START, 1)),
-                List.of(new Table.Row(List.of(Cell.of("a"), Cell.of("b"))))));
+                List.of(Grid.words("one\ntwo", 1), Grid.words("low", 1)),
+                Grid.row(Cell.of("a"), Cell.of("b"))));
     assertEquals(page.text("two").y(), page.text("low").y(), 0.01);
     assertEquals(9.75, page.text("two").y() - page.text("one").y(), 0.01);
   }
@@ -473,14 +441,11 @@ class LayoutTest {
     SeenPdf pdf =
         seen(
             document(
-                new Table(
+                Grid.of(
                     "",
-                    List.of(
-                        new Table.Column("Name", Table.Align.START, 1),
-                        new Table.Column("Words", Table.Align.START, 1)),
-                    List.of(
-                        new Table.Row(List.of(Cell.of("name", SQUARE), Cell.of(words))),
-                        new Table.Row(List.of(Cell.of("last"), Cell.of("z")))))));
+                    List.of(Grid.words("Name", 1), Grid.words("Words", 1)),
+                    Grid.row(Cell.of("name", SQUARE), Cell.of(words)),
+                    Grid.row(Cell.of("last"), Cell.of("z")))));
     List<String> all = pdf.pages().stream().flatMap(page -> page.words().stream()).toList();
     for (int i = 0; i < 130; i++) {
       assertEquals(1, java.util.Collections.frequency(all, "w" + i), "w" + i);

@@ -37,14 +37,13 @@ class PdfWriterTest {
     var table = new ArrayList<Table.Row>();
     for (int row = 1; row <= rows; row++) {
       table.add(
-          new Table.Row(
-              List.of(
-                  Cell.of("" + row),
-                  Cell.of("4.7 kΩ resistor, ±5 %, 0.25 W", SQUARE),
-                  Cell.of("R" + row + ", R" + (row + 1) + ", R" + (row + 2)),
-                  Cell.box(row % 3 == 0),
-                  Cell.box(false),
-                  Cell.field(row % 4 == 0 ? "4.68 kΩ" : ""))));
+          Grid.row(
+              Cell.of("" + row),
+              Cell.of("4.7 kΩ resistor, ±5 %, 0.25 W", SQUARE),
+              Cell.of("R" + row + ", R" + (row + 1) + ", R" + (row + 2)),
+              Cell.box(row % 3 == 0),
+              Cell.box(false),
+              Cell.field(row % 4 == 0 ? "4.68 kΩ" : "")));
     }
     return new Document(
         "Assembly book",
@@ -64,12 +63,12 @@ class PdfWriterTest {
             new Table(
                 "In this order",
                 List.of(
-                    new Table.Column("Step", Table.Align.END, 1),
-                    new Table.Column("Pick", Table.Align.START, 4),
-                    new Table.Column("Where", Table.Align.START, 4),
-                    new Table.Column("Seated", Table.Align.START, 1),
-                    new Table.Column("Soldered", Table.Align.START, 1),
-                    new Table.Column("Reading", Table.Align.START, 2)),
+                    Grid.numbers("Step", 1),
+                    Grid.words("Pick", 4),
+                    Grid.words("Where", 4),
+                    Grid.words("Seated", 1),
+                    Grid.words("Soldered", 1),
+                    Grid.words("Reading", 2)),
                 table)));
   }
 

@@ -29,19 +29,18 @@ class ReaderProgramTest {
   private static final Drawing PICTURE = new Drawing(10, 5, List.of(), "a body with a dot");
 
   private static Table table(Table.Row... rows) {
-    return new Table(
+    return Grid.of(
         "In this order",
         List.of(
-            new Table.Column("Step", Table.Align.END, 1),
-            new Table.Column("Pick", Table.Align.START, 1),
-            new Table.Column("Seated", Table.Align.START, 1),
-            new Table.Column("Reading", Table.Align.START, 1)),
-        List.of(rows));
+            Grid.numbers("Step", 1),
+            Grid.words("Pick", 1),
+            Grid.words("Seated", 1),
+            Grid.words("Reading", 1)),
+        rows);
   }
 
   private static Table.Row row(String step, String pick, boolean ticked, String reading) {
-    return new Table.Row(
-        List.of(Cell.of(step), Cell.of(pick, PICTURE), Cell.box(ticked), Cell.field(reading)));
+    return Grid.row(Cell.of(step), Cell.of(pick, PICTURE), Cell.box(ticked), Cell.field(reading));
   }
 
   private static Document document(Block... blocks) {
