@@ -1,0 +1,174 @@
+package lowfirst.intake;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/** What the cells below a header show of its columns, where its words leave that open. */
+final class ColumnsByCells {
+  /** So much more of its cells must look right that one column gives way to another. */
+  static final double CLEARLY = 0.3;
+
+  /** Share of cells that must be filled with designators where no word says that they are. */
+  private static final double MOSTLY = 0.7;
+
+  private static final double NEARLY_ALL = 0.9;
+
+  /** Share of rows that name a part, without which a column names none. */
+  private static final double LEAST = 0.3;
+
+  /** Share of cells that may name a part, below which a likely header heads no designators. */
+  private static final double FEW = 0.2;
+
+  /** What a column that only numbers the rows can't be. */
+  static final Set<Column> TEXTS =
+      EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
+
+  private final HeaderUses uses;
+  private final List<Row> below;
+
+  ColumnsByCells(HeaderUses uses, List<Row> below) {
+    this.uses = uses;
+    this.below = below;
+  }
+
+  /** How much the cells of a column look like what it should hold, 0 to 1. */
+  double likeness(Column column, int cell) {
+    return switch (column) {
+      case DESIGNATORS, DESIGNATOR -> CellShapes.designatorShare(below, cell);
+      case QUANTITY -> CellShapes.countingShare(below, cell, uses.cellOf(Column.DESIGNATORS));
+      case X, Y, ROTATION -> CellShapes.numberShare(below, cell);
+      case SIDE -> CellShapes.sideShare(below, cell);
+      default -> 0;
+    };
+  }
+
+  /** Whether another column of a BOM has names of parts that are clearly surer. */
+  boolean areKnownElsewhere(int cell) {
+    int other = uses.kind() == TableKind.BOM ? designators() : -1;
+    return other >= 0
+        && other != cell
+        && CellShapes.knownShare(below, other) > CellShapes.knownShare(below, cell) + CLEARLY;
+  }
+
+  /** What to buy, under a word that may as well head designators: part, item. */
+  boolean namesFew(int cell) {
+    return CellShapes.nameShare(below, cell) < FEW;
+  }
+
+  /** A number for each row, or how its part is mounted, which a package may tell. */
+  boolean saysLittle(Column column, int cell) {
+    return CellShapes.numbersRows(below, cell)
+        || (column != Column.PACKAGE && CellShapes.areMountings(below, cell));
+  }
+
+  /** Designators under a word for part numbers or such, surer ones than in the free column. */
+  Optional<Header.Use> textOfDesignators(int free) {
+    double least = free < 0 ? NEARLY_ALL : CellShapes.knownShare(below, free) + CLEARLY;
+    return uses.all().stream()
+        .filter(use -> TEXTS.contains(use.column()) && use.basis() == Header.Basis.HEADER)
+        .filter(use -> CellShapes.filledShare(below, use.cell()) > NEARLY_ALL)
+        .filter(use -> CellShapes.designatorShare(below, use.cell()) > NEARLY_ALL)
+        .filter(use -> CellShapes.knownShare(below, use.cell()) > least)
+        .findFirst();
+  }
+
+  /** The free column that holds designators nearly everywhere; -1 without one. */
+  int designators() {
+    int best = -1;
+    double most = MOSTLY;
+    for (int cell = 0; cell < uses.names().size(); cell++) {
+      // "R2, Fitted, Not Fitted" is a row.
+      boolean mayHead =
+          uses.isFree(cell)
+              && !CellShapes.isDesignators(uses.names().get(cell))
+              && !(uses.kind() == TableKind.BOM && namesFew(cell));
+      double share = mayHead ? CellShapes.designatorShare(below, cell) : 0;
+      if (share > most && isFilled(cell)) {
+        best = cell;
+        most = share;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Parts that have no place on the board leave such a column empty; the others have known names.
+   */
+  private boolean isFilled(int cell) {
+    double filled = CellShapes.filledShare(below, cell);
+    return filled > MOSTLY || (filled > LEAST && CellShapes.knownShare(below, cell) > MOSTLY);
+  }
+
+  /** The only column whose cells say whether parts are fitted, whatever stands over it. */
+  void useFitted() {
+    if (uses.kind() != TableKind.BOM || !uses.lacks(Column.FITTED) || uses.has(Column.NOT_FITTED)) {
+      return;
+    }
+    List<Integer> telling =
+        IntStream.range(0, uses.names().size())
+            .filter(cell -> uses.isFree(cell) && leavesOut(cell))
+            .boxed()
+            .toList();
+    if (telling.size() == 1 && CellShapes.fittedShare(below, telling.get(0)) == 1) {
+      uses.add(Column.FITTED, telling.get(0), Header.Basis.CELLS);
+    }
+  }
+
+  private boolean leavesOut(int cell) {
+    return below.stream().map(row -> row.cell(cell)).distinct().anyMatch(FittedSigns::mayLeaveOut);
+  }
+
+  /** What the cells of a placement list show, where no header names it. */
+  void usePlaced() {
+    if (uses.kind() != TableKind.PLACEMENTS || !uses.has(Column.X)) {
+      return;
+    }
+    if (!uses.has(Column.SIDE) && !uses.has(Column.MIRROR)) {
+      useByCells(
+          Column.MIRROR,
+          cell -> uses.names().get(cell).isEmpty() && CellShapes.areMirrorMarks(below, cell));
+    }
+    if (!uses.has(Column.MIRROR)) {
+      useByCells(Column.SIDE, cell -> CellShapes.tellSides(below, cell));
+    }
+    useByCells(
+        Column.ROTATION,
+        cell -> CellShapes.areTurns(below, cell) || CellShapes.areQuarterTurns(below, cell));
+  }
+
+  private void useByCells(Column column, IntPredicate shows) {
+    if (!uses.lacks(column)) {
+      return;
+    }
+    IntStream.range(0, uses.names().size())
+        .filter(cell -> uses.isFree(cell) && shows.test(cell))
+        .findFirst()
+        .ifPresent(cell -> uses.add(column, cell, Header.Basis.CELLS));
+  }
+
+  /** One header over designators and values: all rows go on by a cell, where no header stands. */
+  void useValueBehind() {
+    int behind = uses.names().size();
+    boolean missing = uses.has(Column.DESIGNATORS) && uses.lacks(Column.VALUE);
+    if (uses.kind() != TableKind.BOM || !missing || below.isEmpty()) {
+      return;
+    }
+    // Words under a likely header alone are what to buy.
+    if (uses.sure() == 0 && CellShapes.nameShare(below, uses.cellOf(Column.DESIGNATORS)) < MOSTLY) {
+      return;
+    }
+    long longer = below.stream().filter(row -> row.size() == behind + 1).count();
+    boolean words =
+        CellShapes.designatorShare(below, behind) < MOSTLY
+            && CellShapes.wholeShare(below, behind) < 1 - MOSTLY;
+    if (longer > NEARLY_ALL * below.size()
+        && CellShapes.filledShare(below, behind) > MOSTLY
+        && words) {
+      uses.addBehind(Column.VALUE, Header.Basis.CELLS);
+    }
+  }
+}
