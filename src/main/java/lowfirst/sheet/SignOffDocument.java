@@ -22,33 +22,15 @@ import lowfirst.sheet.Block.Table;
 /**
  * The record of one unit: every step, what differs from the plan, inspection, first power, names.
  */
-final class SignOffDocument {
+record SignOffDocument(
+    Kit kit,
+    Board board,
+    Unit unit,
+    LoadFindings findings,
+    Progress progress,
+    ZoneId zone,
+    StepAddress address) {
   private static final double CODE_MILLIMETRES = 11;
-
-  private final Kit kit;
-  private final Board board;
-  private final Unit unit;
-  private final LoadFindings findings;
-  private final Progress progress;
-  private final ZoneId zone;
-  private final StepAddress address;
-
-  private SignOffDocument(
-      Kit kit,
-      Board board,
-      Unit unit,
-      LoadFindings findings,
-      Progress progress,
-      ZoneId zone,
-      StepAddress address) {
-    this.kit = kit;
-    this.board = board;
-    this.unit = unit;
-    this.findings = findings;
-    this.progress = progress;
-    this.zone = zone;
-    this.address = address;
-  }
 
   /**
    * The record of one unit; what was ticked already comes out filled in.

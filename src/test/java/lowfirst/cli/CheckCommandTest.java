@@ -7,13 +7,11 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -274,15 +272,7 @@ class CheckCommandTest {
 
   private int run(String... arguments) {
     err.reset();
-    return Lowfirst.run(
-        arguments,
-        new Surroundings(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            directory,
-            Clock.systemUTC(),
-            Map.of(),
-            Surroundings.Terminal.FILE));
+    return Lowfirst.run(arguments, Outcome.surroundings(out, err, directory, Clock.systemUTC()));
   }
 
   private String out() {

@@ -7,14 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -138,13 +136,7 @@ class ExampleTest {
   }
 
   private Surroundings surroundings() {
-    return new Surroundings(
-        new PrintStream(out, true, StandardCharsets.UTF_8),
-        new PrintStream(err, true, StandardCharsets.UTF_8),
-        folder,
-        Clock.systemUTC(),
-        Map.of(),
-        Surroundings.Terminal.FILE);
+    return Outcome.surroundings(out, err, folder, Clock.systemUTC());
   }
 
   private static String text(ByteArrayOutputStream stream) {

@@ -8,7 +8,6 @@ import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.Files;
@@ -16,7 +15,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,15 +118,7 @@ class ForeignFileSystemTest {
   private int run(Path folder, String... arguments) {
     out.reset();
     err.reset();
-    return Lowfirst.run(
-        arguments,
-        new Surroundings(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            folder,
-            Clock.systemUTC(),
-            Map.of(),
-            Surroundings.Terminal.FILE));
+    return Lowfirst.run(arguments, Outcome.surroundings(out, err, folder, Clock.systemUTC()));
   }
 
   private static String text(ByteArrayOutputStream stream) {
