@@ -19,7 +19,8 @@ import lowfirst.quantity.Sourced;
  * @param pwmFrequency switching frequency; absent means switched on and off by hand-scale times
  * @param pullUp resistance from an open collector's output to its supply
  * @param inputCurrent least current into an optocoupler's LED or a transistor's base when on
- * @param atReset as written: high impedance, low, high; empty means not stated
+ * @param atReset what its output does while its controller starts: high impedance, low or high;
+ *     empty means not stated
  */
 public record Driver(
     String name,

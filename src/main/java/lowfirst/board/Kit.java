@@ -3,11 +3,13 @@ package lowfirst.board;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.part.Datasheets;
+import lowfirst.problem.Place;
 
 /**
  * One or more boards, the parts for them, the loads they will switch.
  *
  * @param settings from {@code kit.properties}
+ * @param rejected the cells that were left out since they can't be read or used
  * @param fingerprint of the input tables
  */
 public record Kit(
@@ -21,6 +23,7 @@ public record Kit(
     List<Load> loads,
     List<BagLine> bag,
     List<Swap> swaps,
+    List<Place> rejected,
     Fingerprint fingerprint) {
 
   public Kit {
@@ -32,6 +35,35 @@ public record Kit(
     loads = List.copyOf(loads);
     bag = List.copyOf(bag);
     swaps = List.copyOf(swaps);
+    rejected = List.copyOf(rejected);
+  }
+
+  /** A kit of which every cell was read. */
+  public Kit(
+      Settings settings,
+      List<Board> boards,
+      Datasheets datasheets,
+      List<Rail> rails,
+      List<SupplyUnit> supplies,
+      List<OutputChannel> channels,
+      List<Driver> drivers,
+      List<Load> loads,
+      List<BagLine> bag,
+      List<Swap> swaps,
+      Fingerprint fingerprint) {
+    this(
+        settings,
+        boards,
+        datasheets,
+        rails,
+        supplies,
+        channels,
+        drivers,
+        loads,
+        bag,
+        swaps,
+        List.of(),
+        fingerprint);
   }
 
   /** The board of this name. */

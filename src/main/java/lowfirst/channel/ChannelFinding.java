@@ -26,6 +26,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
   /** Every check of a channel. */
   public static ChannelFinding of(ChannelInputs in) {
     var checks = new ArrayList<Check>(32);
+    UnreadCells.into(in.datum(Term.UNREAD), checks);
     LoadChecks.into(in, checks);
     switchInto(in, checks);
     DiodeChecks.into(in, checks);

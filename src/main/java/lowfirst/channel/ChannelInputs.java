@@ -91,6 +91,7 @@ public final class ChannelInputs {
     for (Term term : Term.values()) {
       data[term.ordinal()] = MISSING[term.ordinal()];
     }
+    data[Term.UNREAD.ordinal()] = UnreadCells.none();
     var set = EnumSet.noneOf(Fitted.class);
     set.addAll(fitted);
     return new ChannelInputs(channel, loadKind, switching, set, data, new EnumMap<>(Role.class));

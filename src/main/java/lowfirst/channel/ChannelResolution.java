@@ -21,11 +21,13 @@ final class ChannelResolution {
   private final Kit kit;
   private final LoadRails rails;
   private final ChannelParts parts;
+  private final UnreadCells unread;
 
   ChannelResolution(Kit kit) {
     this.kit = kit;
     this.rails = new LoadRails(kit);
     this.parts = new ChannelParts(kit);
+    this.unread = new UnreadCells(kit);
   }
 
   /** The numbers of one channel, apart from what the others do to it. */
@@ -48,6 +50,7 @@ final class ChannelResolution {
         load.map(known -> LoadData.of(known, rail.flatMap(Rail::voltage), railMissing))
             .orElseGet(() -> LoadData.missing(railMissing)));
     data.addAll(PathData.of(channel));
+    data.add(unread.of(channel, load, driver, rail));
     channel.heatsink().ifPresent(sink -> data.add(Datum.of(Term.HEATSINK, sink)));
     ChannelInputs in =
         with(

@@ -10,6 +10,12 @@ import lowfirst.quantity.Dimension;
  * in plain text and one sentence for a beginner.
  */
 public enum CheckKind {
+  CELLS_READ(
+      "every cell of its rows could be read",
+      Dimension.RATIO,
+      AT_MOST,
+      "cells that can't be read = 0",
+      "What stands in such a cell may be what decides."),
   VOLTAGE_SCOPE(
       "within extra-low voltage",
       Dimension.VOLTAGE,

@@ -27,7 +27,7 @@ final class CurveReader {
       // Of a range what makes the line harder to earn: the gate pulled farthest, the least current.
       OptionalDouble gate = condition.farthest("VGS");
       boolean cold = condition.nearest("TJ").orElse(25) <= 25;
-      if (gate.isPresent() && cold && line.max().isPresent()) {
+      if (gate.orElse(0) > 0 && cold && line.max().isPresent()) {
         used.add(line);
         double max = line.max().get().asDouble();
         double typical = line.typ().map(Quantity::asDouble).orElse(max);

@@ -1,7 +1,6 @@
 package lowfirst.channel;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lowfirst.board.Driver;
@@ -88,14 +87,8 @@ final class DriverData {
 
   /** What its output does while its controller starts; empty where it leaves it undriven. */
   static Optional<Fitted> atReset(Driver driver) {
-    String words = driver.atReset().toLowerCase(Locale.ROOT);
-    boolean undriven =
-        words.isBlank()
-            || words.contains("imped")
-            || words.contains("-z")
-            || words.contains("tri")
-            || words.contains("float")
-            || words.contains("undriven");
+    String words = driver.atReset();
+    boolean undriven = !words.equals("low") && !words.equals("high");
     if (DriverStage.of(driver) == DriverStage.OPEN_COLLECTOR && undriven) {
       // nothing pulls it down, so its pull-up turns the load on
       return Optional.of(Fitted.ON_AT_RESET);
@@ -103,7 +96,7 @@ final class DriverData {
     if (undriven) {
       return Optional.empty();
     }
-    return Optional.of(words.contains("high") ? Fitted.ON_AT_RESET : Fitted.DRIVEN_AT_RESET);
+    return Optional.of(words.equals("high") ? Fitted.ON_AT_RESET : Fitted.DRIVEN_AT_RESET);
   }
 
   /** A current sink keeps what the load leaves of the rail: all of it where that isn't known. */

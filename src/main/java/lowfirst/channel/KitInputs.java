@@ -74,7 +74,10 @@ public final class KitInputs {
         rails.add(RailInputs.of(rail, on));
       }
     }
-    return RailInputs.onReturns(rails);
+    var unread = new UnreadCells(kit);
+    return RailInputs.onReturns(rails).stream()
+        .map(rail -> rail.with(unread.of(rail.rail())))
+        .toList();
   }
 
   private static boolean isOn(Optional<Rail> found, Rail rail) {

@@ -69,6 +69,7 @@ public record RailFinding(
 
   private static List<Check> judged(RailInputs in) {
     var checks = new ArrayList<Check>();
+    UnreadCells.into(in.datum(Term.UNREAD), checks);
     checks.add(
         Check.of(
             CheckKind.RAIL_CURRENT,

@@ -100,6 +100,7 @@ final class RailInputs {
       }
     }
     data.put(Term.SUPPLY, on.get(0).datum(Term.SUPPLY));
+    data.put(Term.UNREAD, UnreadCells.none());
     data.put(
         Term.OTHERS_ON_RETURN,
         Datum.of(Term.OTHERS_ON_RETURN, 0, Source.kit("rails.csv: no other rail on this return")));

@@ -39,7 +39,10 @@ final class Ratings {
     for (DatasheetLine line : lines) {
       DatasheetSymbol.written(line.symbol())
           .ifPresent(
-              symbol -> bySymbol.computeIfAbsent(symbol, first -> new ArrayList<>(2)).add(line));
+              symbol ->
+                  bySymbol
+                      .computeIfAbsent(symbol, first -> new ArrayList<>(2))
+                      .add(aboveZero(line)));
     }
   }
 
@@ -55,6 +58,30 @@ final class Ratings {
     boolean anyNamed = lines.stream().anyMatch(named);
     return new Ratings(
         typeNumber, anyNamed ? lines.stream().filter(named).toList() : List.copyOf(lines));
+  }
+
+  /** No rating and no loss is zero or less: such an amount is left out, and so missing. */
+  private static DatasheetLine aboveZero(DatasheetLine line) {
+    boolean isFine = isAboveZero(line.min()) && isAboveZero(line.typ()) && isAboveZero(line.max());
+    return isFine
+        ? line
+        : new DatasheetLine(
+            line.partType(),
+            line.maker(),
+            line.symbol(),
+            line.condition(),
+            line.min().filter(amount -> amount.amount().signum() > 0),
+            line.typ().filter(amount -> amount.amount().signum() > 0),
+            line.max().filter(amount -> amount.amount().signum() > 0),
+            line.source());
+  }
+
+  private static boolean isAboveZero(DatasheetLine line) {
+    return isAboveZero(line.min()) && isAboveZero(line.typ()) && isAboveZero(line.max());
+  }
+
+  private static boolean isAboveZero(Optional<Quantity> amount) {
+    return amount.isEmpty() || amount.get().amount().signum() > 0;
   }
 
   /** Whether words hold a maker's name as words of their own: "receiver" names no EIC. */
@@ -196,7 +223,11 @@ final class Ratings {
     } else if (typicalOnly) {
       why = ", column " + symbol.column() + " (only a typical value is there, and it can't pass)";
     }
-    return Datum.missing(term, where + why);
+    boolean tooLow =
+        lines.stream()
+            .filter(line -> DatasheetSymbol.written(line.symbol()).equals(Optional.of(symbol)))
+            .anyMatch(line -> !isAboveZero(line));
+    return Datum.missing(term, where + (tooLow ? ", above zero" : "") + why);
   }
 
   /** A maker who doesn't state it; a line without a maker speaks for all of them. */

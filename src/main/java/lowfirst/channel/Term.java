@@ -108,6 +108,8 @@ public enum Term {
   OTHERS_ON_RETURN("Iothers", Dimension.CURRENT, HIGHER, "rails.csv, rows with this return"),
   // a limit that rails share
   SUPPLY_LIMIT("Plimit", Dimension.POWER, LOWER, "supplies.csv power limit"),
+  // the tables themselves
+  UNREAD("unread", Dimension.RATIO, HIGHER, "the cell that check names"),
   // constants that a formula takes from practice or a standard, with their source
   CONSTANT("factor", Dimension.RATIO, EITHER, "");
 

@@ -17,6 +17,8 @@ import lowfirst.quantity.Sourced;
 final class Cells {
   private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
 
+  private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[ad])");
+
   private final TableRow row;
   private final List<Problem> problems;
 
@@ -107,6 +109,21 @@ final class Cells {
     return amount;
   }
 
+  /** An amount above zero, and no more than this: 35 without its unit is 35 mm of copper. */
+  Optional<Sourced> atMost(Column column, Quantity most) {
+    Optional<Sourced> amount = aboveZero(column, most.dimension());
+    if (amount.isPresent() && amount.get().quantity().compareTo(most) > 0) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "no " + column.words() + " is more than " + most,
+              "write it with its unit"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
   /** A share of a whole: above zero, and no more than 100 %. */
   Optional<Sourced> share(Column column) {
     Optional<Sourced> share = aboveZero(column, Dimension.PERCENT);
@@ -141,10 +158,10 @@ final class Cells {
     return number;
   }
 
-  /** One designator; absent when the cell is empty or says none. */
+  /** One designator; absent when the cell is empty or says none. Not to know it is no "none". */
   Optional<Designator> designator(Column column) {
     String text = row.text(column);
-    if (isNone(text)) {
+    if (isNone(text) && !UNKNOWN.matcher(text).matches()) {
       return Optional.empty();
     }
     DesignatorList list = DesignatorList.parse(text);

@@ -8,9 +8,13 @@ import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.board.OutputChannel.TraceLayer;
 import lowfirst.problem.Problem;
 import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 
 /** Reads the rows of {@code channels.csv}. */
 final class ChannelTable {
+  /** Boards for very large currents have 0.4 mm of it: common practice. */
+  private static final Quantity THICKEST_COPPER = Quantity.of("1", Dimension.LENGTH);
+
   private ChannelTable() {}
 
   /** The output channels; a row that names no board is of the {@code only} one. */
@@ -37,7 +41,7 @@ final class ChannelTable {
         cells.text(Column.DRIVER),
         cells.notBelowZero(Column.TRACE_WIDTH, Dimension.LENGTH),
         cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),
-        cells.notBelowZero(Column.TRACE_COPPER, Dimension.LENGTH),
+        cells.atMost(Column.TRACE_COPPER, THICKEST_COPPER),
         traceLayer(cells),
         cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
         cells.text(Column.WIRE),

@@ -74,6 +74,7 @@ public final class KitReader {
             rows(TableKind.LOADS, SupplyTables::loads),
             rows(TableKind.BAG, PartTables::bag),
             rows(TableKind.SWAPS, PartTables::swaps),
+            rejected(problems),
             // Last, when every table that counts has been read.
             fingerprint(files, tables()));
     problems.addAll(KitChecks.of(kit, cells));
@@ -84,6 +85,15 @@ public final class KitReader {
   private List<OutputChannel> channels(List<Board> boards) {
     String only = boards.size() == 1 ? boards.get(0).name() : "";
     return rows(TableKind.CHANNELS, (table, found) -> ChannelTable.channels(table, only, found));
+  }
+
+  /** The cells that were left out, as read so far. */
+  private static List<Place> rejected(List<Problem> problems) {
+    return problems.stream()
+        .filter(problem -> problem.kind().isOfOneCell())
+        .map(Problem::place)
+        .filter(place -> place.line() > 0)
+        .toList();
   }
 
   private static Fingerprint fingerprint(KitFiles files, Set<String> tables) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import lowfirst.board.Driver;
 import lowfirst.board.Load;
 import lowfirst.board.Load.LoadKind;
@@ -35,6 +36,9 @@ final class SupplyTables {
           Map.entry("capacitive", LoadKind.CAPACITIVE),
           Map.entry("capacitor", LoadKind.CAPACITIVE));
 
+  private static final Pattern UNDRIVEN =
+      Pattern.compile("imped|[- ]z\\b|tri-?state|float|undriven");
+
   private SupplyTables() {}
 
   /** The supplies of {@code rails.csv}. */
@@ -50,7 +54,7 @@ final class SupplyTables {
   private static Rail rail(String name, TableRow row, Cells cells) {
     return new Rail(
         name,
-        cells.amount(Column.VOLTAGE, Dimension.VOLTAGE),
+        cells.aboveZero(Column.VOLTAGE, Dimension.VOLTAGE),
         cells.notBelowZero(Column.TOLERANCE, Dimension.PERCENT),
         cells.aboveZero(Column.CURRENT_LIMIT, Dimension.CURRENT),
         cells.aboveZero(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
@@ -108,8 +112,24 @@ final class SupplyTables {
         cells.notBelowZero(Column.PWM_FREQUENCY, Dimension.FREQUENCY),
         cells.notBelowZero(Column.PULL_UP, Dimension.RESISTANCE),
         cells.notBelowZero(Column.INPUT_CURRENT, Dimension.CURRENT),
-        cells.text(Column.AT_RESET),
+        atReset(cells),
         row.place());
+  }
+
+  /** In the words of a record; empty, which counts as undriven, where it is not stated. */
+  private static String atReset(Cells cells) {
+    String words = cells.text(Column.AT_RESET).toLowerCase(Locale.ROOT);
+    if (Cells.isNone(words)) {
+      return "";
+    }
+    if (UNDRIVEN.matcher(words).find()) {
+      return "high impedance";
+    }
+    if (words.contains("high") != words.contains("low")) {
+      return words.contains("high") ? "high" : "low";
+    }
+    cells.notOneOf(Column.AT_RESET, "high impedance, low, high");
+    return "";
   }
 
   /** What the channels switch, of {@code loads.csv}. */

@@ -67,6 +67,14 @@ public enum Kind {
     this.severity = severity;
   }
 
+  /** Whether it is a cell that was left out, for what stands in it or since it is empty. */
+  public boolean isOfOneCell() {
+    return switch (this) {
+      case CELL_EMPTY, CELL_UNREADABLE, UNIT_UNKNOWN, OUT_OF_RANGE, DESIGNATOR_UNREADABLE -> true;
+      default -> false;
+    };
+  }
+
   /** How much a problem of this kind matters. */
   public Severity severity() {
     return severity;

@@ -102,6 +102,7 @@ final class LoadsWords {
   /** What a person calls the part that a check is about. */
   static String part(CheckKind kind) {
     return switch (kind) {
+      case CELLS_READ -> "a cell that can't be read";
       case VOLTAGE_SCOPE -> "the rail's voltage";
       case GATE_LEVEL -> "the gate's on-voltage";
       case GATE_LIMIT -> "the gate's highest voltage";

@@ -39,8 +39,10 @@ final class Comparison {
     /** The min: gains, transfer ratios, levels that an output reaches. */
     MIN;
 
+    /** Absent where it is zero: no part guarantees that. */
     Optional<Quantity> of(DatasheetLine line) {
-      return this == MIN ? line.min() : SwapPart.limit(line);
+      Optional<Quantity> stated = this == MIN ? line.min() : SwapPart.limit(line);
+      return stated.filter(amount -> !amount.isZero());
     }
   }
 

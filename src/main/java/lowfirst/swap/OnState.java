@@ -156,7 +156,7 @@ final class OnState {
     for (DatasheetLine line : part.lines(SYMBOL)) {
       // of a range the end that is harder to reach
       double volts = TestCondition.parse(line.condition()).farthest("VGS").orElse(0);
-      if (line.max().isPresent() && volts > 0) {
+      if (line.max().filter(most -> !most.isZero()).isPresent() && volts > 0) {
         promises.add(new Promise(volts, line.max().get(), line));
       }
     }

@@ -52,6 +52,7 @@ final class RegulatorHeat {
         ? lines.stream()
             .filter(line -> line.max().isPresent())
             .max(Comparator.comparing(line -> line.max().orElseThrow().amount()))
+            .filter(line -> !line.max().orElseThrow().isZero())
             .map(line -> Evidence.of(line.max().orElseThrow(), line.condition(), line.source()))
         : Optional.empty();
   }

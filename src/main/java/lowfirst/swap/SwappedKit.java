@@ -113,6 +113,7 @@ public final class SwappedKit {
         kit.loads(),
         kit.bag(),
         swaps,
+        kit.rejected(),
         kit.fingerprint());
   }
 

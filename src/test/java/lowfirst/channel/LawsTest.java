@@ -321,7 +321,7 @@ class LawsTest {
             "without " + term);
       }
     }
-    assertEquals(9, moved);
+    assertEquals(10, moved);
   }
 
   @Test

@@ -76,6 +76,10 @@ class RuleNumbersTest {
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS ~90 V, undecided, 60, , ",
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS ~60 V, VDS <90 V, undecided, , 90, ",
     "MOSFET, MosfetRule.THERMAL_RESISTANCE, '', RthJC <2 K/W, RthJC <1 K/W, fits, 2, 1, 1",
+    // nothing is zero: such a line promises nothing, on either side
+    "MOSFET, MosfetRule.THERMAL_RESISTANCE, '', RthJC <2 K/W, RthJC <0 K/W, undecided, 2, , ",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <0 V, VDS <60 V, undecided, , 60, ",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS <-100 V, does not fit, 60, -100, -2.66667",
     "MOSFET, MosfetRule.THERMAL_RESISTANCE, '', RthJC <2 K/W, RthJC <2.5 K/W, does not fit, 2, 2.5, -0.2",
     // each maker at its weakest, on either side
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', [A] VDS <60 V; [B] VDS <50 V, VDS <55 V, fits, 50, 55, 0.1",

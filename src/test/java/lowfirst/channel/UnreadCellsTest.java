@@ -1,0 +1,136 @@
+package lowfirst.channel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A cell that nobody can read is no empty one: what stands there may be what decides. */
+class UnreadCellsTest {
+  private static final ChannelKit KIT =
+      ChannelKit.typical()
+          .with("loads", "max on time=1 s; pull-in voltage=12 V; switch-ons=1000")
+          .with("channels", "wires together=2; ambient=30 C");
+
+  private static Verdict channel(ChannelKit kit) {
+    return kit.finding().verdict();
+  }
+
+  private static Verdict rail(ChannelKit kit) {
+    return LoadFindings.of(kit.kit()).rails().get(0).verdict();
+  }
+
+  @Test
+  void an_optional_rating_that_cannot_be_read_leaves_the_channel_undecided() {
+    assertEquals(Verdict.CARRIES, channel(KIT), "so that the test is not idle");
+    ChannelKit bad = KIT.with("loads", "pull-in voltage=5 bananas");
+    assertEquals(Verdict.UNDECIDED, channel(bad));
+    Check check = bad.check(CheckKind.CELLS_READ);
+    assertEquals(1, check.missing().size());
+    assertTrue(check.missing().get(0).contains("pull-in voltage"), check.missing().get(0));
+    assertFalse(KIT.finding().check(CheckKind.CELLS_READ).isPresent());
+    assertEquals(Verdict.CARRIES, channel(KIT.with("loads", "pull-in voltage=")), "not stated");
+  }
+
+  /** Every cell that holds a number or a designator, made unreadable by itself. */
+  @Test
+  void no_cell_that_cannot_be_read_leaves_anything_carrying() {
+    var carried = new ArrayList<String>();
+    int tried = 0;
+    for (String row : List.of("rails", "rails.logic", "drivers", "loads", "channels")) {
+      for (Map.Entry<String, String> cell : cells(KIT.row(row)).entrySet()) {
+        boolean isText = List.of("load", "channel", "rail", "driver").contains(cell.getKey());
+        if (!isText && Character.isDigit(cell.getValue().charAt(0))) {
+          tried++;
+          if (channel(KIT.with(row, cell.getKey() + "=5 bananas")) == Verdict.CARRIES) {
+            carried.add(row + " " + cell);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), carried);
+    assertTrue(tried >= 25, "" + tried);
+  }
+
+  private static Map<String, String> cells(String row) {
+    var cells = new LinkedHashMap<String, String>();
+    for (String cell : row.split("; ")) {
+      cells.put(cell.substring(0, cell.indexOf('=')), cell.substring(cell.indexOf('=') + 1));
+    }
+    return cells;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "channels, gate resistor=?",
+    "channels, gate resistor=tbd",
+    "channels, gate resistor=R1 and another",
+    "channels, flyback diode=?",
+    "channels, pull-down side=somewhere",
+    "drivers, at reset=who knows",
+    "rails.logic, voltage=0 V",
+    "rails.logic, voltage=-5 V",
+    "channels, trace copper=35",
+  })
+  void what_is_not_known_is_not_taken_as_none(String row, String cell) {
+    assertNotEquals(Verdict.CARRIES, channel(KIT.with(row, cell)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"low, CARRIES", "driven low, CARRIES", "n/a, CARRIES", "Hi-Z, CARRIES"})
+  void words_of_a_reset_are_read(String words, Verdict verdict) {
+    assertEquals(verdict, channel(KIT.with("drivers", "at reset=" + words)));
+  }
+
+  @Test
+  void a_row_that_was_left_out_may_hang_on_any_rail() {
+    assertEquals(Verdict.CARRIES, rail(KIT));
+    ChannelKit more = KIT.with("loads.2", "load=heater; kind=; rail=power; current=4 A");
+    assertEquals(Verdict.UNDECIDED, rail(more), "a load of no kind is left out");
+    assertEquals(Verdict.CARRIES, channel(more), "the other channel has nothing to do with it");
+    assertEquals(Verdict.UNDECIDED, rail(KIT.with("rails", "short-circuit current=many")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"RthJA, 0", "RthJA, -62", "RthJC, 0", "QGD, -14", "TJ, 0", "ID, 0"})
+  void an_amount_of_zero_or_less_in_a_datasheet_promises_nothing(String symbol, String amount) {
+    ChannelKit kit =
+        KIT.with("channels", "heatsink=5 K/W")
+            .withoutDatasheet("T-FET", symbol)
+            .withoutDatasheet("T-FET", symbol.equals("QGD") ? "QG" : symbol)
+            .datasheet("T-FET", symbol, "", "", amount, unit(symbol));
+    boolean free = symbol.equals("RthJA");
+    ChannelKit in = free ? kit.with("channels", "heatsink=") : kit;
+    assertNotEquals(Verdict.CARRIES, channel(in));
+    String asked = symbol.equals("QGD") ? "QG of T-FET" : symbol + " of T-FET: ";
+    assertTrue(
+        in.finding().checks().stream()
+            .flatMap(check -> check.missing().stream())
+            .anyMatch(text -> text.startsWith(asked)));
+  }
+
+  private static String unit(String symbol) {
+    return switch (symbol) {
+      case "QGD" -> "nC";
+      case "TJ" -> "C";
+      case "ID" -> "A";
+      default -> "K/W";
+    };
+  }
+
+  @Test
+  void a_gate_at_zero_volts_earns_no_line() {
+    ChannelKit kit =
+        KIT.withoutDatasheet("T-FET", "RDSon")
+            .datasheet("T-FET", "RDSon", "VGS=0V, ID=10A", "", "35", "mOhm");
+    assertNotEquals(Verdict.CARRIES, channel(kit));
+  }
+}
