@@ -48,7 +48,7 @@ final class DesignatorReader {
   private static final Pattern DOTTED = Pattern.compile("([A-Z]{1,3})\\d{1,4}(?:\\.\\1\\d{1,4})+");
 
   /** Signs of notes around a designator. */
-  private static final Pattern MARKED = Pattern.compile("[*†‡]*([\\p{L}_]{1,4}\\d{1,5})[*†‡!]*");
+  private static final Pattern MARKED = Pattern.compile("[*†‡~]*([\\p{L}_]{1,4}\\d{1,5})[*†‡!~]*");
 
   private static final Pattern AND_SO_ON =
       Pattern.compile("(?iU)etc\\.?|usw\\.?|и т\\.?\\s?д\\.?|\\.{2,}|…");

@@ -42,6 +42,7 @@ class DesignatorListTest {
           R1&2                        | R1 R2
           R1.R2.R5                    | R1 R2 R5
           A1.R5                       | A1.R5
+          ~~R4~~, R5                  | R4 R5
           IC1 IC358                   | IC1 IC358
           U$1-3                       | U$1 U$2 U$3
           U$1-U$3                     | U$1 U$2 U$3
