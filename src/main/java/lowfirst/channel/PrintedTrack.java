@@ -26,21 +26,17 @@ record PrintedTrack(double widthMillimetres, double copperMillimetres, boolean e
       Source.standard("IPC-2221 §6.2, track current chart, the stricter of two published fits");
 
   /** The current that warms a track: I = k·ΔT^b·A^c. */
-  private record Fit(double k, double b, double c) {
+  record Fit(double k, double b, double c) {
 
     double amperes(double riseKelvin, double squareMils) {
       return k * Math.pow(riseKelvin, b) * Math.pow(squareMils, c);
     }
-
-    double squareMils(double amperes, double riseKelvin) {
-      return Math.pow(amperes / (k * Math.pow(riseKelvin, b)), 1 / c);
-    }
   }
 
-  private static final Fit EXTERNAL = new Fit(0.048, 0.44, 0.725);
-  private static final Fit INTERNAL = new Fit(0.024, 0.44, 0.725);
-  private static final Fit OTHER_EXTERNAL = new Fit(0.0647, 0.4281, 0.6732);
-  private static final Fit OTHER_INTERNAL = new Fit(0.0150, 0.5453, 0.7349);
+  static final Fit EXTERNAL = new Fit(0.048, 0.44, 0.725);
+  static final Fit INTERNAL = new Fit(0.024, 0.44, 0.725);
+  static final Fit OTHER_EXTERNAL = new Fit(0.0647, 0.4281, 0.6732);
+  static final Fit OTHER_INTERNAL = new Fit(0.0150, 0.5453, 0.7349);
   private static final double SQUARE_MILS_PER_SQUARE_MILLIMETRE = 1 / (0.0254 * 0.0254);
 
   /** Resistivity of annealed copper at 20 °C, IACS: 0.017241 Ω·mm²/m, here in Ω·mm. */
@@ -63,23 +59,5 @@ record PrintedTrack(double widthMillimetres, double copperMillimetres, boolean e
         * lengthMillimetres
         / (widthMillimetres * copperMillimetres)
         * CopperTemperature.factor(20, celsius);
-  }
-
-  /** Width for a current and a rise by the formula of IPC-2221, in millimetres. */
-  static double widthMillimetres(
-      double amperes, double riseKelvin, double copperMillimetres, boolean external) {
-    Fit fit = external ? EXTERNAL : INTERNAL;
-    return fit.squareMils(amperes, riseKelvin)
-        / SQUARE_MILS_PER_SQUARE_MILLIMETRE
-        / copperMillimetres;
-  }
-
-  /** The same by the other fit of the chart. */
-  static double otherWidthMillimetres(
-      double amperes, double riseKelvin, double copperMillimetres, boolean external) {
-    Fit fit = external ? OTHER_EXTERNAL : OTHER_INTERNAL;
-    return fit.squareMils(amperes, riseKelvin)
-        / SQUARE_MILS_PER_SQUARE_MILLIMETRE
-        / copperMillimetres;
   }
 }

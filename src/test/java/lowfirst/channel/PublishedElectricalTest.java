@@ -133,8 +133,8 @@ class PublishedElectricalTest {
     for (double width = 0.2; width < 30; width *= 1.3) {
       for (boolean external : new boolean[] {true, false}) {
         double amps = new PrintedTrack(width, 0.035, external).amperes(20);
-        double one = PrintedTrack.widthMillimetres(amps, 20, 0.035, external);
-        double other = PrintedTrack.otherWidthMillimetres(amps, 20, 0.035, external);
+        double one = TrackWidths.millimetres(amps, 20, 0.035, external);
+        double other = TrackWidths.otherMillimetres(amps, 20, 0.035, external);
         assertEquals(width, Math.max(one, other), 1e-9, "width for what it is said to carry");
       }
     }
@@ -245,7 +245,7 @@ class PublishedElectricalTest {
   }
 
   private static double widthMils(double amps, double rise, boolean external) {
-    return PrintedTrack.widthMillimetres(amps, rise, 1.378 * 0.0254, external) / 0.0254;
+    return TrackWidths.millimetres(amps, rise, 1.378 * 0.0254, external) / 0.0254;
   }
 
   /** A solid gauge size at 20 °C: 10.371 Ω·cmil/ft. */
@@ -258,7 +258,7 @@ class PublishedElectricalTest {
   }
 
   private static double otherWidthMils(double amps, double rise, boolean external) {
-    return PrintedTrack.otherWidthMillimetres(amps, rise, 1.378 * 0.0254, external) / 0.0254;
+    return TrackWidths.otherMillimetres(amps, rise, 1.378 * 0.0254, external) / 0.0254;
   }
 
   private static double gauge(double number) {

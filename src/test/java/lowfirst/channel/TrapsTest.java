@@ -274,8 +274,8 @@ class TrapsTest {
 
   @Test
   void trap_19_an_inner_track_needs_more_than_double_width_and_an_unstated_one_counts_as_inner() {
-    double inner = PrintedTrack.widthMillimetres(3, 20, 0.035, false);
-    double outer = PrintedTrack.widthMillimetres(3, 20, 0.035, true);
+    double inner = TrackWidths.millimetres(3, 20, 0.035, false);
+    double outer = TrackWidths.millimetres(3, 20, 0.035, true);
     assertEquals(2.602, inner / outer, 0.001);
     double external = TYPICAL.check(CheckKind.TRACE_CURRENT).allowedAmount();
     double unstated =
