@@ -2,6 +2,8 @@ package lowfirst.intake;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -11,7 +13,7 @@ import lowfirst.board.Side;
 final class CellShapes {
   private static final Pattern DESIGNATORS =
       Pattern.compile(
-          "[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}([\\s,;.-]+[\\p{L}_]{0,6}[0-9]{1,4}[\\p{L}_]{0,12})*[,;\\s]*");
+          "[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?:to|bis|through|thru)\\s+)[\\p{L}_]{0,6}[0-9]{1,4}[\\p{L}_]{0,12})*[,;\\s]*");
   private static final Pattern WHOLE = Pattern.compile("[0-9]{1,5}");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?[0-9]+([.,][0-9]+)?\\s*(mm|mil|mils|in|inch|um|µm|\")?");
@@ -28,6 +30,9 @@ final class CellShapes {
 
   /** So many digits behind letters that no kind of part has are a type number's. */
   private static final int TYPE_DIGITS = 3;
+
+  /** Transistors or transformers, valves or any semiconductor: parts, whatever their kind. */
+  private static final Set<String> MANY_MEANINGS = Set.of("T", "V");
 
   /** No designator has more. */
   private static final int MOST_DIGITS = 4;
@@ -81,7 +86,8 @@ final class CellShapes {
     if (digits == 0 || Character.isDigit(first.charAt(0))) {
       return digits == 0 && first.chars().noneMatch(Character::isLowerCase);
     }
-    boolean known = PartKindWords.byLetters(list.designators().get(0).prefix()).isPresent();
+    String prefix = list.designators().get(0).prefix();
+    boolean known = MANY_MEANINGS.contains(prefix) || PartKindWords.byLetters(prefix).isPresent();
     return digits < TYPE_DIGITS || (known && digits <= MOST_DIGITS);
   }
 
@@ -227,11 +233,28 @@ final class CellShapes {
     return turns.size() > 1;
   }
 
-  /** Whether a column names sides in words, the bottom among them. */
+  /** Whether a column names sides in words, the bottom among them, or by T and B, or F and B. */
   static boolean tellSides(List<Row> rows, int cell) {
-    return sideShare(rows, cell) > 0.9
-        && share(rows, cell, text -> isSideWord(text) && SideWords.side(text).get() == Side.BOTTOM)
-            > 0;
+    boolean words =
+        sideShare(rows, cell) > 0.9
+            && share(
+                    rows,
+                    cell,
+                    text -> isSideWord(text) && SideWords.side(text).get() == Side.BOTTOM)
+                > 0;
+    return words || areSideLetters(rows, cell);
+  }
+
+  /** One letter may be anything; these two, and no other, are sides. */
+  private static boolean areSideLetters(List<Row> rows, int cell) {
+    var letters = new HashSet<String>();
+    for (Row row : rows) {
+      letters.add(row.cell(cell).toUpperCase(Locale.ROOT));
+      if (letters.size() > 2) {
+        return false;
+      }
+    }
+    return letters.equals(Set.of("T", "B")) || letters.equals(Set.of("F", "B"));
   }
 
   /** Whether every number of a column can be an angle, most of them a usual one. */

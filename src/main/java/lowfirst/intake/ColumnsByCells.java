@@ -69,7 +69,7 @@ final class ColumnsByCells {
   Optional<Header.Use> textOfDesignators(int free) {
     double least = free < 0 ? NEARLY_ALL : CellShapes.knownShare(below, free) + CLEARLY;
     return uses.all().stream()
-        .filter(use -> TEXTS.contains(use.column()) && use.basis() == Header.Basis.HEADER)
+        .filter(use -> TEXTS.contains(use.column()) && use.basis() != Header.Basis.TOLD)
         .filter(use -> CellShapes.filledShare(below, use.cell()) > NEARLY_ALL)
         .filter(use -> CellShapes.designatorShare(below, use.cell()) > NEARLY_ALL)
         .filter(use -> CellShapes.knownShare(below, use.cell()) > least)

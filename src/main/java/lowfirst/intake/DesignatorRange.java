@@ -17,10 +17,16 @@ record DesignatorRange(String letters, int first, int last, boolean repeatsLette
   /** A range that holds more is a slip of the pen. */
   private static final int WIDEST = 2000;
 
+  /** To, in the languages of the headers. */
+  static final String TO_WORDS =
+      "(?:to|bis|thru|through|à|au|al|do|až|tot|t/m|t\\.?e\\.?m\\.?|по|до)";
+
   private static final Pattern RANGE =
       Pattern.compile(
           "(?iU)([\\p{L}_]+\\$?)(\\d{1,6})(?:\\s*(?:-{1,3}|–|—|−|\\.{2,3}|…|~|～|〜|:|[-=–]?>|→|至|到|から)\\s*"
-              + "|\\s+(?:to|bis|thru|through|à|au|al|do|až|tot|t/m|t\\.?e\\.?m\\.?|по|до)\\s+)"
+              + "|\\s+"
+              + TO_WORDS
+              + "\\s+)"
               + "([\\p{L}_]*\\$?)(\\d{1,6})");
 
   /** The range, if the text is nothing else; {@code L1-In} is a name. */

@@ -24,6 +24,9 @@ final class DesignatorReader {
       Pattern.compile(
           "(?<=\\d)\\s+([-–—−])\\s*(?=[\\p{L}_]*\\d)|(?<=\\d)([-–—−])\\s+(?=[\\p{L}_]*\\d)");
 
+  private static final Pattern SPACED_TO =
+      Pattern.compile("(?iU)(?<=\\d)\\s+" + DesignatorRange.TO_WORDS + "\\s+(?=[\\p{L}_]*\\d)");
+
   /** And, in the languages of the headers. */
   private static final String AND_WORDS = "(?:and|und|et|y|e|en|oraz|i|a)";
 
@@ -145,8 +148,14 @@ final class DesignatorReader {
         && text.charAt(text.length() - 1) == '"') {
       part(text.substring(1, text.length() - 1).strip());
     } else if (!Cells.isNone(text)) {
-      words(text.indexOf(' ') < 0 ? text : SPACED_DASH.matcher(text).replaceAll("$1$2"));
+      words(text.indexOf(' ') < 0 ? text : closedUp(text));
     }
+  }
+
+  /** Ranges without blanks, which may part designators: R1 - R3 R5 to R7. */
+  private static String closedUp(String text) {
+    String dashes = SPACED_DASH.matcher(text).replaceAll("$1$2");
+    return SPACED_TO.matcher(dashes).replaceAll("-");
   }
 
   /** What stands between two separators: the first of these that it can be. */

@@ -36,7 +36,7 @@ final class HeaderMatch {
   static Header at(TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
     boolean ruled = index + 1 < rows.size() && CellShapes.isDrawn(rows.get(index + 1));
     int first = index + (ruled ? 2 : 1);
-    List<Row> below = rows.subList(first, Math.min(rows.size(), first + 200));
+    List<Row> below = withoutRepeats(rows, index, first, Math.min(rows.size(), first + 200));
     var match = new HeaderMatch(kind, told, HeaderNames.of(kind, rows, index), below);
     match.useWhatIsTold();
     match.useSureHeaders();
@@ -47,6 +47,18 @@ final class HeaderMatch {
     match.cells.usePlaced();
     match.cells.useValueBehind();
     return new Header(index, match.names, match.uses.all(), match.pair);
+  }
+
+  /** The rows of a span, without those that say the header again, as on each page. */
+  private static List<Row> withoutRepeats(List<Row> rows, int index, int from, int to) {
+    List<String> header = rows.get(index).cells();
+    List<Row> span = rows.subList(from, to);
+    for (Row row : span) {
+      if (row.cells().equals(header)) {
+        return span.stream().filter(other -> !other.cells().equals(header)).toList();
+      }
+    }
+    return span;
   }
 
   /**
@@ -148,8 +160,7 @@ final class HeaderMatch {
       return;
     }
     int best = cells.designators();
-    Optional<Header.Use> text =
-        kind == TableKind.BOM ? cells.textOfDesignators(best) : Optional.empty();
+    Optional<Header.Use> text = cells.textOfDesignators(best);
     if (text.isPresent()) {
       Column column = text.get().column();
       uses.replace(text.get(), designators, Header.Basis.CELLS);

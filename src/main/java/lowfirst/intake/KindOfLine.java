@@ -20,7 +20,8 @@ final class KindOfLine {
       EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL);
 
   /** A value that only counts pins. */
-  private static final Pattern PINS = Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|polig|p)");
+  private static final Pattern PINS =
+      Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|pol(?:e|es|ig)?|p)");
 
   private KindOfLine() {}
 

@@ -157,7 +157,12 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
     double[] bareX = FirstLook.bare(look.x());
     double wide = span(bareX) * Lengths.millimetres(x);
     double high = span(FirstLook.bare(look.y())) * Lengths.millimetres(y);
-    return bareX.length > 1 && wide * high / bareX.length < LEAST_ROOM;
+    if (bareX.length < 2) {
+      return false;
+    }
+    // All in one row have room along it.
+    double along = Math.max(wide, high) / bareX.length;
+    return wide * high == 0 ? along * along < LEAST_ROOM : wide * high / bareX.length < LEAST_ROOM;
   }
 
   private static double span(double[] numbers) {

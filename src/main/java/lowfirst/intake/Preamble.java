@@ -13,7 +13,7 @@ final class Preamble {
           "(?iU)(?:\\b(?:u?units?|measure(?:ment)?s?|metric|(?:maß)?einheit(?:en)?|maße|unit(?:é|e)s?|unidad(?:es)?|unità"
               + "|jednostk[ai]|jednotk[ay]|единиц[аы](?: измерения)?|单位|単位|dimensions?|coordinates?|positions?)\\b"
               + "(?:\\s*(?:used|of|are|is|in|for|measurement|length|metric|imperial|coordinates?|[:=]))*\\s*[:：=,(-]?\\s*"
-              + "|\\bx\\W{1,5}y\\s+(?:are\\s+)?in\\s+)"
+              + "|\\b(?:x\\W{1,5}y|all|values|lengths|distances|numbers)\\s+(?:are\\s+)?in\\s+)"
               + "(mm|мм|millimet(?:er|re)s?|mils?|thou?|inch(?:es)?|in|um|µm|μm|microns?)\\b");
 
   private static final Pattern SIDE =

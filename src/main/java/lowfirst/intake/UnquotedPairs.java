@@ -17,14 +17,14 @@ final class UnquotedPairs {
 
   /** The rows of a placement list with such pairs in one cell; as they are where there are none. */
   static List<Row> joined(List<Row> rows, Separator separator) {
-    for (int index = 0; index < Math.min(rows.size(), Cut.SEARCHED); index++) {
+    List<Row> searched = rows.subList(0, Math.min(rows.size(), Cut.SEARCHED));
+    if (searched.stream().anyMatch(row -> cell(row, Column.X) >= 0 && cell(row, Column.Y) >= 0)) {
+      return rows;
+    }
+    for (int index = 0; index < searched.size(); index++) {
       Row header = rows.get(index);
-      if (HeaderWords.cell(TableKind.PLACEMENTS, header, Column.X) >= 0
-          && HeaderWords.cell(TableKind.PLACEMENTS, header, Column.Y) >= 0) {
-        return rows;
-      }
-      int position = HeaderWords.cell(TableKind.PLACEMENTS, header, Column.POSITION);
-      int designator = HeaderWords.cell(TableKind.PLACEMENTS, header, Column.DESIGNATOR);
+      int position = cell(header, Column.POSITION);
+      int designator = cell(header, Column.DESIGNATOR);
       if (position >= 0 && designator >= 0 && position != designator) {
         List<Row> joined = joined(rows, index + 1, position, header.size(), separator);
         if (joined != rows) {
@@ -33,6 +33,10 @@ final class UnquotedPairs {
       }
     }
     return rows.isEmpty() ? rows : joinedByBrackets(rows, separator);
+  }
+
+  private static int cell(Row header, Column column) {
+    return HeaderWords.cell(TableKind.PLACEMENTS, header, column);
   }
 
   /** Without a header: where the first row opens a bracket and closes it in a later cell. */

@@ -35,7 +35,8 @@ public record WrittenValue(
   /** Words for the kind of part, that say nothing about a bare number beside them. */
   private static final Pattern KIND_WORDS =
       Pattern.compile(
-          "(?i)\\b(?:resistors?|res|capacitors?|cap|ceramic|electrolytic|elco|film|metal|carbon|"
+          "(?i)\\b(?:resistors?|res|capacitors?|cap|ceramic|electrolytic|elco|film|metal|carbon|oxide|"
+              + "din ?0\\d{3}|dis[ck]|wire-?wound|polyester|multilayer|mlcc|"
               + "inductor|choke|trimmer|trimpot|pot|potentiometer|axial|radial)\\b");
 
   /** A comma that parts words or ratings, not digits of one number. */

@@ -42,6 +42,107 @@ class OddListsTest {
     return of(reading, kind).stream().anyMatch(problem -> problem.toString().contains(words));
   }
 
+  private static String placed(KitReading reading) {
+    return reading.kit().boards().get(0).placements().stream()
+        .map(
+            p ->
+                p.designator()
+                    + " "
+                    + Math.rint(p.xMillimetres() * 100) / 100
+                    + "/"
+                    + Math.rint(p.yMillimetres() * 100) / 100
+                    + " "
+                    + Math.round(p.rotationDegrees())
+                    + " "
+                    + p.side())
+        .toList()
+        .toString();
+  }
+
+  // --- placement lists
+
+  @Test
+  void a_header_behind_a_sign_counts_below_a_line_about_positions() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "# component positions, unit mil\n# Ref X Y Rot Side\n"
+                + "R1 1000 500 90 top\nC1 2000 500 0 bottom\n");
+    assertEquals("[R1 25.4/12.7 90 TOP, C1 50.8/12.7 0 BOTTOM]", placed(reading));
+  }
+
+  @Test
+  void a_remark_says_the_unit_of_all_numbers() {
+    KitReading reading =
+        KitTables.read("placements.csv", "; all in mil\nref,x,y\nC1,1000,500\nR1,2000,500\n");
+    assertEquals("[C1 25.4/12.7 0 TOP, R1 50.8/12.7 0 TOP]", placed(reading));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"T,B", "F,B", "top,bottom"})
+  void sides_are_known_by_their_signs_under_a_word_that_nobody_knows(String signs) {
+    String[] sides = signs.split(",");
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X (mm),Y (mm),Whereabouts\nR1,10,20,%1$s\nR2,10,30,%2$s\nRef,X (mm),Y (mm),Whereabouts\nR3,10,40,%1$s\n"
+                .formatted(sides[0], sides[1]));
+    assertEquals(
+        "[R1 10.0/20.0 0 TOP, R2 10.0/30.0 0 BOTTOM, R3 10.0/40.0 0 TOP]", placed(reading));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "it was taken for side"));
+  }
+
+  @Test
+  void designators_under_a_word_for_values_are_known_by_their_cells() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "No.,Device,LocX [mm],LocY [mm],Turn,Lay\n1,J1,78.66,8,180,oben\n2,R1,5,8,90,oben\n3,R2,5,18,90,oben\n");
+    assertEquals("[J1 78.66/8.0 180 TOP, R1 5.0/8.0 90 TOP, R2 5.0/18.0 90 TOP]", placed(reading));
+  }
+
+  @Test
+  void parts_in_one_row_have_room_with_decimal_commas() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref;X (mm);Y (mm)\nR1;-125,000;-122,000\nR2;-107,220;-122,000\n");
+    assertEquals("[R1 -125.0/-122.0 0 TOP, R2 -107.22/-122.0 0 TOP]", placed(reading));
+  }
+
+  // --- ranges in words, and letters with many meanings
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2x 470: R2 to R3\n1x 4k7: R1\n3x 100n: C1 through C3\n",
+        "R2 to R3,2,470,DIN0207\nR1,1,4k7,DIN0207\nC1 through C3,3,100n,P5.08\n",
+        "Ref,Qty,Value\nR2 bis R3,2,470\nR1,1,4k7\nC1 - C2 C3,3,100n\n"
+      })
+  void a_range_in_words_names_all_its_parts(String text) {
+    assertEquals("[2 [R2, R3] 470, 1 [R1] 4k7, 3 [C1, C2, C3] 100n]", shown(bom("bom.csv", text)));
+  }
+
+  @Test
+  void ranges_in_words_may_be_parted_by_blanks() {
+    assertEquals(
+        "[5 [R1, R2, R3, R6, R7] 470]",
+        shown(bom("bom.csv", "Ref,Qty,Value\nR1 to R3 R6 to R7,5,470\n")));
+  }
+
+  @Test
+  void letters_that_stand_for_several_kinds_name_parts_by_three_digits_too() {
+    assertEquals(
+        "[1 [R101] 1k, 1 [T101] 2N3904, 1 [T102] 2N3904, 1 [V101] EL84]",
+        shown(bom("bom.txt", "R101 1k\nT101 2N3904\nT102 2N3904\nV101 EL84\n")));
+  }
+
+  @Test
+  void a_screw_terminal_is_one_under_a_letter_for_crystals_too() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Qty,Value,Package\nX1,1,2-pole,screw terminal P5.08\n");
+    assertEquals(PartKind.SCREW_TERMINAL, items(reading).get(0).partType().kind());
+  }
+
   // --- two tables beside each other
 
   @ParameterizedTest

@@ -42,6 +42,7 @@ class WrittenValueTest {
         "4.7 k | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "4,7k | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "4R7 | RESISTANCE | 4.7 Ω | - | - | - | -",
+        "470 metal film resistor DIN0207 | RESISTANCE | 470 Ω | - | - | - | metal film resistor DIN0207",
         "4700 | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "100n | CAPACITANCE | 100 nF | - | - | - | -",
         "0.1uF | CAPACITANCE | 100 nF | - | - | - | -",
