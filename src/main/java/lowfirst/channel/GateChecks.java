@@ -167,7 +167,8 @@ final class GateChecks {
               "channels.csv: no pull-down, and the driver leaves the gate undriven at reset: it"
                   + " may drift to the rail"));
 
-  private static Check driveCurrent(ChannelInputs in) {
+  /** What the pin must deliver into a gate's capacitance, or for good into a base. */
+  static Check driveCurrent(ChannelInputs in) {
     double volts = in.high(Term.DRIVE_CEILING);
     double gateOhms = in.has(Fitted.GATE_RESISTOR) ? in.low(Term.GATE_RESISTOR) : 0;
     double series = Math.max(gateOhms, in.low(Term.DRIVE_RESISTANCE));

@@ -62,8 +62,7 @@ final class Ratings {
 
   /** No rating and no loss is zero or less: such an amount is left out, and so missing. */
   private static DatasheetLine aboveZero(DatasheetLine line) {
-    boolean isFine = isAboveZero(line.min()) && isAboveZero(line.typ()) && isAboveZero(line.max());
-    return isFine
+    return isAboveZero(line)
         ? line
         : new DatasheetLine(
             line.partType(),

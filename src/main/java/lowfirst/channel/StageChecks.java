@@ -37,6 +37,7 @@ final class StageChecks {
     checks.add(voltage(in));
     if (in.switching() == Switching.BIPOLAR_TRANSISTOR) {
       checks.add(promised(in, forcedGain(in)));
+      checks.add(GateChecks.driveCurrent(in));
     }
     if (in.switching() == Switching.OPTOCOUPLER) {
       checks.add(optocoupler(in, in.loadAmps(), in.datum(Term.LOAD_CURRENT)));

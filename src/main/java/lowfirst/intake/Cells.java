@@ -79,6 +79,31 @@ final class Cells {
     return inUnit.isRead() ? inUnit : bare;
   }
 
+  /**
+   * An amount above zero, or a length of at least that, that needs its unit, in its cell or in its
+   * header: a bare 2 may be 2 m of wire or 2 mm, a bare 250 as many milliseconds or seconds.
+   */
+  Optional<Sourced> inUnits(Column column, Dimension dimension, String one, String other) {
+    String text = row.text(column);
+    boolean isBare =
+        PlainNumber.isBare(text)
+            && PlainNumber.orNan(text) != 0
+            && HeaderUnit.of(row.headerOf(column)).isEmpty();
+    if (isBare) {
+      problems.add(
+          row.problem(
+              Kind.UNIT_UNKNOWN,
+              column,
+              "\"" + text + "\" has no unit, and may be in " + one + " or in " + other,
+              "write the unit, such as 2 " + one));
+      return Optional.empty();
+    }
+    // a load may sit at its terminal, but is on for no time, and no driver gives nothing
+    return dimension == Dimension.LENGTH
+        ? notBelowZero(column, dimension)
+        : aboveZero(column, dimension);
+  }
+
   /** An amount that can't be below zero. */
   Optional<Sourced> notBelowZero(Column column, Dimension dimension) {
     Optional<Sourced> amount = amount(column, dimension);

@@ -45,7 +45,7 @@ final class ChannelTable {
         traceLayer(cells),
         cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
         cells.text(Column.WIRE),
-        cells.notBelowZero(Column.WIRE_LENGTH, Dimension.LENGTH),
+        cells.inUnits(Column.WIRE_LENGTH, Dimension.LENGTH, "m", "mm"),
         cells.count(Column.WIRES_TOGETHER),
         cells.text(Column.LOAD),
         cells.amount(Column.AMBIENT, Dimension.TEMPERATURE),

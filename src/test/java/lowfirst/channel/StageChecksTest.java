@@ -11,6 +11,25 @@ import org.junit.jupiter.api.Test;
 /** Drivers that carry the load themselves, by hand. */
 class StageChecksTest {
   private static final ChannelKit ARRAY = ChannelKit.array();
+
+  /**
+   * 5 V and 5 % over 220 Ω less 1 %, and over 10 kΩ less 1 %, are 24.6 mA, for as long as it is on.
+   */
+  @Test
+  void a_base_draws_no_more_than_its_pin_delivers() {
+    ChannelKit transistor =
+        ChannelKit.typical()
+            .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
+            .with("loads", "kind=resistive; resistance=; current=30 mA");
+    Check check = transistor.check(CheckKind.GATE_DRIVE_CURRENT);
+    assertEquals(5.25 / 217.8 + 5.25 / 9900, check.actualAmount(), 1e-9);
+    assertEquals(Verdict.CARRIES, check.verdict());
+    ChannelKit weak = transistor.with("drivers", "current limit=20 mA");
+    assertEquals(Verdict.OVERLOADED, weak.check(CheckKind.GATE_DRIVE_CURRENT).verdict());
+    ChannelKit unknown = transistor.with("drivers", "current limit=");
+    assertEquals(Verdict.UNDECIDED, unknown.check(CheckKind.GATE_DRIVE_CURRENT).verdict());
+  }
+
   private static final ChannelKit TRANSISTOR =
       ChannelKit.typical()
           .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")

@@ -79,6 +79,14 @@ class UnreadCellsTest {
     "rails.logic, voltage=0 V",
     "rails.logic, voltage=-5 V",
     "channels, trace copper=35",
+    // as they stand they may be a thousand times more than was meant, or less
+    "channels, wire length=2",
+    "rails, return length=1",
+    "drivers, current limit=40",
+    "loads, pull-in voltage=0 V",
+    "loads, on time=100",
+    "loads, period=600",
+    "loads, max on time=500",
   })
   void what_is_not_known_is_not_taken_as_none(String row, String cell) {
     assertNotEquals(Verdict.CARRIES, channel(KIT.with(row, cell)));
