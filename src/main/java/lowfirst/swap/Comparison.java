@@ -176,11 +176,36 @@ final class Comparison {
     Optional<Answer> paired = paired(asked, offered, way);
     Answer headline = paired.orElseGet(() -> compared(needs.get(), gives.get(), way.better()));
     boolean refuses = headline.verdict() == SwapVerdict.DOES_NOT_FIT;
-    if (way.condition() == Condition.REMARK
-        || refuses && (paired.isPresent() || way.condition() == Condition.LIMIT)) {
+    if (refuses && (paired.isPresent() || way.condition() != Condition.TESTED)) {
+      return Optional.of(headline);
+    }
+    Optional<String> silent =
+        swap.offered()
+            .silentMaker(
+                offered.stream().filter(line -> way.column().of(line).isPresent()).toList());
+    if (silent.isPresent()) {
+      return Optional.of(ofSilent(swap, way.symbol(), silent.get(), needs.get(), gives.get()));
+    }
+    if (way.condition() == Condition.REMARK) {
       return Optional.of(headline);
     }
     return Optional.of(kept(swap, way, asked, offered));
+  }
+
+  /** The answer where another maker's part of the candidate's number may be anything. */
+  static Answer ofSilent(
+      SwapCase swap, String symbol, String maker, Evidence asked, Evidence offered) {
+    return Answer.missing(
+        Optional.of(asked),
+        Optional.of(offered),
+        List.of(
+            symbol
+                + " of "
+                + swap.offered().name()
+                + " by "
+                + maker
+                + ": a row in datasheets.csv, or name the maker of yours"),
+        "not every maker of it states that");
   }
 
   /** The worst of the lines that both have under the same condition. */

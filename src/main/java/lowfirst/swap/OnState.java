@@ -44,6 +44,12 @@ final class OnState {
               swap, "RDSon at a VGS", needs.map(Promise::level), gives.map(Promise::level)));
     }
     double level = gives.get().gateVolts();
+    Optional<String> silent = silentMaker(swap, offered);
+    if (level <= needs.get().gateVolts() && silent.isPresent()) {
+      return Optional.of(
+          Comparison.ofSilent(
+              swap, SYMBOL, silent.get(), needs.get().level(), gives.get().level()));
+    }
     if (level <= needs.get().gateVolts()) {
       return answer(SwapVerdict.FITS, needs.get(), gives.get(), "");
     }
@@ -65,6 +71,10 @@ final class OnState {
         needs.get(),
         gives.get(),
         "below that voltage its datasheet promises nothing" + otherMaker(swap, needs.get()));
+  }
+
+  private static Optional<String> silentMaker(SwapCase swap, List<Promise> offered) {
+    return swap.offered().silentMaker(offered.stream().map(Promise::line).toList());
   }
 
   /** Where another maker's part of that number would do, how to name it. */

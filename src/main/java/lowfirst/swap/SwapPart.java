@@ -81,6 +81,23 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
     return found;
   }
 
+  /**
+   * A maker of this part who states nothing of what the others do; a line without a maker speaks
+   * for all of them. Its part may be the one in the bag.
+   */
+  Optional<String> silentMaker(List<DatasheetLine> stated) {
+    if (stated.isEmpty() || stated.stream().anyMatch(line -> line.maker().isBlank())) {
+      return Optional.empty();
+    }
+    for (DatasheetLine line : lines) {
+      String maker = line.maker();
+      if (!maker.isBlank() && stated.stream().noneMatch(one -> one.maker().equals(maker))) {
+        return Optional.of(maker);
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Whether anything is known under a symbol. */
   boolean states(String symbol) {
     for (DatasheetLine line : lines) {

@@ -84,6 +84,11 @@ class RuleNumbersTest {
     // each maker at its weakest, on either side
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', [A] VDS <60 V; [B] VDS <50 V, VDS <55 V, fits, 50, 55, 0.1",
     "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <75 V; [B] VDS <54 V, does not fit, 60, 54, -0.1",
+    // a maker who says nothing may have made the one in the bag
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <75 V; [B] VGS <20 V, undecided, 60, 75, ",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, [A] VDS <45 V; [B] VGS <20 V, does not fit, 60, 45, -0.25",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', VDS <60 V, VDS <75 V; [B] VGS <20 V, fits, 60, 75, 0.25",
+    "MOSFET, MosfetRule.DRAIN_VOLTAGE_RATING, '', [A] VDS <60 V; [B] VGS <20 V, VDS <75 V, fits, 60, 75, 0.25",
     // the same condition first: the worst of the pairs; else what holds in a warmer case
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <30 A; ID@TC=100C <9 A, does not fit, 10, 9, -0.1",
     "MOSFET, MosfetRule.DRAIN_CURRENT_RATING, '', ID@TC=25C <20 A; ID@TC=100C <10 A, ID@TC=25C <18 A; ID@TC=100C <9.5 A, does not fit, 20, 18, -0.1",
@@ -115,6 +120,7 @@ class RuleNumbersTest {
     "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS <0.04 Ohm, undecided, 4, ",
     "RDSon@VGS=5 <0.05 Ohm, RDSon@VGS=4.5 <0.04 Ohm, fits, 5, 4.5",
     "RDSon@VGS=4V <0.05 Ohm; RDSon@VGS=4.5V <0.04 Ohm, RDSon@VGS=4.5V <0.04 Ohm, undecided, 4, 4.5",
+    "RDSon@VGS=4V <0.05 Ohm, [C] RDSon@VGS=4V <0.04 Ohm; [B] VDS <60 V, undecided, 4, 4",
     "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=10V <0.04 Ohm; [B] RDSon@VGS=6V <0.04 Ohm, does not fit, 4, 10",
     "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=3V ~0.04 Ohm; RDSon@VGS=10V <0.05 Ohm, does not fit, 4, 10",
     "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.04 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, does not fit, 4, 10",
