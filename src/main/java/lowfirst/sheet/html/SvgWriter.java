@@ -17,11 +17,6 @@ public final class SvgWriter implements Shape.Pen<String> {
 
   private SvgWriter() {}
 
-  /** The drawing at real size. */
-  public static String write(Drawing drawing) {
-    return write(drawing, "");
-  }
-
   /** The drawing at real size, under a short title; its words describe it. */
   public static String write(Drawing drawing, String title) {
     return write(drawing, title, Window.whole(drawing));
