@@ -3,6 +3,7 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -16,6 +17,9 @@ import lowfirst.problem.Problem;
 record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
   /** Share of rows of the usual length without which words between blanks are no table. */
   private static final double MOSTLY_EVEN = 0.5;
+
+  /** Several tabs between words. */
+  private static final Pattern TAB_RUN = Pattern.compile("[^\\t\\n\\r]\\t\\t+[^\\t\\n\\r]");
 
   /** Characters looked at to find the separator. */
   private static final int SAMPLE = 1 << 14;
@@ -87,7 +91,7 @@ record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
 
   /** Where runs of tabs bring columns below each other, as many of them as the words need. */
   private boolean isRagged(Cut cut) {
-    return cut.separator() == Separator.TAB && text.contains("\t\t") && cut.fit() < 0.9;
+    return cut.separator() == Separator.TAB && TAB_RUN.matcher(text).find() && cut.fit() < 0.9;
   }
 
   /** At single blanks, rows of many lengths are prose, of which nothing is guessed. */

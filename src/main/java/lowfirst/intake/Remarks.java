@@ -55,8 +55,8 @@ final class Remarks {
     if (row.fillsMoreThan(MOST_IN_A_REMARK)) {
       return Optional.empty();
     }
-    String first = row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse("");
-    if (isTotal(header, before, row, first)) {
+    String first = row.cell(row.firstFilled());
+    if (isTotal(kind, header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
     if (isNumberedNote(kind, header, row)) {
@@ -161,12 +161,13 @@ final class Remarks {
   }
 
   /** A total names itself, or stands last with nothing but the sum of the quantities. */
-  private static boolean isTotal(Header header, List<TableRow> before, Row row, String first) {
+  private static boolean isTotal(
+      TableKind kind, Header header, List<TableRow> before, Row row, String first) {
     String plain = STARS.matcher(first).replaceAll("");
     if (TOTAL.matcher(plain).matches() && !CellShapes.isDesignators(first)) {
       return true;
     }
-    boolean named = !row.cell(header.cellOf(header.uses().get(0).column())).isEmpty();
+    boolean named = !row.cell(header.cellOf(kind.required().get(0))).isEmpty();
     if (!named && row.cells().stream().anyMatch(cell -> JUST_TOTAL.matcher(cell).matches())) {
       return true;
     }

@@ -54,6 +54,16 @@ final class Row {
     return !fillsMoreThan(0);
   }
 
+  /** The index of the first cell that holds something; -1 without one. */
+  int firstFilled() {
+    for (int i = 0; i < cells.length; i++) {
+      if (!cells[i].isEmpty()) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
   /** How many cells hold something. */
   int filled() {
     int filled = 0;

@@ -84,7 +84,7 @@ final class TableReader {
     above(header, all.subList(0, Math.max(0, header.index())));
     merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
     for (int i = header.index() + 1; i < all.size(); i++) {
-      Row row = all.get(i);
+      Row row = unnumbered(header, all.get(i));
       boolean comments = Comments.are(row);
       if (comments && !(kind.isExported() && Comments.mayBePart(row))) {
         unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
@@ -123,6 +123,23 @@ final class TableReader {
       }
     }
     second.filter(found -> kind == TableKind.BOM && found.isIn(rows)).ifPresent(this::leaveOut);
+  }
+
+  /** A heading over parts that are left out, without the number that every row begins with. */
+  private Row unnumbered(Header header, Row row) {
+    if (kind != TableKind.BOM || row.fillsMoreThan(2) || row.filled() < 2) {
+      return row;
+    }
+    int number = row.firstFilled();
+    boolean read = header.uses().stream().anyMatch(use -> use.cell() == number);
+    var rest = new ArrayList<>(row.cells());
+    rest.set(number, "");
+    var heading = new Row(row.line(), rest);
+    return !read
+            && WholeNumber.in(row.cell(number)).isPresent()
+            && FittedSigns.leaveOut(heading.cell(heading.firstFilled()))
+        ? heading
+        : row;
   }
 
   private void leaveOut(ListedAgain again) {
@@ -189,8 +206,7 @@ final class TableReader {
   /** A remark of one cell heads the rows below it, or states the unit after them. */
   private void headSection(Row row) {
     if (row.filled() == 1 && headings.size() < MOST_HEADINGS) {
-      headings.put(
-          row.line(), row.cells().stream().filter(cell -> !cell.isEmpty()).findFirst().orElse(""));
+      headings.put(row.line(), row.cell(row.firstFilled()));
       unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
     }
   }

@@ -288,6 +288,30 @@ class GeneratedListsTest {
     return Integer.parseInt(part.name().substring(1));
   }
 
+  /** What programs and hands do to a whole list. */
+  private static void oddly(List<String> lines, int header, char separator, Random random) {
+    switch (random.nextInt(16)) {
+      case 0 -> lines.replaceAll(line -> '"' + line.replace("\"", "\"\"") + '"');
+      case 1 -> lines.replaceAll(line -> line.indexOf(separator) < 0 ? line : line + separator);
+      case 2 -> lines.replaceAll(line -> line.indexOf(separator) < 0 ? line : separator + line);
+      case 3 -> lines.replaceAll(line -> line + "  ");
+      case 4 -> lines.add(0, "sep=" + separator);
+      case 5 -> lines.set(header, lines.get(header).toUpperCase(Locale.ROOT));
+      case 6 -> lines.replaceAll(line -> line.replace(' ', '\u00a0'));
+      case 7 -> lines.addAll(List.of("", "(c) the bell makers 2024"));
+      case 8 -> {
+        String empty = String.valueOf(separator).repeat(3);
+        IntStream.of(lines.size(), header + 2).forEach(at -> lines.add(at, empty));
+      }
+      case 9 ->
+          IntStream.iterate(lines.size() - 1, at -> at > 0, at -> at - 1)
+              .forEach(at -> lines.add(at, ""));
+      default -> {
+        // As it is.
+      }
+    }
+  }
+
   private static byte[] written(
       List<List<String>> rows, String number, char separator, List<String> above, Random random) {
     int quoted = random.nextInt(3); // where needed, everywhere, here and there
@@ -308,7 +332,8 @@ class GeneratedListsTest {
                           : cell)
               .collect(Collectors.joining(String.valueOf(separator))));
     }
-    String end = random.nextBoolean() ? "\n" : "\r\n";
+    oddly(lines, above.size(), separator, random);
+    String end = List.of("\n", "\r\n", "\r").get(random.nextInt(3));
     Charset set =
         List.of(StandardCharsets.UTF_8, Charset.forName("windows-1252"), StandardCharsets.UTF_16)
             .get(random.nextInt(3));

@@ -109,6 +109,29 @@ class OddListsTest {
     assertEquals("[R1 -125.0/-122.0 0 TOP, R2 -107.22/-122.0 0 TOP]", placed(reading));
   }
 
+  @Test
+  void rows_of_nothing_but_tabs_are_no_ragged_columns() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref\tLocation X\tLayer\tLocation Y\trot\nR1\t6,27\tTop\t8,5\t90\n\t\t\t\t\n"
+                + "Ref\tLocation X\tLayer\tLocation Y\trot\nC1\t22,78\tTop\t8,5\t0\nTotal: 2\n");
+    assertEquals("[R1 6.27/8.5 90 TOP, C1 22.78/8.5 0 TOP]", placed(reading));
+  }
+
+  // --- rows that all begin with a number
+
+  @Test
+  void a_total_and_a_heading_behind_the_number_of_their_row_are_none_of_the_parts() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            ",Value,Bauteile,Count\n0,470,\"R1, R2\",2\n1,1n,C1,1\n2,Do not fit,,\n3,4k7,R3,1\n4,Total,,4\n");
+    assertEquals("[2 [R1, R2] 470, 1 [C1] 1n, 1 [R3] 4k7]", shown(reading));
+    assertEquals(List.of(true, true, false), items(reading).stream().map(Item::isFitted).toList());
+    assertTrue(says(reading, Kind.ROW_IGNORED, "this looks like a total"));
+  }
+
   // --- ranges in words, and letters with many meanings
 
   @ParameterizedTest
