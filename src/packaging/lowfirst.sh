@@ -14,11 +14,13 @@ case ${LC_ALL:-${LC_CTYPE:-${LANG:-C}}} in
   C | POSIX) export LC_ALL=C.UTF-8 ;;
 esac
 # New objects in little memory stay near the processor.
-# The better compiler is worth its work only where a verb runs for long, any compiler only what is run often.
-quick=-XX:TieredStopAtLevel=1
+# The better compiler is worth its work only where a verb runs for long. The quick one does best for a second's work when
+# it begins early and copies little code into its callers; any is worth its work only on what is run often.
+quick="-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20"
 case ${1-} in
   bench | swap) quick= ;;
   code) quick="$quick -XX:CompileThresholdScaling=4" ;;
+  *) quick="$quick -XX:CompileThresholdScaling=0.6" ;;
 esac
 exec "$home/bin/java" -XX:+UseSerialGC -Xmn24m -XX:-UsePerfData $quick -Xlog:disable -Xlog:all=off \
   -Dorg.sqlite.lib.path="$home/lib" -m lowfirst/lowfirst.cli.Main "$@"
