@@ -167,7 +167,8 @@ final class Remarks {
     if (TOTAL.matcher(plain).matches() && !CellShapes.isDesignators(first)) {
       return true;
     }
-    boolean named = !row.cell(header.cellOf(kind.required().get(0))).isEmpty();
+    String name = row.cell(header.cellOf(kind.required().get(0)));
+    boolean named = !name.isEmpty() && !JUST_TOTAL.matcher(name).matches();
     if (!named && row.cells().stream().anyMatch(cell -> JUST_TOTAL.matcher(cell).matches())) {
       return true;
     }

@@ -132,6 +132,12 @@ class OddListsTest {
     assertTrue(says(reading, Kind.ROW_IGNORED, "this looks like a total"));
   }
 
+  @Test
+  void a_total_may_stand_where_designators_do() {
+    KitReading reading = bom("bom.csv", ",Ref,Qty,Value\n0,R1,1,470\n1,C1,1,1n\n2,Total,2,\n");
+    assertEquals("[1 [R1] 470, 1 [C1] 1n]", shown(reading));
+  }
+
   // --- ranges in words, and letters with many meanings
 
   @ParameterizedTest
