@@ -78,4 +78,12 @@ class ProblemTest {
   private static Problem problemAt(Place place) {
     return new Problem(Kind.CELL_EMPTY, place, "it is empty", "fill it in");
   }
+
+  @Test
+  void what_leaves_out_one_cell_is_told_from_what_concerns_more() {
+    assertTrue(Kind.CELL_UNREADABLE.isOfOneCell());
+    assertTrue(Kind.UNIT_UNKNOWN.isOfOneCell());
+    assertFalse(Kind.ROW_LENGTH.isOfOneCell());
+    assertFalse(Kind.COLUMN_GUESSED.isOfOneCell());
+  }
 }
