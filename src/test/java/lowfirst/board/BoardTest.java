@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
+import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Place;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,26 @@ class BoardTest {
     assertFalse(body.overlaps(new BodyArea(10, 2, 12, 8), 0));
     assertFalse(body.overlaps(new BodyArea(2, 11, 8, 12), 0), "above");
     assertFalse(body.overlaps(new BodyArea(11, 2, 12, 8), 0), "beside");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"true, 3, 8", "false, 8, 8"})
+  void a_body_of_which_nobody_says_how_it_is_turned_may_lie_either_way(
+      boolean isTurnKnown, double wide, double high) {
+    Placement upright =
+        new Placement(
+            Designator.of("R1"),
+            20,
+            30,
+            0,
+            isTurnKnown,
+            Side.TOP,
+            "",
+            "",
+            Place.ofLine("placements.csv", 2));
+    BodyArea area = BodyArea.around(upright, new BodyOutline.BodySize(3, 8));
+    assertEquals(wide, area.width(), EXACT);
+    assertEquals(high, area.height(), EXACT);
   }
 
   @Test
@@ -165,6 +186,14 @@ class BoardTest {
     assertEquals(Optional.empty(), kit.load("sign"));
   }
 
+  @ParameterizedTest
+  @CsvSource({"bell, bells", "damper, bells", "lamp, ''", "sign, ''"})
+  void a_channel_hangs_on_the_rail_of_its_load(String load, String rail) {
+    Kit kit = kit();
+    OutputChannel channel = OutputChannel.straightThrough(load, Place.ofLine("loads.csv", 2));
+    assertEquals(rail, kit.railOf(channel).map(Rail::name).orElse(""));
+  }
+
   /** Energy is stored by L i² / 2: only in what has a winding. */
   @Test
   void what_has_a_winding_throws_energy_back() {
@@ -174,6 +203,14 @@ class BoardTest {
     assertEquals(
         "solenoid, relay, motor, lamp, LED, resistive, capacitive",
         Arrays.stream(LoadKind.values()).map(LoadKind::words).collect(Collectors.joining(", ")));
+  }
+
+  @Test
+  void a_driver_of_another_part_is_the_same_otherwise() {
+    Driver pin = kit().driver("pin").orElseThrow();
+    Driver other = pin.withPartType("74HCT595");
+    assertEquals("74HCT595", other.partType());
+    assertEquals(pin, other.withPartType(pin.partType()));
   }
 
   @Test
@@ -201,7 +238,8 @@ class BoardTest {
             "b.csv", "designators,quantity,value\nR1,1,470R\n",
             "rails.csv", "rail,voltage\nlogic,5 V\nbells,24 V\n",
             "drivers.csv", "driver,kind\nshift,logic pin\npin,logic pin\n",
-            "loads.csv", "load,kind,rail\nbell,solenoid,bells\ndamper,motor,bells\n");
+            "loads.csv",
+                "load,kind,rail\nbell,solenoid,bells\ndamper,motor,bells\nlamp,lamp,lights\n");
     Map<String, byte[]> files = new TreeMap<>();
     tables.forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
     return KitReader.read(new KitFiles("kit", files, List.of())).kit();

@@ -3,7 +3,10 @@ package lowfirst.board;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -77,5 +80,49 @@ class PartIndexTest {
     assertNull(index.find(Designator.of("R901")));
     assertNull(index.find(Designator.of("R999998")));
     assertEquals(97, index.all().size());
+  }
+
+  /** Each high number in a row of its own would take as many places as it is high. */
+  @Test
+  void high_numbers_behind_many_letters_take_no_more_memory_than_low_ones() {
+    int rows = 26 * 26;
+    for (int high : new int[] {8 * rows, 999_999}) {
+      long bytes =
+          allocatedBytes(
+              () -> {
+                var index = new PartIndex(rows);
+                for (int i = 0; i < rows; i++) {
+                  index.of(Designator.of(letters(i) + high));
+                }
+                assertEquals(rows, index.all().size());
+              });
+      assertTrue(bytes < 1_000L * rows, high + ": " + bytes + " bytes");
+    }
+  }
+
+  /** A row that grew by one place at a time would be copied as often as it is long. */
+  @Test
+  void a_long_row_is_copied_seldom() {
+    int parts = 5_000;
+    long bytes =
+        allocatedBytes(
+            () -> {
+              var index = new PartIndex(parts);
+              for (int i = 1; i <= parts; i++) {
+                index.of(Designator.of("R" + i));
+              }
+            });
+    assertTrue(bytes < 1_000L * parts, bytes + " bytes");
+  }
+
+  private static String letters(int number) {
+    return "" + (char) ('A' + number / 26) + (char) ('A' + number % 26);
+  }
+
+  private static long allocatedBytes(Runnable work) {
+    var threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = threads.getCurrentThreadAllocatedBytes();
+    work.run();
+    return threads.getCurrentThreadAllocatedBytes() - before;
   }
 }
