@@ -38,6 +38,8 @@ class DesignatorTest {
     assertTrue(Designator.of("R1234").compareTo(Designator.of("R1243")) < 0);
     assertTrue(Designator.of("R2134").compareTo(Designator.of("R1999")) > 0);
     assertTrue(Designator.of("XR1299").compareTo(Designator.of("XR1301")) < 0);
+    assertTrue(Designator.of("K1123-B").compareTo(Designator.of("K1124-A")) < 0);
+    assertTrue(Designator.of("K1124-A").compareTo(Designator.of("K1123-B")) > 0);
     // with a letter behind, the number is read figure by figure
     assertTrue(Designator.of("R1234A").compareTo(Designator.of("R1243A")) < 0);
     assertTrue(Designator.of("R2134A").compareTo(Designator.of("R1999A")) > 0);

@@ -24,6 +24,7 @@ class FingerprintTest {
     assertEquals(one, Fingerprint.of(() -> "ab"));
     assertEquals(one.hashCode(), Fingerprint.of(() -> "ab").hashCode());
     assertNotEquals(one, Fingerprint.of("cd"));
+    assertNotEquals(one.hashCode(), Fingerprint.of("cd").hashCode());
     assertNotEquals(one, "ab");
   }
 }

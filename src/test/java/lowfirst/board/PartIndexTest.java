@@ -115,6 +115,22 @@ class PartIndexTest {
     assertTrue(bytes < 1_000L * parts, bytes + " bytes");
   }
 
+  /** The row used last is at hand: looking there makes nothing that must be cleared away. */
+  @Test
+  void finding_parts_behind_the_same_letters_again_makes_no_objects() {
+    var index = new PartIndex(1);
+    Designator designator = Designator.of("LED7");
+    BoardPart part = index.of(designator);
+    long bytes =
+        allocatedBytes(
+            () -> {
+              for (int i = 0; i < 10_000; i++) {
+                assertSame(part, index.find(designator));
+              }
+            });
+    assertTrue(bytes < 8L * 10_000, bytes + " bytes");
+  }
+
   private static String letters(int number) {
     return "" + (char) ('A' + number / 26) + (char) ('A' + number % 26);
   }

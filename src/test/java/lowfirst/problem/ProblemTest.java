@@ -75,6 +75,18 @@ class ProblemTest {
     assertThrows(IllegalArgumentException.class, fault::orThrow);
   }
 
+  @Test
+  void some_kinds_leave_out_one_cell_and_the_others_a_row_a_file_or_nothing() {
+    assertEquals(
+        List.of(
+            Kind.CELL_EMPTY,
+            Kind.CELL_UNREADABLE,
+            Kind.UNIT_UNKNOWN,
+            Kind.OUT_OF_RANGE,
+            Kind.DESIGNATOR_UNREADABLE),
+        Stream.of(Kind.values()).filter(Kind::isOfOneCell).toList());
+  }
+
   private static Problem problemAt(Place place) {
     return new Problem(Kind.CELL_EMPTY, place, "it is empty", "fill it in");
   }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lowfirst.problem.Reading;
@@ -158,6 +160,35 @@ class QuantityTest {
   }
 
   @Test
+  void amounts_and_tolerances_are_the_same_in_a_set_only_by_all_that_they_say() {
+    List<Object> different =
+        List.of(
+            Quantity.of("5", Dimension.VOLTAGE),
+            Quantity.of("6", Dimension.VOLTAGE),
+            Quantity.of("5", Dimension.CURRENT),
+            Tolerance.percent("5"),
+            Tolerance.absolute("5"),
+            Tolerance.percent("20", "80"),
+            Tolerance.percent("80", "20"),
+            Tolerance.percent("5", "80"),
+            Tolerance.percent("20", "5"),
+            "5");
+    assertEquals(different.size(), new HashSet<>(different).size());
+    for (Object one : different) {
+      assertEquals(List.of(one), different.stream().filter(one::equals).toList());
+    }
+    assertEquals(
+        different.size(),
+        different.stream().map(Object::hashCode).distinct().count(),
+        "each has a slot of its own");
+    assertEquals(Tolerance.percent("5"), Tolerance.percent("5.0", "5"));
+    assertEquals(Tolerance.percent("5").hashCode(), Tolerance.percent("5.0", "5").hashCode());
+    assertEquals(
+        Quantity.of("4700.00", Dimension.RESISTANCE).hashCode(),
+        Quantity.of("4.7E3", Dimension.RESISTANCE).hashCode());
+  }
+
+  @Test
   void a_tolerance_band_is_exact() {
     Quantity nominal = Quantity.of("4700", Dimension.RESISTANCE);
     Tolerance five = Tolerance.percent("5");
@@ -175,6 +206,9 @@ class QuantityTest {
   void a_number_from_memory_can_make_nothing_pass() {
     assertFalse(new Source(Source.Origin.MEMORY, "from memory").canPass());
     assertTrue(Source.datasheet("a maker's sheet").canPass());
+    assertTrue(Source.computed("U / R", true).canPass());
+    assertFalse(Source.computed("U / R", false).canPass());
+    assertEquals("U / R", Source.computed("U / R", false).text());
     assertEquals(
         "assumed: 40 °C in the box, change it in kit.properties",
         Source.assumed("40 °C in the box", "kit.properties").text());
