@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import lowfirst.part.TestCondition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,18 +38,6 @@ class DatasheetReadersTest {
     assertEquals(0.75, typical.low(Term.ON_RESISTANCE_FACTOR), 1e-12, "45 mΩ of 60 mΩ");
     assertEquals(1, typical.high(Term.ON_RESISTANCE_FACTOR), 1e-12);
     assertEquals(1, bare.inputs().low(Term.ON_RESISTANCE_FACTOR), 1e-12);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "VGS=10 pulsed, 10",
-    "VGS=10 max, 10",
-    "VGS=10 V pulsed, 10",
-    "VGS=10000mV, 10",
-    "VGS=10000 m, 10"
-  })
-  void a_word_after_a_number_is_no_prefix(String condition, double volts) {
-    assertEquals(volts, TestCondition.parse(condition).value("VGS").orElseThrow(), 1e-12);
   }
 
   @Test
@@ -347,11 +334,6 @@ class DatasheetReadersTest {
 
   @Test
   void of_a_range_no_other_number_is_taken() {
-    TestCondition range = TestCondition.parse("IAS=5...10A, IB=1-5mA, t=1ms");
-    assertTrue(range.value("IAS").isEmpty());
-    assertEquals(1e-3, range.nearest("IB").orElseThrow(), 1e-15, "one unit for both");
-    assertEquals(5e-3, range.farthest("IB").orElseThrow(), 1e-15);
-    assertEquals(1e-3, range.value("t").orElseThrow(), 1e-15);
     assertFalse(
         only("T-FET", "EAS", "IAS=5...10A", "200", "mJ")
             .inputs()

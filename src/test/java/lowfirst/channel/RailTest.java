@@ -338,6 +338,9 @@ class RailTest {
             .with("channels.2", "driver=second");
     ChannelKit listed = apart.with("bom.U1", "designators=U1, U2; quantity=2; part type=T-ARRAY");
     assertEquals(0, channel(listed, "out 1").high(Term.OTHERS_ON_STAGE), "one package each");
+    ChannelKit left = listed.with("bom.U1", "fitted=no");
+    assertEquals(
+        0.12 * WORST, channel(left, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9, "none is fitted");
     ChannelKit pins = apart.with("bom.U1", "designators=U1; quantity=1; part type=t-array");
     assertEquals(0.12 * WORST, channel(pins, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
     assertEquals(0, channel(pins.built(2), "out 1").high(Term.OTHERS_ON_STAGE), "one a board");

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lowfirst.intake.ShippedTables;
 import lowfirst.problem.Reading;
@@ -115,6 +116,22 @@ class BodyOutlinesTest {
     assertTrue(resistor.isAssumed());
     assertEquals(2.5, resistor.seatedHeightMillimetres());
     assertTrue(resistor.source().text().contains("no package is named"), resistor.source().text());
+  }
+
+  /** The row's height is for a part that lies: a standing one is taller. */
+  @Test
+  void a_body_that_the_name_states_stays_where_only_its_height_is_assumed() {
+    BodyOutline lying = find("R_Own_L10mm_W4mm_P7.5mm", PartKind.RESISTOR);
+    assertTrue(lying.isAssumed());
+    assertEquals(2.5, lying.seatedHeightMillimetres());
+    assertEquals(10, lying.lengthMillimetres());
+    assertEquals(4, lying.widthMillimetres());
+    assertEquals(7.5, lying.pitchMillimetres());
+    BodyOutline standing = find("R_Own_L10mm_W4mm_P7.5mm_Vertical", PartKind.RESISTOR);
+    assertEquals(OptionalDouble.empty(), standing.height());
+    assertEquals(10, standing.lengthMillimetres());
+    assertTrue(new BodyOutline.BodySize(5, 5).isSquare());
+    assertFalse(lying.body().orElseThrow().isSquare());
   }
 
   @ParameterizedTest
