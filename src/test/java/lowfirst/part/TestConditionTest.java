@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import lowfirst.part.RatedTemperature.Place;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Numbers and words of a test condition, and up to which temperature a rating holds. */
 class TestConditionTest {
+  private static final AtomicInteger TIMES = new AtomicInteger();
+
+  /** Texts read before are kept: blanks at its end make this one another, which says the same. */
+  private static TestCondition readAnew(String condition) {
+    return TestCondition.parse(condition + " ".repeat(TIMES.incrementAndGet()));
+  }
 
   @ParameterizedTest
   @CsvSource({
@@ -29,7 +36,7 @@ class TestConditionTest {
     "VGS≥0.01kV, 10"
   })
   void a_prefix_stands_before_a_unit_or_alone_and_a_word_is_none(String condition, double volts) {
-    TestCondition read = TestCondition.parse(condition);
+    TestCondition read = readAnew(condition);
     assertEquals(volts, read.value("VGS").orElseThrow(), 1e-12);
     assertEquals(volts, read.nearest("VGS").orElseThrow(), 1e-12);
     assertEquals(volts, read.farthest("vgs").orElseThrow(), 1e-12);
@@ -48,7 +55,7 @@ class TestConditionTest {
     "'IAS=-5...5A', -5, 5"
   })
   void of_a_range_there_are_two_ends_and_no_value(String condition, double near, double far) {
-    TestCondition range = TestCondition.parse(condition);
+    TestCondition range = readAnew(condition);
     assertEquals(OptionalDouble.empty(), range.value("IAS"));
     assertEquals(near, range.nearest("IAS").orElseThrow(), 1e-12);
     assertEquals(far, range.farthest("IAS").orElseThrow(), 1e-12);
@@ -56,7 +63,7 @@ class TestConditionTest {
 
   @Test
   void numbers_stand_beside_words_and_leave_them() {
-    TestCondition read = TestCondition.parse("Pulsed, IC=10 mA, TJ=25...125 °C; per leg");
+    TestCondition read = readAnew("Pulsed, IC=10 mA, TJ=25...125 °C; per leg");
     assertEquals(Set.of("IC", "TJ"), read.names());
     assertEquals("Pulsed per leg", read.words());
     assertTrue(read.says("PER LEG"));
@@ -64,12 +71,13 @@ class TestConditionTest {
     assertEquals(OptionalDouble.empty(), read.value("VCE"));
     assertEquals(OptionalDouble.empty(), read.nearest("VCE"));
     assertEquals(OptionalDouble.empty(), read.farthest("VCE"));
-    assertEquals(Set.of(), TestCondition.parse("").names());
+    assertEquals(Set.of(), readAnew("").names());
   }
 
   @Test
   void what_is_read_again_is_what_was_read_before() {
-    assertSame(TestCondition.parse("IF=1A, TJ=25C"), TestCondition.parse("IF=1A, TJ=25C"));
+    String text = "IF=1A, TJ=25C" + " ".repeat(TIMES.incrementAndGet());
+    assertSame(TestCondition.parse(text), TestCondition.parse(text));
   }
 
   /** Two symbols for each place, as makers write them; of several places the air counts. */
@@ -89,14 +97,14 @@ class TestConditionTest {
       String condition, Place place, double celsius) {
     assertEquals(
         Optional.of(new RatedTemperature(place, celsius)),
-        RatedTemperature.in(TestCondition.parse(condition)));
+        RatedTemperature.in(readAnew(condition)));
     assertEquals(place == Place.AIR, new RatedTemperature(place, celsius).isOfAir());
   }
 
   @ParameterizedTest
   @CsvSource({"''", "TJ=25C", "VGS=10V", "TA=25...75C"})
   void a_rating_without_one_is_of_no_place(String condition) {
-    assertEquals(Optional.empty(), RatedTemperature.in(TestCondition.parse(condition)));
+    assertEquals(Optional.empty(), RatedTemperature.in(readAnew(condition)));
   }
 
   @ParameterizedTest
