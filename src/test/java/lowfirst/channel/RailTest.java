@@ -6,8 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import lowfirst.board.Rail;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -281,6 +286,8 @@ class RailTest {
   void a_channel_whose_load_or_rail_is_not_there_says_so() {
     Datum load = channel(THREE.with("channels.2", "load=ghost"), "out 2").datum(Term.RETURN_LIFT);
     assertEquals("load \"ghost\" of channel out 2: loads.csv", load.missing());
+    Datum none = channel(THREE.with("channels.2", "load="), "out 2").datum(Term.RETURN_LIFT);
+    assertEquals("load of channel out 2: write it in channels.csv", none.missing());
     ChannelInputs rail = channel(THREE.with("loads.2", "rail=ghost"), "out 2");
     assertEquals(
         "rail \"ghost\" of load small: rails.csv", rail.datum(Term.SHORT_CIRCUIT).missing());
@@ -325,6 +332,54 @@ class RailTest {
         channel(unknown, "out 1").datum(Term.OTHERS_ON_FUSE).missing());
   }
 
+  /** 0.4 A at 24 V are 0.42 A at 25.2 V. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Source.Origin.class,
+      names = {"MEMORY", "DATASHEET"})
+  void a_remembered_load_is_remembered_in_what_a_shared_fuse_carries(Source.Origin origin) {
+    ChannelKit shared = THREE.with("channels.2", "fuse=F1").with("channels.3", "fuse=F1");
+    ChannelInputs own = channel(shared, "out 1");
+    Datum current = Datum.of(Term.LOAD_CURRENT, 0.4, new Source(origin, "lamp sheet"));
+    List<ChannelInputs> all =
+        List.of(own, channel(shared, "out 2"), channel(shared, "out 3").with(current));
+    Datum others = new SharedParts(shared.kit(), all).onFuse(own);
+    assertEquals(WORST / 2 + 0.42, others.high(), 1e-9);
+    assertEquals(origin == Source.Origin.DATASHEET, others.canPass());
+  }
+
+  /** The voltage is known no better than the worse of what it is made of. */
+  @ParameterizedTest
+  @CsvSource({
+    "KIT, KIT, KIT",
+    "KIT, MEMORY, MEMORY",
+    "MEMORY, KIT, MEMORY",
+    "STANDARD, KIT, STANDARD"
+  })
+  void a_rail_is_remembered_where_its_voltage_or_its_tolerance_is(
+      Source.Origin volts, Source.Origin percent, Source.Origin both) {
+    Rail stated = THREE.kit().rails().get(0);
+    var rail =
+        new Rail(
+            "power",
+            Optional.of(
+                Sourced.of(Quantity.of("24", Dimension.VOLTAGE), new Source(volts, "label"))),
+            Optional.of(
+                Sourced.of(Quantity.of("5", Dimension.RATIO), new Source(percent, "label"))),
+            stated.currentLimit(),
+            stated.shortCircuitCurrent(),
+            stated.loadsAtOnce(),
+            stated.returnWire(),
+            stated.returnLength(),
+            stated.returnContacts(),
+            stated.contactRating(),
+            stated.sharedReturn(),
+            stated.place());
+    Datum voltage = LoadRails.voltage(Term.SUPPLY, rail).orElseThrow();
+    assertEquals(both, voltage.source().origin());
+    assertEquals(25.2, voltage.high(), 1e-9);
+  }
+
   @Test
   void an_array_carries_what_its_other_outputs_do() {
     ChannelKit one = ChannelKit.array();
@@ -356,6 +411,9 @@ class RailTest {
             .with("channels.3", one.row("channels") + "; channel=out 3; driver=third; load=small");
     assertEquals(0.12 * WORST, channel(three, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
     assertEquals(0.12 * WORST, channel(three, "out 3").high(Term.OTHERS_ON_STAGE), 1e-9);
+    ChannelKit largerLast =
+        three.with("channels.2", "load=small").with("channels.3", "load=striker");
+    assertEquals(0.12 * WORST, channel(largerLast, "out 1").high(Term.OTHERS_ON_STAGE), 1e-9);
     assertEquals(0, channel(THREE, "out 1").high(Term.OTHERS_ON_STAGE), "one MOSFET, one load");
   }
 

@@ -43,6 +43,22 @@ class ResettableFuseTest {
         hotter.missing());
   }
 
+  /**
+   * 0.1 A of another load beside 1.105 A is more than 1.2 A; 1.1 A of inrush, 5 % more at 25.2 V.
+   */
+  @Test
+  void it_holds_what_all_loads_that_share_it_draw() {
+    ChannelInputs alone = PTC.inputs();
+    Check shared = ChannelKit.check(alone.with(Term.OTHERS_ON_FUSE, 0.1), CheckKind.FUSE_HOLDS);
+    assertEquals(1.05 / 0.95 + 0.1, shared.actualAmount(), 1e-9);
+    assertEquals(OVERLOADED, shared.verdict());
+    ChannelInputs lamp = PTC.with("loads", "kind=lamp").inputs().with(Term.INRUSH, 1.1);
+    ChannelInputs little = lamp.with(Term.OTHERS_ON_FUSE, 0.04);
+    assertEquals(CARRIES, ChannelKit.check(little, CheckKind.FUSE_HOLDS).verdict(), "1.195 A");
+    ChannelInputs more = lamp.with(Term.OTHERS_ON_FUSE, 0.06);
+    assertEquals(UNDECIDED, ChannelKit.check(more, CheckKind.FUSE_HOLDS).verdict(), "1.215 A");
+  }
+
   @Test
   void it_is_not_held_to_what_a_fuse_that_melts_is() {
     for (CheckKind melting :
