@@ -18,9 +18,22 @@ final class HeaderNames {
 
   private static List<String> words(TableKind kind, List<Row> rows, int index) {
     Row header = rows.get(index);
-    return index > 0 && kind.isExported() && header.filled() < rows.get(index - 1).size()
-        ? filled(kind, header, rows.get(index - 1))
-        : header.cells();
+    if (index == 0 || !kind.isExported()) {
+      return header.cells();
+    }
+    Row above = rows.get(index - 1);
+    boolean carriesOn =
+        header.filled() < above.size() || (header.filled() > 2 && statesUnit(above));
+    return carriesOn ? filled(kind, header, above) : header.cells();
+  }
+
+  /** Whether a row of few words, over some of the columns, names a unit of length. */
+  private static boolean statesUnit(Row above) {
+    return !above.fillsMoreThan(2)
+        && above.size() > 2
+        && above.cells().stream()
+            .flatMap(cell -> HeaderUnit.of(cell).stream())
+            .anyMatch(Lengths::isUnit);
   }
 
   /** In a header of two rows some words stand in the upper one alone. */

@@ -102,6 +102,15 @@ class OddListsTest {
   }
 
   @Test
+  void a_unit_over_x_and_y_counts_for_both_also_where_all_columns_have_their_words_below() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            ",Center (mil),,,\nRef,X,Y,Rotation,Side\nR1,1000,500,90,top\nR2,2000,500,0,top\n");
+    assertEquals("[R1 25.4/12.7 90 TOP, R2 50.8/12.7 0 TOP]", placed(reading));
+  }
+
+  @Test
   void parts_in_one_row_have_room_with_decimal_commas() {
     KitReading reading =
         KitTables.read(
