@@ -99,6 +99,14 @@ class UnreadCellsTest {
   }
 
   @Test
+  void a_setting_that_cannot_be_read_concerns_everything() {
+    ChannelKit kit = KIT.setting("ambient", "5 bananas");
+    assertEquals(Verdict.UNDECIDED, channel(kit));
+    assertEquals(Verdict.UNDECIDED, rail(kit));
+    assertTrue(kit.check(CheckKind.CELLS_READ).missing().get(0).contains("kit.properties"));
+  }
+
+  @Test
   void a_row_that_was_left_out_may_hang_on_any_rail() {
     assertEquals(Verdict.CARRIES, rail(KIT));
     ChannelKit more = KIT.with("loads.2", "load=heater; kind=; rail=power; current=4 A");
