@@ -76,6 +76,9 @@ record UnitNames(Map<Designator, Designator> parts, Set<Designator> placed) {
     var counted = new HashSet<Designator>();
     for (int i = 0; i < rows.size(); i++) {
       List<Designator> units = named.get(i).designators();
+      if (units.size() < 2) {
+        continue;
+      }
       var parts = new LinkedHashSet<Designator>();
       units.forEach(unit -> parts.add(partOf(unit).orElse(unit)));
       int quantity = WholeNumber.in(rows.get(i).text(Column.QUANTITY)).orElse(0);
