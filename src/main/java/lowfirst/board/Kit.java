@@ -38,34 +38,6 @@ public record Kit(
     rejected = List.copyOf(rejected);
   }
 
-  /** A kit of which every cell was read. */
-  public Kit(
-      Settings settings,
-      List<Board> boards,
-      Datasheets datasheets,
-      List<Rail> rails,
-      List<SupplyUnit> supplies,
-      List<OutputChannel> channels,
-      List<Driver> drivers,
-      List<Load> loads,
-      List<BagLine> bag,
-      List<Swap> swaps,
-      Fingerprint fingerprint) {
-    this(
-        settings,
-        boards,
-        datasheets,
-        rails,
-        supplies,
-        channels,
-        drivers,
-        loads,
-        bag,
-        swaps,
-        List.of(),
-        fingerprint);
-  }
-
   /** The board of this name. */
   public Optional<Board> board(String name) {
     return boards.stream().filter(board -> board.name().equals(name)).findFirst();

@@ -66,11 +66,6 @@ final class OnResistance {
     return lines;
   }
 
-  /** Whether there is any line at all. */
-  boolean isKnown() {
-    return !lines.isEmpty();
-  }
-
   /**
    * The line that a gate voltage and a drain current earn: of each maker the tightest whose gate
    * voltage is at or below {@code gateVolts} and whose test current is at or above {@code amps};

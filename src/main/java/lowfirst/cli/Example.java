@@ -1,6 +1,5 @@
 package lowfirst.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +19,6 @@ record Example(String typed, String purpose) {
   static final String HEADING = "%nExamples:%n";
 
   private static final Pattern LINE = Pattern.compile(" {2}(lowfirst .*?)(?: {2,}(.*))?");
-  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
   /** The examples of a command, in their order. */
   static List<Example> of(CommandSpec command) {
@@ -33,15 +31,5 @@ record Example(String typed, String purpose) {
       throw new IllegalStateException("no example: \"" + line + "\"");
     }
     return new Example(parts.group(1), parts.group(2) == null ? "" : parts.group(2));
-  }
-
-  /** The words after {@code lowfirst}, as a shell cuts them; what it redirects is left out. */
-  List<String> arguments() {
-    var words = new ArrayList<String>();
-    Matcher word = WORD.matcher(typed.replaceFirst(" > .*", ""));
-    while (word.find()) {
-      words.add(word.group(1) == null ? word.group(2) : word.group(1));
-    }
-    return List.copyOf(words.subList(1, words.size()));
   }
 }

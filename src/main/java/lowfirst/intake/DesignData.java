@@ -113,8 +113,8 @@ final class DesignData {
   record At(Spot spot, String x, String y) {}
 
   /** How a component is turned, as it is written. */
-  record Move(Spot spot, String xOffset, String yOffset, String rotation, boolean mirrored) {
-    static final Move NONE = new Move(new Spot(0, 0), "", "", "", false);
+  record Move(Spot spot, String xOffset, String yOffset, String rotation) {
+    static final Move NONE = new Move(new Spot(0, 0), "", "", "");
   }
 
   /** A pad of a land pattern, where it lies. */
@@ -122,7 +122,6 @@ final class DesignData {
 
   /** A package: its body from above, how tall it is, and its pins. */
   static final class PartPackage {
-    final Spot spot;
     final String height;
     final Extent outline = new Extent();
 
@@ -138,8 +137,7 @@ final class DesignData {
     int surface;
     int unstated;
 
-    PartPackage(Spot spot, String height) {
-      this.spot = spot;
+    PartPackage(String height) {
       this.height = height;
     }
 

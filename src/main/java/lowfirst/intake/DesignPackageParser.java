@@ -25,7 +25,7 @@ final class DesignPackageParser {
     xml.count();
     int depth = xml.depth();
     String name = xml.reference("name");
-    var body = new PartPackage(xml.spot(), xml.attribute("height"));
+    var body = new PartPackage(xml.attribute("height"));
     while (xml.next(depth)) {
       switch (xml.name()) {
         case "Outline" -> figures.addTo(body.outline);

@@ -135,11 +135,7 @@ final class DesignParser {
 
   private Move move() {
     return new Move(
-        xml.spot(),
-        xml.attribute("xOffset"),
-        xml.attribute("yOffset"),
-        xml.attribute("rotation"),
-        xml.isTrue("mirror"));
+        xml.spot(), xml.attribute("xOffset"), xml.attribute("yOffset"), xml.attribute("rotation"));
   }
 
   private At at() {

@@ -1,7 +1,6 @@
 package lowfirst.marking;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Everything that a row of bands can mean, looked at from both ends.
@@ -28,11 +27,6 @@ public record BandDecoding(BandSequence bands, Edition edition, List<BandReading
 
   public BandDecoding {
     readings = List.copyOf(readings);
-  }
-
-  /** The likeliest reading. */
-  public Optional<BandReading> likeliest() {
-    return readings.stream().findFirst();
   }
 
   /** The readings that differ from the likeliest in value or tolerance. */

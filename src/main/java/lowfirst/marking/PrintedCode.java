@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import lowfirst.marking.PrintedReading.Carrier;
 import lowfirst.marking.PrintedReading.Likelihood;
-import lowfirst.problem.Reading;
 import lowfirst.quantity.Quantity;
 
 /**
@@ -36,19 +35,6 @@ public final class PrintedCode {
               .thenComparing(reading -> !reading.isEverydayValue()));
     }
     return List.copyOf(readings);
-  }
-
-  /** The likeliest meaning of a print on a known kind of part. */
-  public static Reading<PrintedReading> parse(String text, Carrier on) {
-    Optional<PrintedReading> found =
-        readings(text).stream().filter(reading -> reading.on() == on).findFirst();
-    return found
-        .map(reading -> Reading.of(reading, reading.rule()))
-        .orElseGet(
-            () ->
-                Reading.fault(
-                    "\"" + text.strip() + "\" is no code that a " + on.words() + " carries",
-                    "read it again under a lens, or measure the part"));
   }
 
   private static String normalised(String text) {

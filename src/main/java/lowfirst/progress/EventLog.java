@@ -93,8 +93,7 @@ public record EventLog(List<Event> events, Set<String> undone) {
   public List<HistoryLine> history(Spot spot) {
     var lines = new ArrayList<HistoryLine>();
     var shown = new HashSet<String>();
-    for (int i = 0; i < events.size(); i++) {
-      Event event = events.get(i);
+    for (Event event : events) {
       boolean touches =
           event instanceof Event.Undo undo
               ? shown.contains(undo.undone())
@@ -103,7 +102,7 @@ public record EventLog(List<Event> events, Set<String> undone) {
         shown.add(event.id());
         lines.add(
             new HistoryLine(
-                i + 1, event, undone.contains(event.id()) ? Standing.UNDONE : Standing.COUNTS));
+                event, undone.contains(event.id()) ? Standing.UNDONE : Standing.COUNTS));
       }
     }
     return lines;

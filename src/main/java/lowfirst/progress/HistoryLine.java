@@ -1,11 +1,7 @@
 package lowfirst.progress;
 
-/**
- * One event in the life of a part, whether it still counts or was undone.
- *
- * @param sequence its place among all events, from 1
- */
-public record HistoryLine(int sequence, Event event, Standing standing) {
+/** One event in the life of a part, whether it still counts or was undone. */
+public record HistoryLine(Event event, Standing standing) {
 
   /** Whether an event counts. */
   public enum Standing {

@@ -9,11 +9,10 @@ import lowfirst.sorting.MeterLimits;
 /**
  * A meter reading as a person typed it, judged against the limits of the part in the hand.
  *
- * @param typed as written
  * @param value what was understood
  * @param judgement what it says about the part
  */
-public record MeasuredReading(String typed, Quantity value, MeterLimits.Judgement judgement) {
+public record MeasuredReading(Quantity value, MeterLimits.Judgement judgement) {
 
   /** Reads and judges; a fault when the text is no amount of what the part is measured in. */
   public static Reading<MeasuredReading> parse(String typed, MeterLimits limits) {
@@ -25,9 +24,7 @@ public record MeasuredReading(String typed, Quantity value, MeterLimits.Judgemen
             .map(WrittenValue::value)
             .filter(amount -> amount.dimension() == limits.nominal().dimension());
     return value
-        .map(
-            amount ->
-                Reading.of(new MeasuredReading(typed, amount, limits.judge(amount)), "reading"))
+        .map(amount -> Reading.of(new MeasuredReading(amount, limits.judge(amount)), "reading"))
         .orElseGet(
             () ->
                 Reading.fault(

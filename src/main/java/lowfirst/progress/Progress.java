@@ -82,7 +82,6 @@ public record Progress(AssemblyPlan plan, EventLog log, Map<Spot, SpotRecord> re
   public StepRecord record(Step step, Unit unit) {
     return new StepRecord(
         step,
-        unit,
         step.designators().stream().map(designator -> record(new Spot(unit, designator))).toList());
   }
 

@@ -5,14 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import lowfirst.assembly.Step;
-import lowfirst.board.Unit;
 
 /**
  * What is recorded of one step on one unit: a row of the sign-off sheet.
  *
  * @param spots one for each designator, in the order to fill
  */
-public record StepRecord(Step step, Unit unit, List<SpotRecord> spots) {
+public record StepRecord(Step step, List<SpotRecord> spots) {
 
   public StepRecord {
     spots = List.copyOf(spots);

@@ -69,30 +69,14 @@ public final class BoardMap {
     this.anyRound = placements.values().stream().anyMatch(marks::isRound);
   }
 
-  /** The places to fill now, numbered from 1 in this order. */
-  public static Drawing of(
-      Board board, Collection<Designator> lit, Collection<Designator> done, Side seenFrom) {
-    var numbers = new LinkedHashMap<Designator, String>();
-    lit.forEach(designator -> numbers.putIfAbsent(designator, "" + (numbers.size() + 1)));
-    return of(board, numbers, done, seenFrom);
-  }
-
   /**
-   * The places to fill now, each under a name of its own, such as the number of its step.
+   * A map for a screen at arm's length: larger names, stronger lines than on paper. The window that
+   * shows it decides how large a name comes out, so it is told how wide that is.
    *
-   * @param lit the places with their names, in reading order
+   * @param lit the places to fill now, each under a name of its own, in reading order
    * @param done the places already filled
    * @param seenFrom which side one looks at; from the bottom the board is shown mirrored, as it is
    *     seen when turned over sideways
-   */
-  public static Drawing of(
-      Board board, Map<Designator, String> lit, Collection<Designator> done, Side seenFrom) {
-    return of(board, lit, done, seenFrom, PAPER);
-  }
-
-  /**
-   * The same for a screen at arm's length: larger names, stronger lines. The window that shows it
-   * decides how large a name comes out, so it is told how wide that is.
    */
   public static Drawing forScreen(
       Board board,
@@ -102,21 +86,16 @@ public final class BoardMap {
       double shownMillimetres) {
     double number = Math.max(1.6, Math.min(4.2, shownMillimetres / 32));
     var screen = new PlaceMarks.Style(number, new Ink(0x8C8C8C), shownMillimetres / 500);
-    return of(board, lit, done, seenFrom, screen);
+    return new BoardMap(board, seenFrom, screen).drawn(lit, done);
   }
 
-  private static Drawing of(
-      Board board,
-      Map<Designator, String> lit,
-      Collection<Designator> done,
-      Side seenFrom,
-      PlaceMarks.Style style) {
-    var map = new BoardMap(board, seenFrom, style);
+  /** All of it in one drawing. */
+  Drawing drawn(Map<Designator, String> lit, Collection<Designator> done) {
     var filled = new HashSet<>(done);
     filled.removeAll(lit.keySet());
     var marked = new HashSet<>(filled);
     marked.addAll(lit.keySet());
-    return map.with(lit, map.bare(marked), List.of(map.filled(filled)), done.size()).flat();
+    return with(lit, bare(marked), List.of(filled(filled)), done.size()).flat();
   }
 
   /** How wide a board's map is at real size, its margin included. */

@@ -14,11 +14,6 @@ import lowfirst.sorting.PartMarking;
 public final class PartPicture {
   private PartPicture() {}
 
-  /** A part of this type, in the usual body of its kind. */
-  public static Drawing of(PartType type) {
-    return of(type, Optional.empty());
-  }
-
   /** A part of this type in a known body. */
   public static Drawing of(PartType type, Optional<BodyOutline> outline) {
     return of(type, outline, PartMarking.of(type));

@@ -21,7 +21,6 @@ import lowfirst.quantity.Tolerance;
  * @param nominal the value on the part
  * @param tolerance the tolerance the limits are made of
  * @param toleranceSource where the tolerance stands, or that it is assumed
- * @param meter the meter
  * @param accept the readings to accept; absent when the meter is too coarse to accept any
  * @param rejectBelow below this the part is surely out of tolerance
  * @param rejectAbove above this the part is surely out of tolerance
@@ -30,7 +29,6 @@ public record MeterLimits(
     Quantity nominal,
     Tolerance tolerance,
     Source toleranceSource,
-    Meter meter,
     Optional<Range> accept,
     Quantity rejectBelow,
     Quantity rejectAbove) {
@@ -91,7 +89,6 @@ public record MeterLimits(
         nominal,
         tolerance,
         toleranceSource,
-        meter,
         accept,
         limits.shown(Math.max(0, limits.solved(lowest, -1)), RoundingMode.FLOOR),
         limits.shown(limits.solved(highest, +1), RoundingMode.CEILING));

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import lowfirst.marking.BandEncoding;
 import lowfirst.marking.BandSequence;
-import lowfirst.marking.Colour;
 import lowfirst.marking.DigitCode;
 import lowfirst.marking.Layout;
 import lowfirst.marking.RkmCode;
@@ -228,10 +227,5 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     return type.tolerance()
         .flatMap(tolerance -> type.value().flatMap(v -> ToleranceLetter.of(tolerance, v)))
         .map(ToleranceLetter::name);
-  }
-
-  /** The colours of the likeliest row of bands; empty when it carries none. */
-  public List<Colour> colours() {
-    return bands.isEmpty() ? List.of() : bands.get(0).bands();
   }
 }

@@ -178,6 +178,7 @@ class AssemblyLawsTest {
         empty.loads(),
         empty.bag(),
         empty.swaps(),
+        List.of(),
         empty.fingerprint());
   }
 

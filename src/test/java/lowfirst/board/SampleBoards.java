@@ -54,6 +54,7 @@ public final class SampleBoards {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Fingerprint.of("0".repeat(64)));
   }
 

@@ -1,7 +1,6 @@
 package lowfirst.channel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -71,10 +70,9 @@ class OnResistanceTest {
   @Test
   void without_a_line_nothing_is_specified() {
     OnResistance none = OnResistance.of(List.of());
-    assertFalse(none.isKnown());
+    assertEquals(List.of(), none.lines());
     assertSame(OnResistance.NOT_SPECIFIED, none.earned(20, 0));
     assertTrue(Double.isNaN(none.leastGateVolts(0)));
-    assertTrue(OnResistance.of(List.of(A_FULL)).isKnown());
     assertEquals(List.of(A_FULL), OnResistance.of(List.of(A_FULL)).lines());
   }
 }

@@ -14,6 +14,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -26,6 +28,8 @@ import picocli.CommandLine;
 class ExampleTest {
   @TempDir private Path folder;
 
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
@@ -34,7 +38,7 @@ class ExampleTest {
   void the_help_of_a_verb_ends_with_two_to_four_examples_of_that_verb(Verb verb) {
     List<Example> examples = examples(verb.word());
     assertTrue(examples.size() >= 2 && examples.size() <= 4, examples.toString());
-    assertEquals(verb.word(), examples.get(0).arguments().get(0));
+    assertEquals(verb.word(), arguments(examples.get(0)).get(0));
 
     assertEquals(0, run(verb.word(), "--help"));
     String help = text(out).stripTrailing();
@@ -52,11 +56,11 @@ class ExampleTest {
     for (Example example : examples(verb.word())) {
       out.reset();
       err.reset();
-      int status = run(example.arguments().toArray(String[]::new));
+      int status = run(arguments(example).toArray(String[]::new));
       assertTrue(status == 0 || status == 1, example.typed() + ": " + status + " " + text(err));
       assertFalse(text(out).isBlank(), example.typed() + ": " + text(err));
       assertFalse(text(err).contains("bug"), text(err));
-      boolean accepts = example.arguments().contains("--accept");
+      boolean accepts = arguments(example).contains("--accept");
       assertEquals(accepts, text(err).contains("recorded in swaps.csv"), text(err));
     }
   }
@@ -70,7 +74,7 @@ class ExampleTest {
     for (Example example : Example.of(Lowfirst.commandLine(surroundings()).getCommandSpec())) {
       if (!ofVerbs.contains(example.typed())) {
         assertTrue(example.typed().endsWith("--help"), example.typed());
-        assertEquals(0, run(example.arguments().toArray(String[]::new)), text(err));
+        assertEquals(0, run(arguments(example).toArray(String[]::new)), text(err));
       }
     }
   }
@@ -80,7 +84,7 @@ class ExampleTest {
   @Timeout(60)
   void the_first_example_of_bench_serves_until_it_is_stopped() throws Exception {
     kitAndTables();
-    var words = new ArrayList<>(examples("bench").get(0).arguments());
+    var words = new ArrayList<>(arguments(examples("bench").get(0)));
     words.addAll(List.of("--port", "0"));
     var status = new CompletableFuture<Integer>();
     var bench = new Thread(() -> status.complete(run(words.toArray(String[]::new))));
@@ -97,19 +101,18 @@ class ExampleTest {
   void every_example_of_bench_is_understood() {
     for (Example example : examples("bench")) {
       CommandLine line = Lowfirst.commandLine(surroundings());
-      String[] words = example.arguments().toArray(String[]::new);
+      String[] words = arguments(example).toArray(String[]::new);
       assertTrue(line.parseArgs(words).hasSubcommand(), example.typed());
     }
   }
 
   @Test
   void a_purpose_and_a_redirection_are_no_words_of_the_command() {
-    List<String> demo = examples("demo").get(1).arguments();
-    assertEquals(List.of("progress", "reports/sample-boms/bell-player"), demo);
-    assertNotEquals("", examples("demo").get(1).purpose());
-    assertEquals(List.of("sort", "my-kit", "--csv"), examples("sort").get(1).arguments());
-    List<String> swap = examples("swap").get(1).arguments();
-    assertEquals("10k 1% 0.5W", swap.get(3));
+    Example demo = examples("demo").get(1);
+    assertEquals(List.of("progress", "reports/sample-boms/bell-player"), arguments(demo));
+    assertNotEquals("", demo.purpose());
+    assertEquals(List.of("sort", "my-kit", "--csv"), arguments(examples("sort").get(1)));
+    assertEquals("10k 1% 0.5W", arguments(examples("swap").get(1)).get(3));
   }
 
   /** What the examples name: a kit, and tables of the kind that a design tool exports. */
@@ -141,5 +144,15 @@ class ExampleTest {
 
   private static String text(ByteArrayOutputStream stream) {
     return stream.toString(StandardCharsets.UTF_8);
+  }
+
+  /** The words after {@code lowfirst}, as a shell cuts them; what it redirects is left out. */
+  private static List<String> arguments(Example example) {
+    var words = new ArrayList<String>();
+    Matcher word = WORD.matcher(example.typed().replaceFirst(" > .*", ""));
+    while (word.find()) {
+      words.add(word.group(1) == null ? word.group(2) : word.group(1));
+    }
+    return words.subList(1, words.size());
   }
 }

@@ -36,8 +36,12 @@ class BoardDrawingTest {
     return drawing.shapes().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
+  private static BoardMap onPaper(Board board, Side seenFrom) {
+    return new BoardMap(board, seenFrom, BoardMap.PAPER);
+  }
+
   private static Drawing map(Board board, Side seenFrom) {
-    return BoardMap.of(board, D1, List.of(), seenFrom);
+    return onPaper(board, seenFrom).drawn(Map.of(D1.get(0), "1"), List.of());
   }
 
   @Test
@@ -175,7 +179,7 @@ class BoardDrawingTest {
   @Test
   void what_is_filled_is_grey_in_front_and_an_outline_behind() {
     for (Side seenFrom : Side.values()) {
-      Drawing map = BoardMap.of(one(Side.TOP), Map.of(), SmallPlan.designators("D1"), seenFrom);
+      Drawing map = onPaper(one(Side.TOP), seenFrom).drawn(Map.of(), D1);
       Shape.Path body =
           shapes(map, Shape.Path.class).stream()
               .filter(path -> path.points().size() == 4)

@@ -5,7 +5,9 @@ import static lowfirst.sheet.SampleBoards.placement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
@@ -16,7 +18,15 @@ import org.junit.jupiter.api.Test;
 
 class BoardMapTest {
 
-  private static final List<Designator> D1 = List.of(Designator.of("D1"));
+  private static final Designator D1 = Designator.of("D1");
+
+  private static BoardMap onPaper(Board board, Side seenFrom) {
+    return new BoardMap(board, seenFrom, BoardMap.PAPER);
+  }
+
+  private static Drawing map(Board board, Side seenFrom) {
+    return onPaper(board, seenFrom).drawn(Map.of(D1, "1"), List.of());
+  }
 
   /** The middle of the body of a board's only part, relative to the drawn board's outline. */
   private static Shape.Point middle(Drawing map) {
@@ -51,8 +61,7 @@ class BoardMapTest {
 
   @Test
   void a_part_near_the_lower_left_corner_is_drawn_there_in_millimetres() {
-    Drawing map =
-        BoardMap.of(diodes(placement("D1", 15, 10, 0, Side.TOP)), D1, List.of(), Side.TOP);
+    Drawing map = map(diodes(placement("D1", 15, 10, 0, Side.TOP)), Side.TOP);
     assertEquals(15, middle(map).x(), 1e-9);
     assertEquals(30, middle(map).y(), 1e-9, "40 mm high, 10 mm from below");
     assertEquals(60, boxes(map).get(0).width(), 1e-9);
@@ -60,16 +69,14 @@ class BoardMapTest {
 
   @Test
   void from_the_bottom_left_and_right_are_exchanged_and_up_stays_up() {
-    Drawing map =
-        BoardMap.of(diodes(placement("D1", 15, 10, 0, Side.TOP)), D1, List.of(), Side.BOTTOM);
+    Drawing map = map(diodes(placement("D1", 15, 10, 0, Side.TOP)), Side.BOTTOM);
     assertEquals(45, middle(map).x(), 1e-9);
     assertEquals(30, middle(map).y(), 1e-9);
   }
 
   @Test
   void a_quarter_turn_stands_the_body_upright() {
-    Drawing map =
-        BoardMap.of(diodes(placement("D1", 15, 10, 90, Side.TOP)), D1, List.of(), Side.TOP);
+    Drawing map = map(diodes(placement("D1", 15, 10, 90, Side.TOP)), Side.TOP);
     List<Shape.Point> corners = bodies(map).get(0).points();
     double width =
         corners.stream().mapToDouble(Shape.Point::x).max().orElseThrow()
@@ -79,8 +86,7 @@ class BoardMapTest {
 
   @Test
   void rotation_is_anticlockwise_seen_from_the_top() {
-    Drawing map =
-        BoardMap.of(diodes(placement("D1", 30, 20, 30, Side.TOP)), D1, List.of(), Side.TOP);
+    Drawing map = map(diodes(placement("D1", 30, 20, 30, Side.TOP)), Side.TOP);
     // Unturned, the third corner is at the upper right: +3.15, +1.25.
     double x = 3.15 * Math.cos(Math.PI / 6) - 1.25 * Math.sin(Math.PI / 6);
     double y = 3.15 * Math.sin(Math.PI / 6) + 1.25 * Math.cos(Math.PI / 6);
@@ -91,11 +97,13 @@ class BoardMapTest {
   }
 
   @Test
-  void places_are_numbered_in_the_order_given_and_polarity_is_flagged() {
+  void places_are_told_in_the_order_given_and_polarity_is_flagged() {
     Board board =
         diodes(placement("D1", 15, 10, 0, Side.TOP), placement("D2", 40, 10, 0, Side.TOP));
-    Drawing map =
-        BoardMap.of(board, List.of(Designator.of("D2"), Designator.of("D1")), List.of(), Side.TOP);
+    var places = new LinkedHashMap<Designator, String>();
+    places.put(Designator.of("D2"), "1");
+    places.put(D1, "2");
+    Drawing map = onPaper(board, Side.TOP).drawn(places, List.of());
     assertTrue(labels(map).containsAll(List.of("1 ±", "2 ±")), labels(map).toString());
     assertTrue(map.words().contains("1 at D2, 2 at D1"), map.words());
   }
@@ -107,7 +115,7 @@ class BoardMapTest {
             placement("D1", 15, 10, 0, Side.TOP),
             placement("D2", 30, 10, 0, Side.TOP),
             placement("D3", 45, 10, 0, Side.TOP));
-    Drawing map = BoardMap.of(board, D1, List.of(Designator.of("D2")), Side.TOP);
+    Drawing map = onPaper(board, Side.TOP).drawn(Map.of(D1, "1"), List.of(Designator.of("D2")));
     assertEquals(3, bodies(map).size());
     assertTrue(bodies(map).get(0).paint().fill().isEmpty(), "the rest is an outline");
     assertTrue(bodies(map).get(1).paint().fill().isPresent(), "done is filled");
@@ -118,7 +126,7 @@ class BoardMapTest {
   void without_an_outline_the_map_leaves_a_margin_around_the_parts() {
     Board board =
         SampleBoards.board(Optional.empty(), List.of(placement("D1", -100, 900, 0, Side.TOP)));
-    Shape.Box outline = boxes(BoardMap.of(board, D1, List.of(), Side.TOP)).get(0);
+    Shape.Box outline = boxes(map(board, Side.TOP)).get(0);
     assertEquals(6.3 + 10, outline.width(), 1e-9);
     assertEquals(2.5 + 10, outline.height(), 1e-9);
   }
@@ -126,7 +134,7 @@ class BoardMapTest {
   @Test
   void a_board_without_placements_says_what_it_cannot_show() {
     Board board = SampleBoards.board(Optional.empty(), List.of());
-    Drawing map = BoardMap.of(board, D1, List.of(), Side.TOP);
+    Drawing map = map(board, Side.TOP);
     assertTrue(map.words().contains("not in the placement list: D1"), map.words());
   }
 }

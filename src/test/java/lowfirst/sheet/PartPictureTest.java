@@ -21,14 +21,16 @@ class PartPictureTest {
 
   @Test
   void each_band_stands_beside_its_two_letter_code_in_reading_order() {
-    Drawing drawing = PartPicture.of(type(PartKind.RESISTOR, "4700", Dimension.RESISTANCE));
+    Drawing drawing =
+        PartPicture.of(type(PartKind.RESISTOR, "4700", Dimension.RESISTANCE), Optional.empty());
     assertEquals(List.of("YE", "VT", "RD", "GD"), labels(drawing));
     assertTrue(drawing.words().contains("yellow violet red gold"), drawing.words());
   }
 
   @Test
   void a_quarter_watt_body_is_drawn_life_size() {
-    Drawing drawing = PartPicture.of(type(PartKind.RESISTOR, "4700", Dimension.RESISTANCE));
+    Drawing drawing =
+        PartPicture.of(type(PartKind.RESISTOR, "4700", Dimension.RESISTANCE), Optional.empty());
     Shape.Box body =
         drawing.shapes().stream()
             .filter(Shape.Box.class::isInstance)
@@ -42,10 +44,14 @@ class PartPictureTest {
   @Test
   void an_aluminium_can_is_marked_at_the_negative_and_a_tantalum_drop_at_the_positive_lead() {
     String can =
-        PartPicture.of(type(PartKind.ELECTROLYTIC_CAPACITOR, "10E-6", Dimension.CAPACITANCE))
+        PartPicture.of(
+                type(PartKind.ELECTROLYTIC_CAPACITOR, "10E-6", Dimension.CAPACITANCE),
+                Optional.empty())
             .words();
     String drop =
-        PartPicture.of(type(PartKind.TANTALUM_CAPACITOR, "10E-6", Dimension.CAPACITANCE)).words();
+        PartPicture.of(
+                type(PartKind.TANTALUM_CAPACITOR, "10E-6", Dimension.CAPACITANCE), Optional.empty())
+            .words();
     assertTrue(can.contains("stripe is at the negative"), can);
     assertTrue(drop.contains("+ is at the positive"), drop);
   }
@@ -53,7 +59,8 @@ class PartPictureTest {
   @ParameterizedTest
   @EnumSource(PartKind.class)
   void every_kind_has_a_picture_with_words_and_all_shapes_inside(PartKind kind) {
-    Drawing drawing = PartPicture.of(PartType.named(kind, "ABC123", "ABC123", ""));
+    Drawing drawing =
+        PartPicture.of(PartType.named(kind, "ABC123", "ABC123", ""), Optional.empty());
     assertFalse(drawing.shapes().isEmpty());
     assertFalse(drawing.words().isBlank());
     for (Shape shape : drawing.shapes()) {

@@ -291,7 +291,7 @@ class RecordSheetsTest {
     Event.Tick seated = tick(1, ONE, State.SEATED, "R1", "R2");
     var reading =
         new MeasuredReading(
-            "4.68k", Quantity.of("4680", Dimension.RESISTANCE), MeterLimits.Judgement.ACCEPT);
+            Quantity.of("4680", Dimension.RESISTANCE), MeterLimits.Judgement.ACCEPT);
     assertSays(
         ProgressDocument.answer("Recorded", List.of(seated), Optional.of(reading), after(seated)),
         "Recorded",
@@ -377,7 +377,7 @@ class RecordSheetsTest {
     assertEquals(
         words,
         ProgressWords.verdict(
-            new MeasuredReading("10", Quantity.of("10", Dimension.RESISTANCE), judgement)));
+            new MeasuredReading(Quantity.of("10", Dimension.RESISTANCE), judgement)));
   }
 
   @ParameterizedTest

@@ -29,11 +29,13 @@ class BagAndBodyTest {
     PartMarking banded = PartMarking.of(SmallKit.resistor("4k7 5%"));
     assertTrue(banded.isBanded());
     assertFalse(banded.isUnmarked());
-    assertEquals(List.of(Colour.YELLOW, Colour.VIOLET, Colour.RED, Colour.GOLD), banded.colours());
+    assertEquals(
+        List.of(Colour.YELLOW, Colour.VIOLET, Colour.RED, Colour.GOLD),
+        banded.bands().get(0).bands());
     PartMarking printed = PartMarking.of(SmallKit.ceramic("100n"));
     assertFalse(printed.isBanded());
     assertFalse(printed.isUnmarked());
-    assertEquals(List.of(), printed.colours());
+    assertEquals(List.of(), printed.bands());
     for (PartKind bare : List.of(PartKind.WIRE_LINK, PartKind.LED)) {
       assertTrue(PartMarking.of(SmallKit.numbered(bare, "red")).isUnmarked(), bare + "");
     }
@@ -52,7 +54,9 @@ class BagAndBodyTest {
   @Test
   void a_choke_is_banded_where_its_body_is_a_resistors() {
     PartMarking axial = PartMarking.of(in("0207", choke("270u 10%")));
-    assertEquals(List.of(Colour.RED, Colour.VIOLET, Colour.BROWN, Colour.SILVER), axial.colours());
+    assertEquals(
+        List.of(Colour.RED, Colour.VIOLET, Colour.BROWN, Colour.SILVER),
+        axial.bands().get(0).bands());
     assertEquals(List.of(), axial.texts());
     assertFalse(axial.toleranceAssumed());
     assertTrue(PartMarking.of(in("AXIAL", choke("270u"))).toleranceAssumed());

@@ -203,11 +203,12 @@ class MeterLimitsTest {
 
   @Test
   void a_part_without_tolerance_is_judged_by_an_assumption_that_says_so() {
-    MeterLimits limits = MeterLimits.of(resistor(Optional.empty()), meter("")).orElseThrow();
+    Meter meter = meter("");
+    MeterLimits limits = MeterLimits.of(resistor(Optional.empty()), meter).orElseThrow();
     assertEquals(Source.Origin.ASSUMED, limits.toleranceSource().origin());
     assertEquals(Tolerance.percent("5"), limits.tolerance());
-    assertEquals(Source.Origin.ASSUMED, limits.meter().ohmsSource().origin());
-    assertTrue(limits.meter().ohmsSource().text().contains("kit.properties"));
+    assertEquals(Source.Origin.ASSUMED, meter.ohmsSource().origin());
+    assertTrue(meter.ohmsSource().text().contains("kit.properties"));
   }
 
   private static PartType resistor(Optional<Tolerance> tolerance) {

@@ -150,6 +150,7 @@ final class SmallKit {
         List.of(),
         bag,
         List.of(),
+        List.of(),
         Fingerprint.of(""));
   }
 }

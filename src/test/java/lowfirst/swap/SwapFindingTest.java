@@ -164,6 +164,7 @@ class SwapFindingTest {
         kit.loads(),
         kit.bag(),
         kit.swaps(),
+        List.of(),
         kit.fingerprint());
   }
 

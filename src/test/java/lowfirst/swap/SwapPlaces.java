@@ -81,6 +81,7 @@ final class SwapPlaces {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Fingerprint.of(""));
   }
 

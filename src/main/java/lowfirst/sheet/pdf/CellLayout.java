@@ -183,6 +183,6 @@ final class CellLayout {
     }
   }
 
-  /** Where a cell's left upper corner stands on the page, and how high its row is. */
-  record Corner(double x, double y, double height) {}
+  /** Where a cell's left upper corner stands on the page. */
+  record Corner(double x, double y) {}
 }

@@ -136,7 +136,7 @@ final class TablePieces {
           PageContent content = page.content();
           double x = LEFT;
           for (Placed cell : cells) {
-            Corner corner = new Corner(x, top + height - cell.height(), height);
+            Corner corner = new Corner(x, top + height - cell.height());
             if (row.isPresent()) {
               cell.paint(page, document, row.get().child("TH").heads(), corner, "");
             } else {
@@ -162,7 +162,7 @@ final class TablePieces {
           double x = LEFT;
           for (int column = 0; column < cells.size(); column++) {
             Placed cell = cells.get(column);
-            Corner corner = new Corner(x, top, height);
+            Corner corner = new Corner(x, top);
             cell.paint(page, document, element.child("TD"), corner, fieldName(row, column));
             x += cell.width();
           }

@@ -84,6 +84,7 @@ public class SheetsBenchmark {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Fingerprint.of("0".repeat(64)));
   }
 
