@@ -17,7 +17,7 @@ import lowfirst.quantity.Sourced;
 final class Cells {
   private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
 
-  private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[ad])");
+  private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[acd]|unknown|not known)");
 
   private final TableRow row;
   private final List<Problem> problems;
@@ -33,6 +33,10 @@ final class Cells {
         || cell.length() <= 6
             && !Character.isDigit(cell.charAt(cell.length() - 1))
             && NONE.matcher(cell).matches();
+  }
+
+  private static boolean isUnknown(String cell) {
+    return UNKNOWN.matcher(cell).matches();
   }
 
   /** A cell as text. */
@@ -55,10 +59,10 @@ final class Cells {
     return Optional.of(text);
   }
 
-  /** An amount with its cell as source; absent when empty or not understood. */
+  /** An amount with its cell as source; absent when empty, not known or not understood. */
   Optional<Sourced> amount(Column column, Dimension dimension) {
     String text = row.text(column);
-    if (isNone(text)) {
+    if (isEmpty(column)) {
       return Optional.empty();
     }
     Reading<Quantity> reading = read(column, text, dimension);
@@ -69,14 +73,27 @@ final class Cells {
     return reading.value().map(q -> Sourced.of(q, Source.kit(row.place(column).toString())));
   }
 
-  private Reading<Quantity> read(Column column, String text, Dimension dimension) {
-    Reading<Quantity> bare = Quantity.parse(text, dimension);
-    Optional<String> unit = HeaderUnit.of(row.headerOf(column));
-    if (!PlainNumber.isBare(text) || unit.isEmpty()) {
-      return bare;
+  /** Whether a number's cell says that there is none. Not to know it is no "none". */
+  private boolean isEmpty(Column column) {
+    String text = row.text(column);
+    if (isUnknown(text)) {
+      problems.add(
+          row.problem(
+              Kind.CELL_UNREADABLE,
+              column,
+              "\"" + text + "\" leaves open what the " + column.words() + " is",
+              "write it, or leave the cell empty where there is none"));
+      return true;
     }
-    Reading<Quantity> inUnit = Quantity.parse(text + " " + unit.get(), dimension);
-    return inUnit.isRead() ? inUnit : bare;
+    return isNone(text);
+  }
+
+  private Reading<Quantity> read(Column column, String text, Dimension dimension) {
+    String unit =
+        PlainNumber.isBare(text)
+            ? HeaderUnit.ofAny(row.headerOf(column)).map(" "::concat).orElse("")
+            : "";
+    return Quantity.parse(text + unit, dimension);
   }
 
   /**
@@ -88,7 +105,7 @@ final class Cells {
     boolean isBare =
         PlainNumber.isBare(text)
             && PlainNumber.orNan(text) != 0
-            && HeaderUnit.of(row.headerOf(column)).isEmpty();
+            && HeaderUnit.ofAny(row.headerOf(column)).isEmpty();
     if (isBare) {
       problems.add(
           row.problem(
@@ -167,7 +184,7 @@ final class Cells {
   /** A count of at least one; absent when empty or not understood. */
   OptionalInt count(Column column) {
     String text = row.text(column);
-    if (isNone(text)) {
+    if (isEmpty(column)) {
       return OptionalInt.empty();
     }
     OptionalInt number = WholeNumber.in(text);
@@ -186,7 +203,7 @@ final class Cells {
   /** One designator; absent when the cell is empty or says none. Not to know it is no "none". */
   Optional<Designator> designator(Column column) {
     String text = row.text(column);
-    if (isNone(text) && !UNKNOWN.matcher(text).matches()) {
+    if (isNone(text) && !isUnknown(text)) {
       return Optional.empty();
     }
     DesignatorList list = DesignatorList.parse(text);

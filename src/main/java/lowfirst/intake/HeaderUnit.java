@@ -1,9 +1,12 @@
 package lowfirst.intake;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 
 /** The unit that a header carries: {@code X (mm)}, {@code Mid X [mil]}, {@code PosX_inch}. */
 final class HeaderUnit {
@@ -49,6 +52,12 @@ final class HeaderUnit {
   /** A longer text is no header. */
   private static final int LONGEST = 80;
 
+  /** The last word of a header, or what stands in brackets at its end. */
+  private static final Pattern LAST =
+      Pattern.compile(
+          "^(.*?[^\\s_,(\\[{])(?:\\s+in)?"
+              + "(?:[\\s_,]*[(\\[{]\\s*([^()\\[\\]{}]+?)\\s*[)\\]}]|[\\s_,]+([^\\s_,()\\[\\]{}]+))$");
+
   private HeaderUnit() {}
 
   /** The header without its unit; the header itself when it carries none. */
@@ -60,6 +69,38 @@ final class HeaderUnit {
   /** The unit, spelt as {@code Quantity} knows it. */
   static Optional<String> of(String header) {
     return parted(header.strip()).map(matcher -> canonical(matcher.group(2)));
+  }
+
+  /** The header of a kit's own table without its unit, which may be one of any dimension. */
+  static String withoutAny(String header) {
+    String text = header.strip();
+    return last(text)
+        .filter(last -> areUnits(unit(last)))
+        .map(last -> last.group(1).strip())
+        .orElseGet(() -> without(text));
+  }
+
+  /** The unit that the header of an amount in a kit's own table carries, of whatever dimension. */
+  static Optional<String> ofAny(String header) {
+    return last(header.strip()).map(HeaderUnit::unit).filter(HeaderUnit::areUnits);
+  }
+
+  private static Optional<Matcher> last(String text) {
+    Matcher matcher = LAST.matcher(text);
+    return text.length() <= LONGEST && matcher.matches() ? Optional.of(matcher) : Optional.empty();
+  }
+
+  private static String unit(Matcher last) {
+    return last.group(2) == null ? last.group(3) : last.group(2);
+  }
+
+  /** Whether amounts are in it; a least one ("high level min") is taken for minutes nowhere. */
+  private static boolean areUnits(String unit) {
+    return !unit.equalsIgnoreCase("min")
+        && !Character.isDigit(unit.charAt(0))
+        && Arrays.stream(Dimension.values())
+            .filter(dimension -> dimension != Dimension.RATIO)
+            .anyMatch(dimension -> Quantity.parse("1 " + unit, dimension).isRead());
   }
 
   private static Optional<Matcher> parted(String text) {

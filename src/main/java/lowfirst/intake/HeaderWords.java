@@ -53,8 +53,11 @@ final class HeaderWords {
     String text = HeaderUnit.without(header);
     List<Match> whole = words.getOrDefault(key(text), List.of());
     boolean prose = text.length() > LONGEST || text.contains("://");
-    if (!whole.isEmpty() || !kind.isExported() || prose) {
+    if (!whole.isEmpty() || prose) {
       return whole;
+    }
+    if (!kind.isExported()) {
+      return words.getOrDefault(key(HeaderUnit.withoutAny(header)), List.of());
     }
     int note = text.indexOf('(');
     int half = text.indexOf('/');

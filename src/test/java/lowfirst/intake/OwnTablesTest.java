@@ -16,6 +16,8 @@ import lowfirst.board.Rail;
 import lowfirst.part.DatasheetLine;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
 import org.junit.jupiter.api.Test;
@@ -59,6 +61,58 @@ class OwnTablesTest {
             .map(p -> p.kind() + " " + p.place().line() + " " + p.place().column())
             .toList());
     assertEquals(1, reading.kit().loads().size(), "the rest of the row counts");
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({
+    "inductance mH, 30, 30 mH",
+    "inductance (mH), 30, 30 mH",
+    "inductance in mH, 30, 30 mH",
+    "inductance_mH, 30, 30 mH",
+    "'inductance, mH', 30, 30 mH",
+    "inductance (mH), 0.03 H, 0.03 H",
+    "Inductance [µH], 30, 30 µH",
+    "inductance, 30 mH, 30 mH",
+    "inductance H, 0.03, 0.03 H",
+  })
+  void a_header_of_a_kits_own_table_carries_any_unit(String header, String cell, String amount) {
+    Load load = load(header, cell);
+    assertEquals(
+        Quantity.parse(amount, Dimension.INDUCTANCE).value(),
+        load.inductance().map(Sourced::quantity));
+  }
+
+  @Test
+  void units_in_headers_hold_for_each_kind_of_amount() {
+    assertEquals(0.25, load("on time ms", "250").onTime().orElseThrow().asDouble());
+    assertEquals(40, load("temperature rise K", "40").temperatureRise().orElseThrow().asDouble());
+    assertEquals(4700, load("resistance kOhm", "4.7").resistance().orElseThrow().asDouble());
+    assertEquals(25, load("rated duty %", "25").ratedDuty().orElseThrow().asDouble());
+    assertEquals(1.5, load("inrush mA", "1500").inrush().orElseThrow().asDouble(), 1e-9);
+    KitReading rail =
+        KitTables.read("rails.csv", "rail,short-circuit current kA,return length cm\na,1.2,30\n");
+    Rail read = rail.kit().rails().get(0);
+    assertEquals(1200, read.shortCircuitCurrent().orElseThrow().asDouble(), 1e-9);
+    assertEquals(300, read.returnLength().orElseThrow().asDouble(), 1e-9);
+    KitReading driver = KitTables.read("drivers.csv", "driver,high level min\npin,4.6\n");
+    assertEquals(
+        4.6, driver.kit().drivers().get(0).highLevelMin().orElseThrow().asDouble(), "no minutes");
+  }
+
+  /** An amount of another kind is no bare number: 50 W limit no current to 50 A. */
+  @ParameterizedTest
+  @ValueSource(strings = {"inrush W", "inrush (ms)", "inrush kohm"})
+  void a_unit_of_something_else_in_a_header_is_said_at_each_cell(String header) {
+    KitReading reading =
+        KitTables.read("loads.csv", "load,kind," + header + "\nbell,solenoid,50\n");
+    assertEquals(1, count(reading, Kind.UNIT_UNKNOWN));
+    assertEquals(Optional.empty(), reading.kit().loads().get(0).inrush());
+  }
+
+  private static Load load(String header, String cell) {
+    KitReading reading =
+        KitTables.read("loads.csv", "load,kind,\"" + header + "\"\nbell,solenoid," + cell + "\n");
+    return reading.kit().loads().get(0);
   }
 
   /** A fuse breaks every short of a supply that gives nothing. */
