@@ -53,6 +53,16 @@ public record Kit(
     return drivers.stream().filter(driver -> driver.name().equals(name)).findFirst();
   }
 
+  /**
+   * What is fitted in place of the BOM's part, where something is: rows are added as parts are
+   * fitted, so of several the last one tells what sits there now.
+   */
+  public Optional<Swap> swapAt(String board, Designator place) {
+    return swaps.stream()
+        .filter(swap -> swap.isOn(board) && swap.designators().contains(place))
+        .reduce((earlier, later) -> later);
+  }
+
   /** The rail that a channel's load hangs on. */
   public Optional<Rail> railOf(OutputChannel channel) {
     return load(channel.load()).flatMap(load -> rail(load.rail()));

@@ -40,6 +40,11 @@ public record Swap(
     this(board, designators, fitted, reason, who, date, place, "");
   }
 
+  /** Whether it is of this board design. */
+  public boolean isOn(String name) {
+    return board.isBlank() || board.equals(name);
+  }
+
   /** The same swap with what the BOM asks for there. */
   public Swap inPlaceOf(String asked) {
     return new Swap(board, designators, fitted, reason, who, date, place, asked);

@@ -11,11 +11,11 @@ import lowfirst.quantity.Dimension;
  */
 public enum CheckKind {
   CELLS_READ(
-      "every cell of its rows could be read",
+      "every row that it rests on could be read",
       Dimension.RATIO,
       AT_MOST,
-      "cells that can't be read = 0",
-      "What stands in such a cell may be what decides."),
+      "cells that can't be read, rows of the same name, swaps without a place = 0",
+      "What stands there may be what decides."),
   VOLTAGE_SCOPE(
       "within extra-low voltage",
       Dimension.VOLTAGE,

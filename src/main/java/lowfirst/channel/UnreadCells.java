@@ -1,26 +1,33 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lowfirst.board.Board;
 import lowfirst.board.Driver;
 import lowfirst.board.Kit;
 import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
+import lowfirst.board.Swap;
 import lowfirst.problem.Place;
 import lowfirst.quantity.Source;
 
 /**
- * The cells that nobody could read in the rows that a finding rests on. What stands there may be
- * what decides, so nothing carries until they are mended.
+ * The cells that nobody could read in the rows that a finding rests on, the rows that may be meant
+ * as well since they have the same name, and the swaps of which nobody knows the place. What stands
+ * there may be what decides, so nothing carries until they are mended.
  */
 final class UnreadCells {
   private static final List<String> OF_CHANNELS = List.of("channels.", "loads.");
+  private static final List<String> OF_ALL = List.of("kit.properties", "swaps.");
 
   private final Kit kit;
 
@@ -34,8 +41,42 @@ final class UnreadCells {
     this.byRow =
         kit.rejected().stream()
             .collect(Collectors.groupingBy(UnreadCells::row, TreeMap::new, Collectors.toList()));
+    namesakes(kit.rails(), Rail::name, Rail::place);
+    namesakes(kit.drivers(), Driver::name, Driver::place);
+    namesakes(kit.loads(), Load::name, Load::place);
     this.ofAll =
-        kit.rejected().stream().filter(cell -> cell.file().equals("kit.properties")).toList();
+        Stream.concat(
+                kit.rejected().stream()
+                    .filter(cell -> OF_ALL.stream().anyMatch(cell.file()::startsWith)),
+                kit.swaps().stream().filter(swap -> !isPlaced(swap)).map(Swap::place))
+            .toList();
+  }
+
+  /**
+   * The first row of a name is the one that is used, and the others may be the one that is meant.
+   */
+  private <T> void namesakes(List<T> rows, Function<T, String> name, Function<T, Place> place) {
+    var first = new HashMap<String, Place>();
+    for (T row : rows) {
+      Place used = first.putIfAbsent(name.apply(row), place.apply(row));
+      if (used != null) {
+        byRow.computeIfAbsent(row(used), none -> new ArrayList<>()).add(place.apply(row));
+      }
+    }
+  }
+
+  /** Whether the tables tell where it is fitted, every place of it. */
+  private boolean isPlaced(Swap swap) {
+    List<Board> boards = kit.boards().stream().filter(board -> swap.isOn(board.name())).toList();
+    return swap.designators().stream()
+        .allMatch(
+            place ->
+                boards.stream()
+                    .anyMatch(
+                        board ->
+                            board.itemOf(place).isPresent()
+                                || board.placements().stream()
+                                    .anyMatch(placed -> placed.designator().equals(place))));
   }
 
   private static Place row(Place cell) {
@@ -94,7 +135,7 @@ final class UnreadCells {
             .collect(Collectors.joining("; "));
     return all.isEmpty()
         ? none()
-        : Datum.missing(Term.UNREAD, "what can't be read in " + all + ": mend it there");
+        : Datum.missing(Term.UNREAD, "what check says of " + all + ": mend it there");
   }
 
   /** Undecided where a cell could not be read; no check where all were. */

@@ -78,9 +78,7 @@ record PlanDifferences(Kit kit, Board board, List<StepRecord> records, ZoneId zo
 
   private List<Table.Row> swapRows() {
     Stream<Table.Row> planned =
-        kit.swaps().stream()
-            .filter(swap -> swap.board().isEmpty() || swap.board().equals(board.name()))
-            .map(this::swapRow);
+        kit.swaps().stream().filter(swap -> swap.isOn(board.name())).map(this::swapRow);
     Stream<Table.Row> done =
         records.stream()
             .flatMap(record -> record.spots().stream())

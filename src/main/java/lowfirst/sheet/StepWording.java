@@ -29,9 +29,8 @@ public final class StepWording {
 
   /** What an accepted swap put there, why and by whom; empty where the BOM's own part goes. */
   public static String swapped(Kit kit, Step step) {
-    return kit.swaps().stream()
-        .filter(swap -> swap.board().isEmpty() || swap.board().equals(step.board()))
-        .filter(swap -> step.designators().stream().anyMatch(swap.designators()::contains))
+    return step.designators().stream()
+        .flatMap(place -> kit.swapAt(step.board(), place).stream())
         .map(StepWording::swapped)
         .distinct()
         .collect(Collectors.joining("; "));

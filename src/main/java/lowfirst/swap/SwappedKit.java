@@ -42,9 +42,8 @@ public final class SwappedKit {
 
   /** The kit with its accepted swaps and one more, to see what that would do. */
   static Kit trying(Kit kit, Swap swap, BodyOutlines outlines) {
-    var swaps = new ArrayList<Swap>();
+    var swaps = new ArrayList<>(kit.swaps());
     swaps.add(swap);
-    swaps.addAll(kit.swaps());
     return of(with(kit, kit.boards(), kit.drivers(), kit.datasheets(), swaps), outlines);
   }
 
@@ -70,7 +69,7 @@ public final class SwappedKit {
       for (Item item : board.items()) {
         if (Words.same(item.partType().typeNumber(), driver.partType())) {
           for (Designator place : item.designators()) {
-            Optional<Swap> swap = swapOf(board, place);
+            Optional<Swap> swap = kit.swapAt(board.name(), place);
             String now = swap.map(Swap::fitted).orElse(driver.partType());
             if (place.toString().equals(driver.name())) {
               return driver.withPartType(now);
@@ -84,16 +83,9 @@ public final class SwappedKit {
     return some ? driver.withPartType(String.join(" or ", fitted)) : driver;
   }
 
-  private Optional<Swap> swapOf(Board board, Designator place) {
-    return kit.swaps().stream()
-        .filter(swap -> swap.board().isBlank() || swap.board().equals(board.name()))
-        .filter(swap -> swap.designators().contains(place))
-        .findFirst();
-  }
-
   private Swap withAsked(Swap swap) {
     return kit.boards().stream()
-        .filter(board -> swap.board().isBlank() || board.name().equals(swap.board()))
+        .filter(board -> swap.isOn(board.name()))
         .flatMap(board -> swap.designators().stream().flatMap(d -> board.itemOf(d).stream()))
         .findFirst()
         .map(item -> swap.inPlaceOf(item.partType().words()))
@@ -119,11 +111,9 @@ public final class SwappedKit {
 
   private Board applied(Board board) {
     Map<Designator, Swap> here = new HashMap<>();
-    for (Swap swap : kit.swaps()) {
-      if (swap.board().isBlank() || swap.board().equals(board.name())) {
-        swap.designators().forEach(place -> here.putIfAbsent(place, swap));
-      }
-    }
+    kit.swaps().stream()
+        .filter(swap -> swap.isOn(board.name()))
+        .forEach(swap -> swap.designators().forEach(place -> here.put(place, swap)));
     if (here.isEmpty()) {
       return board;
     }
@@ -179,9 +169,8 @@ public final class SwappedKit {
       Optional<BodyOutline> body = outlines.find(type).value();
       places.forEach(place -> bodies.put(place, body));
     }
-    String why = swap.reason().isBlank() ? "" : ": " + swap.reason();
-    String words = "fitted in place of " + item.partType().words() + why;
-    Item fitted = changed(item, places, places.size(), type, words);
+    // No description: what is said of the asked part rates another one, nor does a reason rate any.
+    Item fitted = changed(item, places, places.size(), type, "");
     return sameBody ? fitted : withoutHeight(fitted);
   }
 

@@ -232,8 +232,10 @@ public final class ChannelKit {
     for (String name : List.of("rails", "drivers", "loads", "channels")) {
       files.put(name + ".csv", table(name));
     }
-    if (rows.containsKey("supplies")) {
-      files.put("supplies.csv", table("supplies"));
+    for (String name : List.of("supplies", "swaps")) {
+      if (rows.containsKey(name)) {
+        files.put(name + ".csv", table(name));
+      }
     }
     files.put(
         "datasheets.csv",

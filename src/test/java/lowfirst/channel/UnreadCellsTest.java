@@ -139,6 +139,44 @@ class UnreadCellsTest {
     assertEquals(Verdict.UNDECIDED, rail(KIT.with("rails", "short-circuit current=many")));
   }
 
+  /** The first row counts, and the second may be the one that was meant. */
+  @ParameterizedTest
+  @CsvSource({
+    "rails, rail=power; voltage=48 V",
+    "rails.logic, rail=logic; voltage=3.3 V",
+    "drivers, driver=pin; high level min=2 V",
+    "loads, load=striker; kind=solenoid; rail=power; resistance=2 Ohm",
+  })
+  void a_second_row_of_the_same_name_leaves_what_rests_on_the_first_undecided(
+      String row, String second) {
+    ChannelKit kit = KIT.with(row + ".again", second);
+    assertEquals(Verdict.UNDECIDED, channel(kit));
+    assertTrue(kit.check(CheckKind.CELLS_READ).missing().get(0).contains(file(row)));
+    assertEquals(
+        Verdict.CARRIES, channel(KIT.with(row + ".again", second.replace("=", "=other "))));
+  }
+
+  private static String file(String row) {
+    return row.replace(".logic", "") + ".csv:";
+  }
+
+  /** A part that is fitted nobody knows where may be fitted here. */
+  @ParameterizedTest
+  @CsvSource({
+    "board=MAIN; designators=Q1; part type fitted=X, UNDECIDED",
+    "board=main-1; designators=Q1; part type fitted=X, UNDECIDED",
+    "board=main; designators=Q7; part type fitted=X, UNDECIDED",
+    "board=; designators=Q7; part type fitted=X, UNDECIDED",
+    "board=main; designators=; part type fitted=X, UNDECIDED",
+    "board=main; designators=T-FET; part type fitted=X, UNDECIDED",
+    "board=main; designators=R2; part type fitted=, UNDECIDED",
+    "board=main; designators=R2; part type fitted=10k 1%, CARRIES",
+    "board=; designators=R2; part type fitted=10k 1%, CARRIES",
+  })
+  void a_swap_without_a_place_leaves_every_channel_undecided(String swap, Verdict verdict) {
+    assertEquals(verdict, channel(KIT.with("swaps", swap)));
+  }
+
   @ParameterizedTest
   @CsvSource({"RthJA, 0", "RthJA, -62", "RthJC, 0", "QGD, -14", "TJ, 0", "ID, 0"})
   void an_amount_of_zero_or_less_in_a_datasheet_promises_nothing(String symbol, String amount) {

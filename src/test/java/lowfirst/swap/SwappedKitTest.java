@@ -47,11 +47,27 @@ class SwappedKitTest {
   }
 
   @Test
-  void a_swapped_place_holds_the_part_that_is_fitted_and_says_why() {
+  void a_swapped_place_holds_the_part_that_is_fitted() {
     Kit kit = swapped("driver,Q16,BP-N100L,none left,A. Builder,2026-03-14");
     assertEquals("BP-N100L", at(kit, "driver", "Q16").partType().typeNumber());
     assertEquals("BP-N60L", at(kit, "driver", "Q15").partType().typeNumber());
-    assertTrue(at(kit, "driver", "Q16").description().contains("none left"));
+  }
+
+  /** A fuse is rated by its own words, not by those of the one that it stands in for. */
+  @Test
+  void nothing_that_is_said_of_the_asked_part_or_as_a_reason_describes_the_fitted_one() {
+    Kit kit = swapped("driver,F1,BP-T9,\"was 2A, UL 248-14\",A. Builder,2026-03-14");
+    assertEquals("", at(kit, "driver", "F1").description());
+  }
+
+  @Test
+  void of_two_swaps_of_a_place_the_later_one_sits_there_now() {
+    Kit kit = swapped("driver,Q16,BP-N100L,,,", "driver,\"Q15,Q16\",IRL540N,,,");
+    assertEquals("IRL540N", at(kit, "driver", "Q16").partType().typeNumber());
+    Kit back = swapped("driver,Q16,IRL540N,,,", ",Q16,BP-N60L,,,");
+    assertEquals("BP-N60L", at(back, "driver", "Q16").partType().typeNumber());
+    assertEquals("NEW-2", driver("U2", "main,U2,NEW-1,,,", "main,U2,NEW-2,,,"));
+    assertEquals("NEW-1", driver("U2", "main,U2,NEW-2,,,", "main,U2,NEW-1,,,"));
   }
 
   @Test
