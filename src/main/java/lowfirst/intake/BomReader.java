@@ -56,7 +56,9 @@ final class BomReader {
   private final Table table;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
-  private final Set<String> placedWords;
+
+  /** What the placement list calls parts by words, or by words behind a designator. */
+  private final Map<String, Designator> placedWords = new HashMap<>();
 
   /** Names with a sign that parts designators elsewhere: L1/L2 of one choke. */
   private final Set<String> placedWithSigns;
@@ -69,8 +71,14 @@ final class BomReader {
             .filter(designator -> !designator.isUsual())
             .map(Designator::text)
             .toList();
-    this.placedWords =
-        odd.stream().filter(text -> text.indexOf(' ') > 0).collect(Collectors.toSet());
+    odd.stream()
+        .filter(text -> text.indexOf(' ') > 0)
+        .forEach(text -> placedWords.put(text, Designator.of(text)));
+    for (Placement placement : placements) {
+      if (placement.place().cell().startsWith(placement.designator() + " ")) {
+        placedWords.put(placement.place().cell(), placement.designator());
+      }
+    }
     this.placedWithSigns =
         odd.stream().filter(text -> SIGNS.matcher(text).find()).collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);
@@ -163,8 +171,8 @@ final class BomReader {
 
   private DesignatorList designators(TableRow row) {
     String text = row.text(Column.DESIGNATORS);
-    if (placedWithSigns.contains(text)) {
-      return DesignatorList.of(Designator.of(text));
+    if (placedWithSigns.contains(text) || placedWords.containsKey(text)) {
+      return DesignatorList.of(placedWords.getOrDefault(text, Designator.of(text)));
     }
     OpenRange read = OpenRange.of(row.text(Column.DESIGNATORS), row.text(Column.QUANTITY));
     read.doubt()

@@ -2,7 +2,7 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import lowfirst.board.Designator;
 
 /**
@@ -44,16 +44,16 @@ public record DesignatorList(
     return new DesignatorList(others, otherText, remarks, faults, empties, counted);
   }
 
-  /** The same where some of its words are names of parts, such as SWITCH LEFT. */
-  DesignatorList withWords(Set<String> names) {
+  /** The same where some of its words name parts, such as SWITCH LEFT. */
+  DesignatorList withWords(Map<String, Designator> names) {
     if (otherText.isEmpty() || names.isEmpty()) {
       return this;
     }
     var more = new ArrayList<>(designators);
     var others = new ArrayList<String>();
     for (String words : otherText.split(", ")) {
-      if (names.contains(words)) {
-        more.add(Designator.of(words));
+      if (names.containsKey(words)) {
+        more.add(names.get(words));
       } else {
         others.add(words);
       }

@@ -31,6 +31,11 @@ final class HeaderWords {
       Pattern.compile(
           "(?i)price|cost|pin|pad|stock|order|supplier|vendor|distributor|library|sheet|image|link");
 
+  /** What else may be told along x and y than where a part sits. */
+  private static final Pattern NO_PLACE =
+      Pattern.compile(
+          "(?i)size|width|height|length|extent|offset|shift|scale|pitch|step|grid|count|mirror|flip|rot|angle");
+
   private HeaderWords() {}
 
   /**
@@ -111,7 +116,7 @@ final class HeaderWords {
     for (int length = 2; length >= 1 && found.isEmpty(); length--) {
       for (int from = 0; from + length <= parts.length; from++) {
         String phrase = String.join(" ", List.of(parts).subList(from, from + length));
-        if (phrase.length() > 2) {
+        if (phrase.length() > 2 || isAxis(phrase, text)) {
           words.getOrDefault(key(phrase), List.of()).stream()
               .filter(match -> !match.isWeak())
               .forEach(match -> found.add(new Match(match.column(), match.rank() + 2 * WEAK)));
@@ -119,6 +124,12 @@ final class HeaderWords {
       }
     }
     return found;
+  }
+
+  /** "Midpoint X": the letter alone tells, unless the words about it name what is no place. */
+  private static boolean isAxis(String word, String header) {
+    return (word.equalsIgnoreCase("x") || word.equalsIgnoreCase("y"))
+        && !NO_PLACE.matcher(header).find();
   }
 
   /** A header without case, accents, blanks and punctuation; a lone # stays. */

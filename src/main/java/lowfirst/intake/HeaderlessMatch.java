@@ -187,6 +187,7 @@ final class HeaderlessMatch {
 
   private void tellPlacements() {
     tell(Column.DESIGNATOR, designators());
+    tellNamed();
     tell(Column.SIDE, first(cell -> CellShapes.sideShare(rows, cell) > 0.9));
     tell(Column.MIRROR, first(cell -> CellShapes.areMirrorMarks(rows, cell)));
     tell(Column.ROTATION, first(cell -> CellShapes.areTurns(rows, cell)));
@@ -217,6 +218,21 @@ final class HeaderlessMatch {
     }
     tell(Column.VALUE, text(numbers));
     tell(Column.PACKAGE, text(numbers));
+  }
+
+  /** What sure words of a header tell that has a strange one, whatever the cells look like. */
+  private void tellNamed() {
+    for (Column column : Column.values()) {
+      if (!LENGTHS.contains(column)) {
+        tell(column, first(cell -> names(cell, column)));
+      }
+    }
+  }
+
+  private boolean names(int cell, Column column) {
+    return cell < names.size()
+        && HeaderWords.matches(kind, names.get(cell)).stream()
+            .anyMatch(match -> match.column() == column && !match.isWeak());
   }
 
   /** Whether no part whose value is a number has a text without one in this column. */
@@ -316,11 +332,7 @@ final class HeaderlessMatch {
   private void tell(Column column, int cell) {
     boolean known = uses.stream().anyMatch(use -> use.column() == column);
     if (cell >= 0 && !known && !told.contains(column)) {
-      boolean sure =
-          cell < names.size()
-              && HeaderWords.matches(kind, names.get(cell)).stream()
-                  .anyMatch(match -> match.column() == column && !match.isWeak());
-      use(column, cell, sure ? Header.Basis.HEADER : Header.Basis.CELLS);
+      use(column, cell, names(cell, column) ? Header.Basis.HEADER : Header.Basis.CELLS);
     }
   }
 

@@ -28,6 +28,7 @@ final class PlacementReader {
   private final List<Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
   private final HashedNames hashed = new HashedNames();
+  private final PlacedNames names;
   private final Map<String, Optional<Side>> sides = new HashMap<>();
   private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
@@ -45,6 +46,7 @@ final class PlacementReader {
     this.isClockwise =
         TurnSigns.areClockwise(table.header().name(table.header().cellOf(Column.ROTATION)));
     this.table = table;
+    this.names = PlacedNames.in(table);
     this.look = look;
     this.placements = new ArrayList<>(table.rows().size());
     this.scaleX = Lengths.millimetres(unit.x());
@@ -83,6 +85,7 @@ final class PlacementReader {
     thousands.map(Thousands::said).ifPresent(reader.problems::add);
     reader.problems.addAll(unit.problems());
     reader.hashed.said().ifPresent(reader.problems::add);
+    reader.names.said().ifPresent(reader.problems::add);
     if (!reader.pair.isEmpty()) {
       reader.problems.add(reader.pairGuessed());
     }
@@ -178,7 +181,11 @@ final class PlacementReader {
     if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
     }
-    Designator designator = Designator.of(DesignatorList.spelt(name));
+    if (PlacedNames.areSeveral(name)) {
+      problems.add(severalParts(row, Column.DESIGNATOR, "one position"));
+      return;
+    }
+    Designator designator = names.of(name);
     if (saysLeftOut(row)) {
       notFitted.putIfAbsent(designator, row.place(Column.DESIGNATOR));
     }
@@ -241,7 +248,9 @@ final class PlacementReader {
     Reading<Quantity> reading = Quantity.parse(text, Dimension.LENGTH);
     if (reading.value().isEmpty()) {
       problems.add(
-          namesSeveral(row) ? severalParts(row, column) : Cells.problem(row, column, reading));
+          namesSeveral(row)
+              ? severalParts(row, column, "this is no single number")
+              : Cells.problem(row, column, reading));
       return OptionalDouble.empty();
     }
     double factor = PlainNumber.isBare(text) ? scale : 1;
@@ -252,13 +261,11 @@ final class PlacementReader {
     return DesignatorList.parse(row.text(Column.DESIGNATOR)).designators().size() > 1;
   }
 
-  private static Problem severalParts(TableRow row, Column column) {
+  private static Problem severalParts(TableRow row, Column column, String what) {
     return row.problem(
         Kind.CELL_UNREADABLE,
         column,
-        "the row names several parts (\""
-            + row.text(Column.DESIGNATOR)
-            + "\"), and this is no single number",
+        "the row names several parts (\"" + row.text(Column.DESIGNATOR) + "\"), and " + what,
         "write a row for each part, with its own x and y");
   }
 

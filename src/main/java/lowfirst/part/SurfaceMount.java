@@ -10,7 +10,8 @@ import java.util.stream.Stream;
  *
  * <p>Package families: JEDEC JEP95 outlines and their common short forms. Chip sizes: the
  * hundredths of an inch of length and width by which IEC 60115-8 and makers call them. The sizes of
- * leaded resistors ({@code 0207}, {@code 0309} ...) are others.
+ * leaded resistors ({@code 0207}, {@code 0309} ...) are others. Land patterns: the names of
+ * IPC-7351B, 3.1.5; those of bodies with leads ({@code RESAD}, {@code CAPRD} ...) are others, too.
  */
 public final class SurfaceMount {
   private static final Pattern SAID =
@@ -29,11 +30,18 @@ public final class SurfaceMount {
               + ")(?![A-Z])");
   private static final Pattern CHIP =
       Pattern.compile(
-          "(?<![A-Z0-9.])(R|C|L|D|F|FB|LED|RES|CAP|IND|CHIP)?[ _-]?"
+          "(?<![A-Z0-9.])(R|C|L|D|F|M|FB|LED|SML|RES|CAP|IND|CHIP)?[ _-]?"
               + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
               + "(?![0-9A-KM-Z]|[.,x]\\d)");
+  private static final Pattern METRIC_CHIP =
+      Pattern.compile("(?<![A-Z0-9.])[RCL](1608|2012|3216|3225|4516|4532|5650)M(?![A-Z0-9])");
+  private static final Pattern LAND =
+      Pattern.compile(
+          "(?<![A-Z])((RES|CAP|IND|DIO|LED|FUS|VAR)(C|CP|CAF|CAV|CWR|M|MP|MELF|P|SC)\\d{3}|CAPAE\\d{3}"
+              + "|(SO|SOT|SOTFL|SOP|SOIC|SOJ|SOD|SODFL|SON|PSON|QFP|QFN|PQFN|DFN|CFP|PLCC)\\d{2,3}P\\d)");
   private static final Pattern OF_A_DIODE =
-      Pattern.compile("(?<![A-Z0-9])(D|DIODE)[ _-]SM[ABC](?![A-Z])");
+      Pattern.compile(
+          "(?<![A-Z0-9])((D|DIODE)[ _-]SM[ABC]|SM[ABC][ _-]DIODE|SM[ABCF]J?_L\\d)(?![A-Z])");
 
   /** On a diode a body, on a connector a coaxial plug. */
   private static final Pattern LETTERS = Pattern.compile("SM[ABCF]J?");
@@ -57,7 +65,8 @@ public final class SurfaceMount {
     boolean letters = kind.isDiode() && LETTERS.matcher(text).matches();
     return letters
         || (!THROUGH_HOLE.matcher(text).find()
-            && Stream.of(FAMILY, CHIP, OF_A_DIODE, CAN).anyMatch(p -> p.matcher(text).find()));
+            && Stream.of(FAMILY, CHIP, METRIC_CHIP, LAND, OF_A_DIODE, CAN)
+                .anyMatch(p -> p.matcher(text).find()));
   }
 
   /** Whether a part type says so, in its package or, where that is silent, in its text. */

@@ -489,7 +489,6 @@ class OddCellsTest {
     "J-3, J3",
     "sw 1, SW1",
     "Q_2, Q2",
-    "J2, J2 FAN 1",
     "J2, J2_FAN",
     "J02_FAN, J2"
   })

@@ -101,6 +101,71 @@ class OddListsTest {
     assertEquals("[J1 78.66/8.0 180 TOP, R1 5.0/8.0 90 TOP, R2 5.0/18.0 90 TOP]", placed(reading));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"Midpoint %s (mm)", "suggest_%s_mm", "%s of middle [mm]"})
+  void a_lone_x_or_y_in_a_longer_header_tells_the_column(String header) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Designator,Size X,Size Y,%s,%s,Side\nR1,2,7,10,20,Top\nH1,3,3,5,6,Both\nR2,2,7,10,30,Bottom\n"
+                .formatted(header.formatted("X"), header.formatted("Y")));
+    assertEquals("[R1 10.0/20.0 0 TOP, H1 5.0/6.0 0 TOP, R2 10.0/30.0 0 BOTTOM]", placed(reading));
+  }
+
+  @Test
+  void a_sure_header_counts_beside_strange_ones_though_some_of_its_cells_are_odd() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Part;Waagrecht;Senkrecht;Seite\nR1;10;20;oben\nH1;5;6;beide\nR2;10;30;unten\nR3;10;40;unten\n");
+    assertEquals(
+        "[R1 10.0/20.0 0 TOP, H1 5.0/6.0 0 TOP, R2 10.0/30.0 0 BOTTOM, R3 10.0/40.0 0 BOTTOM]",
+        placed(reading));
+  }
+
+  @Test
+  void words_behind_a_designator_are_passed_over_and_that_is_said() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X_mm,Y_mm\nJ2 BELL 1,10,20\nU3 LOGIC SUPPLY,10,30\nD2 JP1 OR,5,5\nSW1 LEFT,1,2\nSW1 RIGHT,3,4\nC 2,7,8\n");
+    assertEquals(
+        "[J2 10.0/20.0 0 TOP, U3 10.0/30.0 0 TOP, D2 5.0/5.0 0 TOP, SW1 LEFT 1.0/2.0 0 TOP, SW1 RIGHT 3.0/4.0 0 TOP, C2 7.0/8.0 0 TOP]",
+        placed(reading));
+    assertTrue(
+        says(reading, Kind.COLUMN_GUESSED, "\"J2 BELL 1\", \"U3 LOGIC SUPPLY\", \"D2 JP1 OR\""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"J2, J2 BELL", "J2 BELL, J2 BELL", "J2 BELL1, J2 BELL1", "'K1, J2 BELL', J2 BELL"})
+  void words_behind_a_designator_are_passed_over_where_the_bom_has_them_too(
+      String inBom, String placed) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Ref;Value\n" + inBom + ";2-pole\nR1;10k\n",
+            "placements.csv",
+            "Ref;X_mm;Y_mm\nR1;1;2\nK1;5;9\n" + placed + ";10;20\n");
+    assertTrue(items(reading).get(0).designators().toString().contains("J2]"));
+    assertEquals(List.of(), of(reading, Kind.NOT_PLACED));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Q1-Q4 SINKS", "Q1/Q2 + D4 INPUT", "R1 R2", "R1, R2", "R1-R4"})
+  void several_parts_at_one_position_are_refused(String names) {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref;X_mm;Y_mm\nC1;1;2\n" + names + ";10;20\n");
+    assertEquals("[C1 1.0/2.0 0 TOP]", placed(reading));
+    assertTrue(says(reading, Kind.CELL_UNREADABLE, "and one position; write a row for each"));
+  }
+
+  @Test
+  void places_of_one_part_are_names() {
+    KitReading reading =
+        KitTables.read("placements.csv", "Ref;X_mm;Y_mm\nJ1-1;1;2\nJ1-2;3;4\nL1-In;5;6\n");
+    assertEquals("[J1-1 1.0/2.0 0 TOP, J1-2 3.0/4.0 0 TOP, L1-In 5.0/6.0 0 TOP]", placed(reading));
+  }
+
   @Test
   void a_unit_over_x_and_y_counts_for_both_also_where_all_columns_have_their_words_below() {
     KitReading reading =

@@ -35,6 +35,9 @@ class PartKindTest {
     "2.R1, 10k, '', '', RESISTOR",
     "3C4, 100n, '', '', CAPACITOR",
     "3V3, 3.3V, '', '', UNKNOWN",
+    // part libraries put the way of mounting into the name
+    "U25, XY-PH-2P, '', CONN-TH_2P-P2.00_XY, CONNECTOR",
+    "U3, RK09K1130, '', RES-TH_RK09K1130, POTENTIOMETER",
     // of letters that nobody knows the unit of the value tells
     "CA1, 220pF, '', '', CAPACITOR",
     "RE1, 10 kOhm, '', '', RESISTOR",

@@ -58,7 +58,22 @@ class SurfaceMountTest {
         "HC49-SMD",
         "PinHeader_2x05_P2.54mm_Vertical_SMD",
         "axial (SMT)",
-        "surface mount"
+        "surface mount",
+        "RESC1608X55N",
+        "CAPC1005X60",
+        "CAPMP3528X210N",
+        "CAPAE660X565N",
+        "DIOM5226X290N",
+        "DIOMELF3516N",
+        "INDC2012X105N",
+        "SOT95P280X145-5N",
+        "SOIC127P600X175-8N",
+        "QFP50P900X900X160-48N",
+        "M0805",
+        "SML0603",
+        "L3225M",
+        "SMF_L2.8-W1.8-LS3.7-RD",
+        "SMA-DIODE"
       })
   void soldered_flat(String name) {
     assertTrue(SurfaceMount.isNamed(name, PartKind.UNKNOWN));
@@ -98,6 +113,12 @@ class SurfaceMountTest {
         "PinHeader_1x04_P2.54mm_Vertical",
         "SO-239",
         "USB_B",
+        "RESAD1016W60L620D240B",
+        "CAPRD500W60D800H1150B",
+        "DIOAD1068W53L419D191B",
+        "TO254P1054X470X1955-3",
+        "DIP762W50P254L920H533Q8N",
+        "M3",
         "CR2032",
         ""
       })
