@@ -5,7 +5,6 @@ import lowfirst.intake.KitReading;
 import lowfirst.sheet.CheckDocument;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.csv.CsvWriter;
-import lowfirst.sheet.text.TextWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,12 +54,7 @@ final class CheckCommand implements Callable<Integer> {
     KitReading reading = kit.readAsWritten(surroundings);
     Document document =
         explain ? CheckDocument.explained(reading, extent()) : CheckDocument.of(reading, extent());
-    surroundings
-        .out()
-        .print(
-            csv
-                ? CsvWriter.write(document)
-                : TextWriter.write(document, surroundings.columns(WIDTH)));
+    surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH));
     return reading.needsALook() ? ExitStatus.FINDINGS : ExitStatus.OK;
   }
 

@@ -20,7 +20,6 @@ import lowfirst.quantity.Tolerance;
 import lowfirst.sheet.CodeDocument;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.csv.CsvWriter;
-import lowfirst.sheet.text.TextWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -103,12 +102,7 @@ final class CodeCommand implements Callable<Integer> {
   public Integer call() {
     MarkingLookup lookup = MarkingLookup.of(String.join(" ", words), question());
     Document document = CodeDocument.of(lookup);
-    surroundings
-        .out()
-        .print(
-            csv
-                ? CsvWriter.write(document)
-                : TextWriter.write(document, surroundings.columns(WIDTH)));
+    surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH));
     return isSettled(lookup) ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 

@@ -20,7 +20,6 @@ import lowfirst.progress.Progress;
 import lowfirst.sheet.Block.Facts.Fact;
 import lowfirst.sheet.DemoDocument;
 import lowfirst.sheet.DemoDocument.Chapter;
-import lowfirst.sheet.text.TextWriter;
 import lowfirst.sorting.SortPlan;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapTarget;
@@ -72,9 +71,7 @@ final class DemoCommand implements Callable<Integer> {
     Path folder = surroundings.directory().resolve(kit);
     List<String> kept = here ? List.of() : SampleKit.unpackInto(folder);
     walk(folder, new DemoRun(surroundings, kit, "reports/" + SampleKit.NAME));
-    surroundings
-        .out()
-        .print(TextWriter.write(DemoDocument.of(kit, kept, chapters), surroundings.columns(WIDTH)));
+    surroundings.out().print(surroundings.text(DemoDocument.of(kit, kept, chapters), WIDTH));
     return ExitStatus.OK;
   }
 

@@ -20,7 +20,6 @@ import lowfirst.sheet.SymbolsDocument;
 import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.sheet.pdf.Paper;
 import lowfirst.sheet.pdf.PdfWriter;
-import lowfirst.sheet.text.TextWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -97,7 +96,7 @@ final class LoadsCommand implements Callable<Integer> {
       surroundings.out().print(CsvWriter.write(LoadsTable.of(title, studies, sums)));
     } else {
       Document document = LoadsDocument.of(title, read.fingerprint().hexadecimal(), studies, sums);
-      surroundings.out().print(TextWriter.write(document, surroundings.columns(WIDTH)));
+      surroundings.out().print(surroundings.text(document, WIDTH));
       writePdf(document);
     }
     if (builds > 0) {
@@ -110,9 +109,7 @@ final class LoadsCommand implements Callable<Integer> {
   }
 
   private String written(Document document) {
-    return csv
-        ? CsvWriter.write(document)
-        : TextWriter.write(document, surroundings.columns(WIDTH));
+    return csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH);
   }
 
   private Map<String, BuildSpread> spreads(KitInputs inputs) {

@@ -10,7 +10,6 @@ import lowfirst.progress.Selection;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.ProgressDocument;
 import lowfirst.sheet.csv.CsvWriter;
-import lowfirst.sheet.text.TextWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -66,12 +65,7 @@ final class ProgressCommand implements Callable<Integer> {
             AssemblyOrder.of(read, batches.options()),
             store.recorded(surroundings, kit.directory(surroundings)));
     Document document = document(read, progress);
-    surroundings
-        .out()
-        .print(
-            csv
-                ? CsvWriter.write(document)
-                : TextWriter.write(document, surroundings.columns(WIDTH)));
+    surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH));
     return ExitStatus.OK;
   }
 

@@ -9,10 +9,7 @@ import lowfirst.sheet.text.TextWriter;
 import lowfirst.sorting.SortPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** How to sort the bag: part by part, with meter limits, shortages and look-alikes. */
 @Command(
@@ -38,13 +35,10 @@ import picocli.CommandLine.Spec;
       "  lowfirst sort my-kit --labels"
     })
 final class SortCommand implements Callable<Integer> {
-  private static final int NARROWEST = 40;
-
   private final Surroundings surroundings;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private KitArgument kit = new KitArgument();
+  @Mixin private WidthOption width = new WidthOption();
 
   @Option(names = "--csv", description = "as one table for machines")
   private boolean csv;
@@ -52,26 +46,18 @@ final class SortCommand implements Callable<Integer> {
   @Option(names = "--labels", description = "labels for the tray's compartments instead")
   private boolean labels;
 
-  @Option(
-      names = "--width",
-      paramLabel = "<columns>",
-      description = "how wide the text may be, default 100")
-  private int width = 100;
-
   SortCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
   }
 
   @Override
   public Integer call() {
-    if (width < NARROWEST) {
-      throw new ParameterException(spec.commandLine(), "--width: write 40 or more columns");
-    }
+    int columns = width.columns();
     KitReading reading = kit.read(surroundings);
     SortPlan plan = SortPlan.of(reading.kit());
     String title = reading.kit().settings().title();
     Document document = labels ? SortDocument.labels(plan, title) : SortDocument.of(plan, title);
-    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, width));
+    surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, columns));
     boolean sound = KitArgument.isSound(reading, surroundings);
     return sound && !plan.needsALook() ? ExitStatus.OK : ExitStatus.FINDINGS;
   }

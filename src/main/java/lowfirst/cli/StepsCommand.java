@@ -10,10 +10,7 @@ import lowfirst.sheet.csv.CsvWriter;
 import lowfirst.sheet.text.TextWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The assembly order, batch by batch, each step with the rule that put it there. */
 @Command(
@@ -36,23 +33,14 @@ import picocli.CommandLine.Spec;
       "  lowfirst steps --bom parts.csv --placements top.csv --csv > steps.csv"
     })
 final class StepsCommand implements Callable<Integer> {
-  private static final int NARROWEST = 40;
-
   private final Surroundings surroundings;
-
-  @Spec private CommandSpec spec;
 
   @Mixin private KitArgument kit = new KitArgument();
   @Mixin private BatchOptions batches = new BatchOptions();
+  @Mixin private WidthOption width = new WidthOption();
 
   @Option(names = "--csv", description = "as one table for machines, a row a step")
   private boolean csv;
-
-  @Option(
-      names = "--width",
-      paramLabel = "<columns>",
-      description = "how wide the text may be, default 100")
-  private int width = 100;
 
   StepsCommand(Surroundings surroundings) {
     this.surroundings = surroundings;
@@ -60,7 +48,7 @@ final class StepsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    checkUsage();
+    int columns = width.columns();
     AssemblyOptions options = batches.options();
     KitReading reading = kit.read(surroundings);
     AssemblyPlan plan = AssemblyOrder.of(reading.kit(), options);
@@ -68,17 +56,10 @@ final class StepsCommand implements Callable<Integer> {
       surroundings.out().print(CsvWriter.write(StepsDocument.table(reading.kit(), plan)));
     } else {
       TextWriter.write(
-          StepsDocument.of(reading.kit(), plan, options), width, surroundings.out()::print);
+          StepsDocument.of(reading.kit(), plan, options), columns, surroundings.out()::print);
     }
     boolean sound = KitArgument.isSound(reading, surroundings);
     boolean planned = plan.problems().isEmpty() && !plan.batches().isEmpty();
     return sound && planned ? ExitStatus.OK : ExitStatus.FINDINGS;
-  }
-
-  private void checkUsage() {
-    if (width < NARROWEST) {
-      throw new ParameterException(
-          spec.commandLine(), "--width: write " + NARROWEST + " or more columns");
-    }
   }
 }

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
+import lowfirst.sheet.Document;
+import lowfirst.sheet.text.TextWriter;
 
 /**
  * Everything a command touches outside itself, so that a test can run it in-process.
@@ -37,11 +39,16 @@ public record Surroundings(
 
   private static final int PLAIN_TERMINAL = 80;
 
+  /** A document as text, as wide as its reader has room for. */
+  String text(Document document, int liked) {
+    return TextWriter.write(document, columns(liked));
+  }
+
   /**
    * How many columns of text fit: for a file what the text likes best, for a person no more than
    * the terminal shows, as {@code COLUMNS} says, else 80.
    */
-  int columns(int liked) {
+  private int columns(int liked) {
     if (terminal == Terminal.FILE) {
       return liked;
     }

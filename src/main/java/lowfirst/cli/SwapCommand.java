@@ -111,12 +111,7 @@ final class SwapCommand implements Callable<Integer> {
     List<SwapFinding> findings =
         targets.stream().map(target -> finding(reading.kit(), target)).toList();
     Document document = csv ? SwapDocument.table(findings) : SwapDocument.of(findings);
-    surroundings
-        .out()
-        .print(
-            csv
-                ? CsvWriter.write(document)
-                : TextWriter.write(document, surroundings.columns(WIDTH)));
+    surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH));
     if (acceptance != null) {
       acceptance.accept(kit.directory(surroundings), reading.kit(), findings, surroundings);
     }

@@ -23,7 +23,6 @@ import lowfirst.progress.Selection;
 import lowfirst.progress.Spot;
 import lowfirst.progress.State;
 import lowfirst.sheet.ProgressDocument;
-import lowfirst.sheet.text.TextWriter;
 import lowfirst.sorting.Meter;
 import lowfirst.sorting.MeterLimits;
 import lowfirst.store.EventStore;
@@ -143,13 +142,13 @@ final class TickCommand implements Callable<Integer> {
       surroundings
           .out()
           .print(
-              TextWriter.write(
+              surroundings.text(
                   ProgressDocument.answer(
                       undo ? "Undone" : "Recorded",
                       undo ? told : recorded,
                       reading(reading.kit(), plan, spots),
                       after),
-                  surroundings.columns(WIDTH)));
+                  WIDTH));
       return ExitStatus.OK;
     }
   }
