@@ -23,23 +23,6 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a BOM as items. */
 final class BomReader {
-  /** A heading over parts that are not fitted. */
-  private static final Pattern LEFT_OUT =
-      Pattern.compile(
-          "(?iU)\\W*((parts?|components?|items|teile|bauteile)\\W+)?(dn[fpi]|do not (fit|populate|place|mount)"
-              + "|not (fitted|populated|mounted|placed)|unpopulated|no(t)? fit|nicht best(ü|ue)ckt"
-              + "|non mont(é|e)s?)(\\W+(parts?|components?|items|teile|bauteile))?\\W*");
-
-  /** What looks like a designator among words. */
-  static final Pattern LOST =
-      Pattern.compile(
-          "(?<![\\p{L}\\p{N}(.-])(R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\d{1,3}(?![\\p{L}\\p{N}.-])");
-
-  /** A range, or letters and a number, before words. */
-  private static final Pattern LOST_RANGE =
-      Pattern.compile(
-          "(?:R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
-
   private static final Pattern SIGNS = Pattern.compile("[/&+]");
 
   private static final Pattern COUNT =
@@ -51,11 +34,10 @@ final class BomReader {
   private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}[.,]000(?!\\d)");
 
   private final PartTypeReader partTypes;
-  private final FittingWords words = new FittingWords();
-  private final Map<String, Boolean> leftOut = new HashMap<>();
   private final Table table;
   private final List<Item> items = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final LineFitting fitting;
 
   /** What the placement list calls parts by words, or by words behind a designator. */
   private final Map<String, Designator> placedWords = new HashMap<>();
@@ -82,6 +64,7 @@ final class BomReader {
     this.placedWithSigns =
         odd.stream().filter(text -> SIGNS.matcher(text).find()).collect(Collectors.toSet());
     this.partTypes = new PartTypeReader(table.rows(), placements);
+    this.fitting = new LineFitting(table, problems);
   }
 
   /** Items and what is wrong with single cells. */
@@ -94,7 +77,7 @@ final class BomReader {
   static Items in(Table table, List<Placement> placements) {
     var reader = new BomReader(table, placements);
     reader.readRows(placements);
-    table.headings().forEach(reader::sayLeftOut);
+    reader.fitting.sayHeadings();
     reader.sayNameless();
     if (reader.partTypes.borrows()) {
       reader.problems.add(
@@ -120,24 +103,6 @@ final class BomReader {
                   "from here on no row names parts on the board, such as R1, so nobody knows where"
                       + " they go",
                   "export the BOM with its designators, or write them in"));
-    }
-  }
-
-  /** Whether a heading says just that, and does not only speak of it. */
-  private static boolean headsLeftOut(String heading) {
-    return !heading.isEmpty() && heading.length() < 60 && LEFT_OUT.matcher(heading).matches();
-  }
-
-  private void sayLeftOut(int line, String heading) {
-    boolean any =
-        !table.rows().isEmpty() && table.rows().get(table.rows().size() - 1).line() > line;
-    if (any && headsLeftOut(heading)) {
-      problems.add(
-          new Problem(
-              Kind.COLUMN_GUESSED,
-              Place.ofLine(table.file(), line),
-              "the rows below \"" + heading + "\" were taken as not fitted",
-              "if that is wrong, delete this line, or write yes into a column \"fitted\""));
     }
   }
 
@@ -222,14 +187,11 @@ final class BomReader {
             type,
             description(row, list),
             height(row),
-            fitting(row, list, quantity, type),
+            fitting.of(row, list, quantity, type),
             row.place(Column.DESIGNATORS));
     items.add(item);
-    if (item.isFitted() && !FittedSigns.isYes(row.text(Column.FITTED))) {
-      words
-          .leaveOpen(row)
-          .or(() -> words.leaveOpen(row, list.otherText()))
-          .ifPresent(problems::add);
+    if (item.isFitted()) {
+      fitting.sayLeftOpen(row, list);
     }
     if (named > 0 && item.quantity() != named && item.isFitted()) {
       problems.add(disagrees(row, item.quantity(), named));
@@ -265,7 +227,7 @@ final class BomReader {
               remark,
               "if that is wrong, part the designators with commas"));
     }
-    String lost = lost(list.otherText());
+    String lost = LostNames.first(list.otherText());
     if (!lost.isEmpty()) {
       problems.add(
           row.problem(
@@ -285,13 +247,6 @@ final class BomReader {
               "there are commas but no designators",
               "name the parts of this line on the board, or delete the line"));
     }
-  }
-
-  /** A designator, or a range of them, among words; empty without one. */
-  private static String lost(String words) {
-    Matcher one = LOST.matcher(words);
-    Matcher range = LOST_RANGE.matcher(words);
-    return one.find() ? one.group() : range.lookingAt() ? range.group() : "";
   }
 
   private static String description(TableRow row, DesignatorList list) {
@@ -346,63 +301,5 @@ final class BomReader {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(millimetres);
-  }
-
-  private Item.Fitting fitting(
-      TableRow row, DesignatorList list, OptionalInt quantity, PartType type) {
-    boolean inSection = headsLeftOut(table.headingAt(row.line()));
-    if ((inSection && row.text(Column.FITTED).isEmpty())
-        || isLeftOut(row)
-        || (quantity.isPresent() && quantity.getAsInt() == 0)) {
-      return Item.Fitting.NOT_FITTED;
-    }
-    if (saysLeftOut(type.text())
-        || saysLeftOut(row.text(Column.DESCRIPTION))
-        || saysLeftOut(list.otherText())
-        || saysLeftOut(row.text(Column.PART_TYPE))
-        || saysLeftOut(row.text(Column.PACKAGE))) {
-      if (FittedSigns.isYes(row.text(Column.FITTED))) {
-        problems.add(saysBoth(row, type));
-      }
-      return Item.Fitting.NOT_FITTED;
-    }
-    boolean optional = words.areOptional(row) || FittedSigns.isYes(row.text(Column.OPTIONAL));
-    if (!optional && words.leaveOut(row, type.kind())) {
-      return Item.Fitting.NOT_FITTED;
-    }
-    return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
-  }
-
-  private static Problem saysBoth(TableRow row, PartType type) {
-    return row.problem(
-        Kind.OPTIONAL_PART,
-        Column.FITTED,
-        "this says that the part is fitted, but other words of the row (\""
-            + type.text()
-            + "\") say that it is not; it was left out",
-        "correct whichever is wrong");
-  }
-
-  /** Lines say the same again and again. */
-  private boolean saysLeftOut(String text) {
-    return !text.isEmpty() && leftOut.computeIfAbsent(text, FittedSigns::leaveOut);
-  }
-
-  /** Whether a column for it says that the line is not fitted. */
-  private boolean isLeftOut(TableRow row) {
-    String fitted = row.text(Column.FITTED);
-    if (FittedSigns.sayLeftOut(fitted, row.text(Column.NOT_FITTED))) {
-      return true;
-    }
-    if (fitted.isEmpty() || FittedSigns.isYes(fitted) || FittedSigns.isOptional(fitted)) {
-      return false;
-    }
-    problems.add(
-        row.problem(
-            Kind.CELL_UNREADABLE,
-            Column.FITTED,
-            "\"" + row.text(Column.FITTED) + "\" does not say whether the part is fitted",
-            "write yes, no or optional; here it was taken as fitted"));
-    return false;
   }
 }

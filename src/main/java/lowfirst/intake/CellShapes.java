@@ -79,7 +79,7 @@ final class CellShapes {
   static boolean mayName(String text) {
     DesignatorList list = DesignatorList.parse(text);
     if (list.designators().isEmpty() || !list.otherText().isEmpty()) {
-      return BomReader.LOST.matcher(text).find();
+      return LostNames.areIn(text);
     }
     String first = list.designators().get(0).text();
     long digits = first.chars().filter(Character::isDigit).count();

@@ -345,7 +345,7 @@ final class DesignatorReader {
           .matcher(text)
           .results()
           .map(remark -> remark.group(1).strip())
-          .filter(remark -> BomReader.LOST.matcher(remark).find())
+          .filter(LostNames::areIn)
           .forEach(others::add);
     } else {
       others.add(text);

@@ -66,7 +66,7 @@ final class NoHeader {
   private static Optional<Problem> namesNowhere(String file, List<Row> rows) {
     for (Row row : rows) {
       for (int cell = 0; cell < row.size(); cell++) {
-        if (BomReader.LOST.matcher(row.cell(cell)).find()) {
+        if (LostNames.areIn(row.cell(cell))) {
           return Optional.of(
               new Problem(
                   Kind.HEADER_NOT_FOUND,

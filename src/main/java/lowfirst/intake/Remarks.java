@@ -123,7 +123,7 @@ final class Remarks {
     boolean speaks =
         kind == TableKind.BOM
             && (FittedSigns.leaveOut(words) || FittingWords.leaveOut(words))
-            && BomReader.LOST.matcher(words).find();
+            && LostNames.areIn(words);
     return speaks
         ? Optional.of(
             new Problem(

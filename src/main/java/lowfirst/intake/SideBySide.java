@@ -99,7 +99,7 @@ final class SideBySide {
       String text = row.cell(cell);
       if (!text.isEmpty()) {
         filled++;
-        boolean part = BomReader.LOST.matcher(text).matches() && !row.cell(cell + 1).isEmpty();
+        boolean part = LostNames.isOne(text) && !row.cell(cell + 1).isEmpty();
         others += part && names.add(text) ? 1 : 0;
       }
     }

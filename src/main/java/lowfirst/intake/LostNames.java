@@ -1,0 +1,36 @@
+package lowfirst.intake;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Designators among words, where they may be parts that nobody reads. */
+final class LostNames {
+  private static final String LETTERS = "(?:R|C|L|D|Q|U|IC|T|J|K|F|SW|LED|CN|RN|VR|TR)";
+
+  /** What looks like a designator among words. */
+  private static final Pattern ONE =
+      Pattern.compile("(?<![\\p{L}\\p{N}(.-])" + LETTERS + "\\d{1,3}(?![\\p{L}\\p{N}.-])");
+
+  /** A range, or letters and a number, before words. */
+  private static final Pattern RANGE =
+      Pattern.compile(LETTERS + "\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
+
+  private LostNames() {}
+
+  /** Whether one stands among words. */
+  static boolean areIn(String text) {
+    return ONE.matcher(text).find();
+  }
+
+  /** Whether a text is one. */
+  static boolean isOne(String text) {
+    return ONE.matcher(text).matches();
+  }
+
+  /** The first of them, or the range that words begin with; empty without one. */
+  static String first(String words) {
+    Matcher one = ONE.matcher(words);
+    Matcher range = RANGE.matcher(words);
+    return one.find() ? one.group() : range.lookingAt() ? range.group() : "";
+  }
+}
