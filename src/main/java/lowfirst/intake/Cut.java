@@ -138,13 +138,8 @@ record Cut(
 
   /** The share of rows that have the usual number of cells; 0 when that is one. */
   double evenness() {
-    var counts = new ArrayList<Integer>();
-    rows.forEach(row -> counts.add(row.size()));
-    counts.sort(null);
-    if (counts.isEmpty() || counts.get(counts.size() / 2) < 2) {
-      return 0;
-    }
-    int usual = counts.get(counts.size() / 2);
-    return (double) counts.stream().filter(count -> count == usual).count() / counts.size();
+    int usual = width();
+    long alike = rows.stream().filter(row -> row.size() == usual).count();
+    return usual < 2 ? 0 : (double) alike / rows.size();
   }
 }

@@ -120,6 +120,19 @@ record EmptyCells(Row row, int first, int last) {
         "write a dash into an empty cell");
   }
 
+  /** Where nothing tells which cells a row lacks. */
+  static Problem untold(String file, Row row, int width) {
+    return new Problem(
+        Kind.ROW_LENGTH,
+        Place.ofLine(file, row.line()),
+        "the row has "
+            + row.size()
+            + " cells where "
+            + width
+            + " are usual: one may be empty, and which can't be told",
+        "write a dash into an empty cell");
+  }
+
   private static String named(Header header, int cell) {
     return header.name(cell).isEmpty() ? "cell " + (cell + 1) : "\"" + header.name(cell) + "\"";
   }

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
 
 /** Rows below the header that are about the columns themselves: more of it, or it again. */
 final class HeaderRow {
@@ -62,6 +65,27 @@ final class HeaderRow {
       surely |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0) && !m.isWeak());
     }
     return filled > 1 && (sure == filled ? names : surely && sure > 1);
+  }
+
+  /**
+   * Another header that lacks columns.
+   *
+   * @param place where it stands
+   * @param first the table's own header
+   */
+  static Problem lacking(TableKind kind, Header again, Place place, Row first) {
+    List<String> missing =
+        kind.required().stream()
+            .filter(column -> again.cellOf(column) < 0)
+            .map(Column::words)
+            .toList();
+    return new Problem(
+        Kind.COLUMN_MISSING,
+        place,
+        "another header stands here, without "
+            + String.join(" and ", missing)
+            + "; the rows below it were not read",
+        "name those columns as in line " + first.line());
   }
 
   /** A word where a BOM's quantity belongs, and no number or designator anywhere: pieces, each. */

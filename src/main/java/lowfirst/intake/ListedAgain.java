@@ -3,6 +3,9 @@ package lowfirst.intake;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
 
 /**
  * The same parts listed again below a second header, as some exports do: one by one, then like ones
@@ -17,6 +20,14 @@ record ListedAgain(int line, int rows) {
   boolean isIn(List<TableRow> all) {
     Map<String, String> above = values(all.subList(0, rows));
     return !above.isEmpty() && above.equals(values(all.subList(rows, all.size())));
+  }
+
+  Problem said(String file) {
+    return new Problem(
+        Kind.ROW_IGNORED,
+        Place.ofLine(file, line),
+        "from here on the same parts are listed again, they were not read twice",
+        "nothing, unless the board has them twice");
   }
 
   private static Map<String, String> values(List<TableRow> rows) {

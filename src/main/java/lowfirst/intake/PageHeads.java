@@ -36,12 +36,8 @@ final class PageHeads {
   }
 
   private static String start(Row row) {
-    for (int cell = 0; cell < row.size(); cell++) {
-      if (!row.cell(cell).isEmpty()) {
-        return row.cell(cell).substring(0, 1);
-      }
-    }
-    return "";
+    int cell = row.firstFilled();
+    return cell < 0 ? "" : row.cell(cell).substring(0, 1);
   }
 
   /** Its letters alone: pages and dates differ. */

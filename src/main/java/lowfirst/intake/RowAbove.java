@@ -1,6 +1,9 @@
 package lowfirst.intake;
 
 import java.util.List;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
 
 /** A row above the header that is a part all the same. */
 final class RowAbove {
@@ -16,6 +19,16 @@ final class RowAbove {
             .filter(row -> isPart(kind, header, row) || isNamed(kind, header, row))
             .toList()
         : List.of();
+  }
+
+  static Problem said(String file, List<Row> parts) {
+    return new Problem(
+        Kind.COLUMN_GUESSED,
+        Place.ofLine(file, parts.get(0).line()),
+        "rows from here on stand above the header; those with a designator ("
+            + parts.size()
+            + ") were read, too",
+        "if they are no parts, delete them, else put the header above them");
   }
 
   private static boolean isNamed(TableKind kind, Header header, Row row) {

@@ -23,7 +23,8 @@ final class TableReader {
   private final List<TableRow> rows;
   private final NavigableMap<Integer, String> headings = new TreeMap<>();
   private Optional<String> unitBelow = Optional.empty();
-  private Optional<Place> value = Optional.empty();
+  private final ValueHeading value;
+  private Header header;
   private Set<Integer> merged = Set.of();
   private boolean isInOtherTable;
   private Optional<String> otherUnit = Optional.empty();
@@ -35,6 +36,8 @@ final class TableReader {
     this.cut = MoreDesignators.joined(kind, file, found);
     this.rows = new ArrayList<>(cut.rows().size());
     this.width = width(found);
+    this.header = cut.header();
+    this.value = new ValueHeading(file);
   }
 
   /** The table that {@code bytes} hold; never throws. */
@@ -73,60 +76,84 @@ final class TableReader {
   }
 
   private void readRows(ColumnMap map) {
-    if (!cut.header().isComplete(kind)) {
+    if (!header.isComplete(kind)) {
       problems.add(NoHeader.in(kind, file, cut));
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
-    Header header = cut.header();
     List<Row> all = cut.rows();
-    PageHeads pages = PageHeads.in(all.subList(0, Math.max(0, header.index())));
-    above(header, all.subList(0, Math.max(0, header.index())));
-    merged = MergedValues.lines(kind, header, all.subList(header.index() + 1, all.size()));
-    for (int i = header.index() + 1; i < all.size(); i++) {
-      Row row = unnumbered(header, all.get(i));
-      boolean comments = Comments.are(row);
-      if (comments && !(kind.isExported() && Comments.mayBePart(row))) {
-        unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
-        continue;
-      }
-      if (comments || row.cell(0).startsWith("//")) {
-        problems.add(ignored(row, "this was taken for a comment, it was not read as a row"));
-        continue;
-      }
-      if (pages.have(row)) {
-        problems.add(ignored(row, "this stands above the header, too, it was not read as a row"));
-        continue;
-      }
-      Optional<Header> again = headerAgain(header, map, all, i);
-      if (again.isPresent()) {
-        header = again.get();
-        second = second.or(() -> Optional.of(new ListedAgain(row.line(), rows.size())));
-        value = Optional.empty();
-        isInOtherTable = !header.isComplete(kind);
-      } else if (isInOtherTable || headsOtherTable(all, i)) {
-        isInOtherTable = true;
-      } else if (kind != TableKind.BOM
-          || !headsValues(header, row, all.subList(i + 1, all.size()))) {
-        Optional<Problem> remark = unitRow(header, row);
-        if (remark.isEmpty()) {
-          remark = Remarks.in(kind, file, header, rows, row);
-        }
-        if (remark.isPresent()) {
-          problems.add(remark.get());
-          Remarks.leavingOut(kind, file, row).ifPresent(problems::add);
-          headSection(row);
-          value = Optional.empty();
-        } else {
-          addRow(header, row);
-        }
+    int first = header.index() + 1;
+    List<Row> before = all.subList(0, Math.max(0, header.index()));
+    PageHeads pages = PageHeads.in(before);
+    above(before);
+    merged = MergedValues.lines(kind, header, all.subList(first, all.size()));
+    for (int i = first; i < all.size(); i++) {
+      Row row = unnumbered(all.get(i));
+      if (!isPassedOver(row, pages)) {
+        readRow(row, all, i, map);
       }
     }
-    second.filter(found -> kind == TableKind.BOM && found.isIn(rows)).ifPresent(this::leaveOut);
+    second
+        .filter(again -> kind == TableKind.BOM && again.isIn(rows))
+        .ifPresent(
+            again -> {
+              rows.subList(again.rows(), rows.size()).clear();
+              problems.add(again.said(file));
+            });
+  }
+
+  /** Comments, and what stands on every page. */
+  private boolean isPassedOver(Row row, PageHeads pages) {
+    boolean comment = Comments.are(row);
+    if (comment && !(kind.isExported() && Comments.mayBePart(row))) {
+      unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
+      return true;
+    }
+    if (comment || row.cell(0).startsWith("//")) {
+      problems.add(ignored(row, "this was taken for a comment, it was not read as a row"));
+      return true;
+    }
+    if (pages.have(row)) {
+      problems.add(ignored(row, "this stands above the header, too, it was not read as a row"));
+      return true;
+    }
+    return false;
+  }
+
+  private void readRow(Row row, List<Row> all, int index, ColumnMap map) {
+    Optional<Header> again = headerAgain(map, all, index);
+    if (again.isPresent()) {
+      header = again.get();
+      second = second.or(() -> Optional.of(new ListedAgain(row.line(), rows.size())));
+      value.end();
+      isInOtherTable = !header.isComplete(kind);
+      return;
+    }
+    isInOtherTable = isInOtherTable || headsOtherTable(all, index);
+    if (isInOtherTable) {
+      return;
+    }
+    Optional<Problem> heading =
+        kind == TableKind.BOM
+            ? value.take(header, row, all.subList(index + 1, all.size()))
+            : Optional.empty();
+    if (heading.isPresent()) {
+      problems.add(heading.get());
+      return;
+    }
+    Optional<Problem> remark = unitRow(row).or(() -> Remarks.in(kind, file, header, rows, row));
+    if (remark.isPresent()) {
+      problems.add(remark.get());
+      Remarks.leavingOut(kind, file, row).ifPresent(problems::add);
+      headSection(row);
+      value.end();
+    } else {
+      addRow(row);
+    }
   }
 
   /** A heading over parts that are left out, without the number that every row begins with. */
-  private Row unnumbered(Header header, Row row) {
+  private Row unnumbered(Row row) {
     if (kind != TableKind.BOM || row.fillsMoreThan(2) || row.filled() < 2) {
       return row;
     }
@@ -142,55 +169,13 @@ final class TableReader {
         : row;
   }
 
-  private void leaveOut(ListedAgain again) {
-    rows.subList(again.rows(), rows.size()).clear();
-    problems.add(
-        new Problem(
-            Kind.ROW_IGNORED,
-            Place.ofLine(file, again.line()),
-            "from here on the same parts are listed again, they were not read twice",
-            "nothing, unless the board has them twice"));
-  }
-
   /** Where somebody sorted all rows, the header stands among them: those above are read, too. */
-  private void above(Header header, List<Row> before) {
+  private void above(List<Row> before) {
     List<Row> parts = RowAbove.parts(kind, header, before);
-    parts.forEach(row -> addRow(header, row));
+    parts.forEach(this::addRow);
     if (!parts.isEmpty()) {
-      problems.add(
-          new Problem(
-              Kind.COLUMN_GUESSED,
-              Place.ofLine(file, parts.get(0).line()),
-              "rows from here on stand above the header; those with a designator ("
-                  + parts.size()
-                  + ") were read, too",
-              "if they are no parts, delete them, else put the header above them"));
+      problems.add(RowAbove.said(file, parts));
     }
-  }
-
-  /** Whether a row of a BOM is the value of the rows below it, or ends such rows. */
-  private boolean headsValues(Header header, Row row, List<Row> after) {
-    Optional<Place> heading =
-        !after.isEmpty()
-            ? ValueHeading.in(file, header, row, after.get(0))
-                .filter(
-                    found ->
-                        value.isPresent() || !ValueHeading.namesPart(header, row, after.get(0)))
-            : Optional.empty();
-    // Where values head rows, another word alone ends the rows of a value.
-    boolean ends =
-        heading.isEmpty()
-            && value.isPresent()
-            && row.filled() == 1
-            && row.cells().stream().noneMatch(CellShapes::isDesignators);
-    value = ends ? Optional.empty() : heading.or(() -> value);
-    heading.map(ValueHeading::said).ifPresent(problems::add);
-    if (ends) {
-      problems.add(
-          ignored(
-              row, "this row is one word between the rows of values, it was not read as a row"));
-    }
-    return heading.isPresent() || ends;
   }
 
   private Problem ignored(Row row, String why) {
@@ -198,9 +183,8 @@ final class TableReader {
         Kind.ROW_IGNORED, Place.ofLine(file, row.line()), why, "nothing, unless it is a row");
   }
 
-  private TableRow below(Header header, Row row) {
-    boolean isHeaded = value.isPresent() && ValueHeading.lacksValue(header, row);
-    return new TableRow(file, header, row, isHeaded ? value : Optional.empty());
+  private void add(Row row) {
+    rows.add(new TableRow(file, header, row, value.over(header, row)));
   }
 
   /** A remark of one cell heads the rows below it, or states the unit after them. */
@@ -212,7 +196,7 @@ final class TableReader {
   }
 
   /** The rows right below the header may carry it on, or name the units of the columns. */
-  private Optional<Problem> unitRow(Header header, Row row) {
+  private Optional<Problem> unitRow(Row row) {
     if (!rows.isEmpty() || header.index() < 0) {
       return Optional.empty();
     }
@@ -229,54 +213,51 @@ final class TableReader {
             ignored(row, "this row names the units (" + named + "), it was not read as a part"));
   }
 
-  private void addRow(Header header, Row written) {
-    Row row =
-        otherUnit.isPresent() ? HeaderRow.withUnit(header, written, otherUnit.get()) : written;
-    int width = header.index() < 0 ? this.width : header.names().size();
+  private void addRow(Row written) {
+    Row row = otherUnit.map(unit -> HeaderRow.withUnit(header, written, unit)).orElse(written);
+    int usual = header.index() < 0 ? width : header.names().size();
     boolean tooLong =
-        row.size() > width
-            && row.cells().subList(width, row.size()).stream().anyMatch(t -> !t.isEmpty());
+        row.size() > usual
+            && row.cells().subList(usual, row.size()).stream().anyMatch(text -> !text.isEmpty());
     Optional<JoinedCells> joined =
-        tooLong ? JoinedCells.in(kind, header, row, width) : Optional.empty();
+        tooLong ? JoinedCells.in(kind, header, row, usual) : Optional.empty();
     if (joined.isPresent()) {
-      rows.add(below(header, joined.get().row()));
+      add(joined.get().row());
       problems.add(joined.get().said(file));
-      return;
+    } else if (!continues(row)) {
+      if (tooLong) {
+        addLong(row, usual);
+      } else if (isShort(row, usual)) {
+        addShort(row, usual);
+      } else {
+        add(row);
+      }
     }
-    if (continues(header, row)) {
-      return;
-    }
-    if (tooLong && cut.separator() == Separator.BLANKS && isProse(header, row)) {
+  }
+
+  private void addLong(Row row, int usual) {
+    if (cut.separator() == Separator.BLANKS && isProse(row)) {
       problems.add(ignored(row, "this looks like a remark, it was not read as a row"));
       return;
     }
-    Optional<EmptyCells> empty =
-        isShort(row, width) ? EmptyCells.in(kind, header, row, width) : Optional.empty();
-    rows.add(below(header, empty.map(EmptyCells::row).orElse(row)));
-    if (tooLong) {
-      problems.add(
-          new Problem(
-              Kind.ROW_LENGTH,
-              Place.ofCell(file, row.line(), width + 1, "", row.cell(width)),
-              "the row has " + row.size() + " cells where " + width + " are usual",
-              CellShapes.isDesignators(row.cell(width))
-                  ? "give each part a row of its own; put quotes around a cell that holds a"
-                      + " separator"
-                  : "put quotes around a cell that holds a separator"));
-    } else if (empty.isPresent()) {
-      problems.add(empty.get().said(file, row, header, width));
-    } else if (isShort(row, width)) {
-      problems.add(
-          new Problem(
-              Kind.ROW_LENGTH,
-              Place.ofLine(file, row.line()),
-              "the row has "
-                  + row.size()
-                  + " cells where "
-                  + width
-                  + " are usual: one may be empty, and which can't be told",
-              "write a dash into an empty cell"));
-    }
+    add(row);
+    problems.add(
+        new Problem(
+            Kind.ROW_LENGTH,
+            Place.ofCell(file, row.line(), usual + 1, "", row.cell(usual)),
+            "the row has " + row.size() + " cells where " + usual + " are usual",
+            CellShapes.isDesignators(row.cell(usual))
+                ? "give each part a row of its own; put quotes around a cell that holds a separator"
+                : "put quotes around a cell that holds a separator"));
+  }
+
+  private void addShort(Row row, int usual) {
+    Optional<EmptyCells> empty = EmptyCells.in(kind, header, row, usual);
+    add(empty.map(EmptyCells::row).orElse(row));
+    problems.add(
+        empty
+            .map(cells -> cells.said(file, row, header, usual))
+            .orElseGet(() -> EmptyCells.untold(file, row, usual)));
   }
 
   /** Without commas or tabs, nothing tells which cell an uneven row lacks. */
@@ -286,13 +267,13 @@ final class TableReader {
   }
 
   /** Many words, of which the one that should name a part has no digit. */
-  private boolean isProse(Header header, Row row) {
+  private boolean isProse(Row row) {
     String name = row.cell(header.cellOf(kind.required().get(0)));
     return row.size() > width + 2 && name.chars().noneMatch(Character::isDigit);
   }
 
   /** Adds a row that only carries on the line above to it. */
-  private boolean continues(Header header, Row row) {
+  private boolean continues(Row row) {
     if (kind != TableKind.BOM || rows.isEmpty()) {
       return false;
     }
@@ -301,28 +282,22 @@ final class TableReader {
     if (!isMerged && !RunOnRow.isMissing(header, above, row)) {
       return false;
     }
-    rows.set(rows.size() - 1, below(header, RunOnRow.joined(header, above, row)));
+    rows.remove(rows.size() - 1);
+    add(RunOnRow.joined(header, above, row));
     problems.add(RunOnRow.said(file, header, row, isMerged));
     return true;
   }
 
-  /** How many cells a row has: as many as the header, else as the middle one of all. */
+  /** How many cells a row has: as many as the header, else as is usual. */
   private static int width(Cut cut) {
     if (cut.separator() == Separator.LINES) {
       return PartLines.CELLS;
     }
-    return cut.header().index() >= 0
-        ? cut.header().names().size()
-        : cut.rows().stream()
-            .map(Row::size)
-            .sorted()
-            .skip(cut.rows().size() / 2)
-            .findFirst()
-            .orElse(0);
+    return cut.header().index() >= 0 ? cut.header().names().size() : cut.width();
   }
 
   /** A header that stands again among the data, as where exports were joined. */
-  private Optional<Header> headerAgain(Header header, ColumnMap map, List<Row> all, int index) {
+  private Optional<Header> headerAgain(ColumnMap map, List<Row> all, int index) {
     Row row = all.get(index);
     if (!HeaderRow.isAgain(kind, header, row)) {
       return Optional.empty();
@@ -332,24 +307,10 @@ final class TableReader {
     problems.add(
         again.isComplete(kind)
             ? ignored(row, "the header stands here again, it was not read as a row")
-            : headsNothingRead(row, again));
+            : HeaderRow.lacking(
+                kind, again, Place.ofLine(file, row.line()), all.get(cut.header().index())));
     otherUnit = HeaderRow.otherUnit(cut.header(), again);
     return Optional.of(again);
-  }
-
-  private Problem headsNothingRead(Row row, Header again) {
-    List<String> missing =
-        kind.required().stream()
-            .filter(column -> again.cellOf(column) < 0)
-            .map(Column::words)
-            .toList();
-    return new Problem(
-        Kind.COLUMN_MISSING,
-        Place.ofLine(file, row.line()),
-        "another header stands here, without "
-            + String.join(" and ", missing)
-            + "; the rows below it were not read",
-        "name those columns as in line " + cut.rows().get(cut.header().index()).line());
   }
 
   /** In notes, after a blank line: words with a rule below them, about something else. */

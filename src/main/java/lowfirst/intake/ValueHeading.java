@@ -18,17 +18,56 @@ final class ValueHeading {
   /** Any of these says what a part is. */
   static final List<Column> TELLING = List.of(Column.VALUE, Column.PART_TYPE, Column.DESCRIPTION);
 
-  private ValueHeading() {}
+  private final String file;
 
-  /** Where the value stands, if {@code row} is such a heading of a BOM. */
-  static Optional<Place> in(String file, Header header, Row row, Row below) {
-    if (row.filled() != 1 || !lacksValue(header, below)) {
+  /** Where the value stands that the next rows have. */
+  private Optional<Place> value = Optional.empty();
+
+  /** None yet in the BOM of this name. */
+  ValueHeading(String file) {
+    this.file = file;
+  }
+
+  /** What to say of a row that is the value of those below it, or ends the rows of a value. */
+  Optional<Problem> take(Header header, Row row, List<Row> below) {
+    Optional<Place> heading =
+        below.isEmpty() ? Optional.empty() : heading(header, row, below.get(0));
+    if (heading.isPresent()) {
+      value = heading;
+      return heading.map(ValueHeading::said);
+    }
+    // Where values head rows, another word alone ends the rows of a value.
+    if (value.isPresent()
+        && row.filled() == 1
+        && row.cells().stream().noneMatch(CellShapes::isDesignators)) {
+      end();
+      return Optional.of(
+          new Problem(
+              Kind.ROW_IGNORED,
+              Place.ofLine(file, row.line()),
+              "this row is one word between the rows of values, it was not read as a row",
+              "nothing, unless it is a row"));
+    }
+    return Optional.empty();
+  }
+
+  /** From here on rows have no such value. */
+  void end() {
+    value = Optional.empty();
+  }
+
+  /** The value of a row that has none of its own. */
+  Optional<Place> over(Header header, Row row) {
+    return value.isPresent() && lacksValue(header, row) ? value : Optional.empty();
+  }
+
+  private Optional<Place> heading(Header header, Row row, Row below) {
+    if (row.filled() != 1
+        || !lacksValue(header, below)
+        || (value.isEmpty() && namesPart(header, row, below))) {
       return Optional.empty();
     }
-    int cell = 0;
-    while (row.cell(cell).isEmpty()) {
-      cell++;
-    }
+    int cell = row.firstFilled();
     String text = row.cell(cell);
     return isValue(text, below.cell(header.cellOf(Column.DESIGNATORS)))
         ? Optional.of(Place.ofCell(file, row.line(), cell + 1, header.name(cell), text))
@@ -36,7 +75,7 @@ final class ValueHeading {
   }
 
   /** Whether a lone R2 above R3 is rather a part than 0.2 Ω: as long as no value heads rows. */
-  static boolean namesPart(Header header, Row row, Row below) {
+  private static boolean namesPart(Header header, Row row, Row below) {
     int cell = header.cellOf(Column.DESIGNATORS);
     return CellShapes.isDesignators(row.cell(cell))
         && letters(row.cell(cell)).equals(letters(below.cell(cell)));
@@ -54,7 +93,7 @@ final class ValueHeading {
         && TELLING.stream().allMatch(column -> row.cell(header.cellOf(column)).isEmpty());
   }
 
-  static Problem said(Place heading) {
+  private static Problem said(Place heading) {
     return new Problem(
         Kind.COLUMN_GUESSED,
         heading,
