@@ -280,8 +280,9 @@ public final class ChannelInputs {
     return high(Term.AMBIENT);
   }
 
+  /** Whether it drives its current on when switched off: by its kind, or since it says so. */
   boolean isInductive() {
-    return loadKind.isInductive();
+    return loadKind.isInductive() || knows(Term.INDUCTANCE);
   }
 
   boolean pullDownAtGate() {

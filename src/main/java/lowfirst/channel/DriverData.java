@@ -51,7 +51,7 @@ final class DriverData {
   /** What it drives when on: stated, or its supply less what the stage keeps. */
   private static Datum level(Driver driver, Optional<Datum> supply, ChannelInputs in) {
     if (driver.highLevelMin().isPresent()) {
-      return Datum.of(Term.DRIVE_LEVEL, driver.highLevelMin().get());
+      return withinSupply(Datum.of(Term.DRIVE_LEVEL, driver.highLevelMin().get()), supply);
     }
     DriverStage stage = DriverStage.of(driver);
     boolean pulledUp = stage == DriverStage.OPEN_COLLECTOR || stage == DriverStage.OPTOCOUPLER;
@@ -66,6 +66,20 @@ final class DriverData {
         rail.nominal() - kept,
         rail.high() - kept,
         rail.source());
+  }
+
+  /** No output rises above its supply, whatever its row says. */
+  private static Datum withinSupply(Datum stated, Optional<Datum> supply) {
+    return supply
+        .filter(rail -> rail.nominal() < stated.nominal())
+        .map(
+            rail ->
+                Datum.of(
+                    Term.DRIVE_LEVEL,
+                    rail.low(),
+                    new Source(
+                        rail.source().origin(), "its supply gives no more: " + rail.source())))
+        .orElse(stated);
   }
 
   private static Datum sourceResistance(Driver driver) {

@@ -15,10 +15,12 @@ import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its fuse, in a datasheet or in the BOM. */
 final class FuseReader {
+  /** 6.3 A, T6.3A, 500 mA, T3.15AL250V and, with the unit in place of the point, T6A3. */
   private static final Pattern AMPERES =
       Pattern.compile(
-          "(?i)(?:(?<![A-Z0-9.,])|(?<=(?<![A-Z0-9])(?:TT?|FF?|M)))"
-              + "(\\d+(?:[.,]\\d+)?)\\s*(m?)A(?![A-Z])");
+          "(?i)(?:(?<![A-Z0-9.,])|(?<=(?<![A-Z0-9])(?:TT?|FF?|M)))(\\d+)(?:"
+              + "A(\\d{1,2})(?=[LHE]?(?![A-Z0-9])|[LHE]\\d)"
+              + "|(?:[.,](\\d+))?\\s*(m?)A(?:(?![A-Z])|(?=[LHE]\\d)))");
 
   /** How BOMs word a PTC thermistor that resets; plain PTC, too, in the place of a fuse. */
   private static final Pattern RESETTABLE =
@@ -121,8 +123,9 @@ final class FuseReader {
     for (String words : List.of(type.text(), type.typeNumber(), bomWords)) {
       Matcher found = AMPERES.matcher(words);
       if (found.find()) {
-        double amps = Double.parseDouble(found.group(1).replace(',', '.'));
-        double scale = found.group(2).isEmpty() ? 1 : 1e-3;
+        String part = found.group(2) == null ? found.group(3) : found.group(2);
+        double amps = Double.parseDouble(found.group(1) + "." + (part == null ? "0" : part));
+        double scale = "m".equalsIgnoreCase(found.group(4)) ? 1e-3 : 1;
         return Datum.of(
             Term.FUSE_RATING, amps * scale, Source.kit("the BOM: \"" + found.group() + "\""));
       }

@@ -214,6 +214,13 @@ final class GateChecks {
         in.datum(Term.AMBIENT));
   }
 
+  /** A saturated phototransistor opens many times later than makers state for a small load. */
+  private static final Datum COUPLER_OFF =
+      Datum.missing(
+          Term.PWM_FREQUENCY,
+          "how long the optocoupler itself takes to turn off into this pull-down: measure it, drive"
+              + " the gate from a pin, or leave the PWM frequency away and only switch on and off");
+
   private static final Datum UNSTATED_DUTY =
       Datum.of(
           Term.DUTY,
@@ -227,6 +234,13 @@ final class GateChecks {
     double shorter = Math.min(duty.low(), 100 - duty.high()) / 100;
     // at 0 % and 100 % it never switches: half a period stands for that
     double share = shorter <= 0 ? 0.5 : shorter;
+    Check check = switchingTime(in, duty, share);
+    return in.has(Fitted.OPTOCOUPLED_GATE) && check.verdict() == Verdict.CARRIES
+        ? check.lacking(List.of(COUPLER_OFF))
+        : check;
+  }
+
+  private static Check switchingTime(ChannelInputs in, Datum duty, double share) {
     return Check.of(
         CheckKind.SWITCHING_TIME,
         edgesSeconds(in),
@@ -260,12 +274,24 @@ final class GateChecks {
   static double offSeconds(ChannelInputs in) {
     double low = in.knows(Term.DRIVE_LOW) ? in.high(Term.DRIVE_LOW) : 0;
     return new SwitchingTime(
-            slowestOhms(in),
+            slowestOffOhms(in),
             in.high(Term.GATE_SOURCE_CHARGE),
             in.high(Term.MILLER_CHARGE),
             in.low(Term.THRESHOLD),
             in.low(Term.PLATEAU))
         .offSeconds(low);
+  }
+
+  /** What only pulls up leaves it to the pull-down to discharge the gate. */
+  private static double slowestOffOhms(ChannelInputs in) {
+    if (!in.has(Fitted.OPTOCOUPLED_GATE)) {
+      return slowestOhms(in);
+    }
+    if (!in.has(Fitted.PULL_DOWN)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    boolean through = in.has(Fitted.GATE_RESISTOR) && !in.pullDownAtGate();
+    return in.high(Term.PULL_DOWN) + (through ? in.high(Term.GATE_RESISTOR) : 0);
   }
 
   /** The largest resistance that charges the gate. */

@@ -75,7 +75,7 @@ public final class KitInputs {
       }
     }
     var unread = new UnreadCells(kit);
-    return RailInputs.onReturns(rails).stream()
+    return RailInputs.onReturns(rails, kit.rails()).stream()
         .map(rail -> rail.with(unread.of(rail.rail())))
         .toList();
   }

@@ -1,5 +1,6 @@
 package lowfirst.channel;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -113,36 +114,66 @@ final class RailInputs {
         Optional.empty());
   }
 
-  /** Every rail, with what the others of them send through a return that they share. */
-  static List<RailInputs> onReturns(List<RailInputs> rails) {
-    return rails.stream().map(rail -> rail.onReturn(rails)).toList();
+  /**
+   * Every rail, with what the others send through a return that they share.
+   *
+   * @param rails those that loads hang on, or may
+   * @param every all of the kit: of one without loads, more may come than anybody lists
+   */
+  static List<RailInputs> onReturns(List<RailInputs> rails, List<Rail> every) {
+    return rails.stream().map(rail -> rail.onReturn(rails, every)).toList();
   }
 
-  private RailInputs onReturn(List<RailInputs> rails) {
+  private RailInputs onReturn(List<RailInputs> rails, List<Rail> every) {
     List<RailInputs> others =
         rails.stream()
-            .filter(other -> other != this && !rail.sharedReturn().isEmpty())
-            .filter(other -> other.rail.sharedReturn().equalsIgnoreCase(rail.sharedReturn()))
+            .filter(other -> other != this && sharesReturn(other.rail))
             .map(other -> other.perhaps.map(Perhaps::with).orElse(other))
             .toList();
-    if (others.isEmpty()) {
-      return this;
+    List<Rail> unlisted =
+        every.stream()
+            .filter(other -> rails.stream().noneMatch(in -> in.rail.equals(other)))
+            .filter(this::sharesReturn)
+            .toList();
+    var names = new ArrayList<>(others.stream().map(other -> other.rail.name()).toList());
+    var sums = new ArrayList<>(others.stream().map(other -> other.datum(Term.RAIL_SUM)).toList());
+    RailInputs listed = others.isEmpty() ? this : with(shared(names, sums));
+    if (unlisted.isEmpty()) {
+      return listed;
     }
-    List<Datum> sums = others.stream().map(other -> other.datum(Term.RAIL_SUM)).toList();
-    Optional<Datum> unknown = sums.stream().filter(sum -> !sum.isKnown()).findFirst();
-    String names = others.stream().map(other -> other.rail.name()).toList().toString();
-    return with(
-        unknown
-            .map(sum -> Datum.missing(Term.OTHERS_ON_RETURN, sum.missing()))
-            .orElseGet(
-                () ->
-                    Datum.of(
-                        Term.OTHERS_ON_RETURN,
-                        sums.stream().mapToDouble(Datum::low).sum(),
-                        sums.stream().mapToDouble(Datum::nominal).sum(),
-                        sums.stream().mapToDouble(Datum::high).sum(),
-                        Source.computed(
-                            "shared with " + names, sums.stream().allMatch(Datum::canPass)))));
+    var missing = new ArrayList<>(perhaps.map(Perhaps::missing).orElse(List.of()));
+    for (Rail other : unlisted) {
+      Datum loads =
+          Datum.missing(Term.RAIL_SUM, "the loads of rail " + other.name() + ": loads.csv");
+      names.add(other.name());
+      sums.add(other.currentLimit().map(most -> Datum.of(Term.RAIL_LIMIT, most)).orElse(loads));
+      missing.add(loads);
+    }
+    RailInputs most = listed.perhaps.map(Perhaps::with).orElse(listed).with(shared(names, sums));
+    List<String> loads = perhaps.map(Perhaps::channels).orElse(List.of());
+    return new RailInputs(
+        rail, channels, always, listed.data, Optional.of(new Perhaps(loads, most, missing)));
+  }
+
+  private boolean sharesReturn(Rail other) {
+    return !rail.sharedReturn().isEmpty()
+        && rail.sharedReturn().equalsIgnoreCase(other.sharedReturn());
+  }
+
+  private static Datum shared(List<String> names, List<Datum> sums) {
+    return sums.stream()
+        .filter(sum -> !sum.isKnown())
+        .findFirst()
+        .map(sum -> Datum.missing(Term.OTHERS_ON_RETURN, sum.missing()))
+        .orElseGet(
+            () ->
+                Datum.of(
+                    Term.OTHERS_ON_RETURN,
+                    sums.stream().mapToDouble(Datum::low).sum(),
+                    sums.stream().mapToDouble(Datum::nominal).sum(),
+                    sums.stream().mapToDouble(Datum::high).sum(),
+                    Source.computed(
+                        "shared with " + names, sums.stream().allMatch(Datum::canPass))));
   }
 
   /** What flows through the return at worst; NaN when a datum is missing. */

@@ -88,9 +88,20 @@ record RailLoads(List<ChannelInputs> switched, List<ChannelInputs> always) {
     return sum(Term.RAIL_SUM, atOnce, ChannelInputs::loadAmps, "largest loads at once, worst case");
   }
 
-  /** The same in the moment when the switched ones are switched on. */
+  /**
+   * The most that is drawn in one instant: when so many of the switched ones are switched on, or
+   * when the supply is and finds all that is always on cold and empty.
+   */
   Datum inrushSum(int atOnce) {
-    return sum(Term.RAIL_INRUSH_SUM, atOnce, RailLoads::peak, "largest inrush currents at once");
+    Datum switchedOn =
+        sum(Term.RAIL_INRUSH_SUM, atOnce, RailLoads::peak, "largest inrush currents at once");
+    double supplyOn = always.stream().mapToDouble(RailLoads::peak).sum();
+    return supplyOn > switchedOn.high()
+        ? Datum.of(
+            Term.RAIL_INRUSH_SUM,
+            supplyOn,
+            joined("inrush of " + always.size() + " always on, with the supply", all()))
+        : switchedOn;
   }
 
   private Datum sum(Term term, int atOnce, ToDoubleFunction<ChannelInputs> current, String words) {

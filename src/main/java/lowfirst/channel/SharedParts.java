@@ -44,12 +44,13 @@ final class SharedParts {
 
   /**
    * What else heats the package that carries the load. An array that stands as a channel's MOSFET
-   * is told by its designator; one that is a driver by the driver's name. Drivers of other names
-   * with the same part type are others of it only as far as the BOMs list so many.
+   * is told by its designator; one that is a driver by the driver's name, on each unit anew where
+   * only the channel's own board has such a part. Drivers of other names with the same part type
+   * are others of it only as far as the BOMs list so many.
    */
   Datum onStage(ChannelInputs in) {
     if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
-      return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
+      return onOneTransistor(in);
     }
     String none = "no other channel on this driver";
     if (in.channel().mosfet().isPresent()) {
@@ -58,16 +59,23 @@ final class SharedParts {
     List<ChannelInputs> others = new ArrayList<>();
     var elsewhere = new LinkedHashMap<String, List<ChannelInputs>>();
     String type = partType(in);
+    Optional<Unit> unit =
+        UnitChannels.unitOf(kit, in.channel())
+            .filter(own -> !type.isEmpty() && isOnlyOn(own, type));
     for (ChannelInputs other : alone) {
       boolean alike =
-          other != in && other.switching() == in.switching() && other.channel().mosfet().isEmpty();
+          other != in
+              && other.switching() == in.switching()
+              && other.channel().mosfet().isEmpty()
+              && (unit.isEmpty() || UnitChannels.unitOf(kit, other.channel()).equals(unit));
       if (alike && other.channel().driver().equals(in.channel().driver())) {
         others.add(other);
       } else if (alike && !type.isEmpty() && partType(other).equalsIgnoreCase(type)) {
         elsewhere.computeIfAbsent(other.channel().driver(), first -> new ArrayList<>()).add(other);
       }
     }
-    int packages = Math.max(1, packages(type));
+    int units = unit.isPresent() ? kit.board(in.channel().board()).map(Board::count).orElse(1) : 1;
+    int packages = Math.max(1, packages(type) / units);
     int drivers = elsewhere.size() + 1;
     elsewhere.values().stream()
         .sorted(Comparator.comparingDouble(SharedParts::amperes).reversed())
@@ -76,23 +84,45 @@ final class SharedParts {
     return summed(Term.OTHERS_ON_STAGE, others, others.size(), none);
   }
 
+  /** One transistor, one load: what it carries for two is not the current of either. */
+  private Datum onOneTransistor(ChannelInputs in) {
+    Datum others =
+        onDesignator(Term.OTHERS_ON_STAGE, in, OutputChannel::mosfet, "one transistor, one load");
+    return others.isKnown() && others.high() == 0
+        ? others
+        : Datum.missing(
+            Term.OTHERS_ON_STAGE,
+            "one load of "
+                + in.switchName()
+                + ", which is in several rows: write what it switches as one load, or the"
+                + " designator of each row's own in channels.csv");
+  }
+
   private String partType(ChannelInputs in) {
     return kit.driver(in.channel().driver()).map(Driver::partType).orElse("").strip();
   }
 
   /** How many of a part type the BOMs list, on every board that is built. */
   private int packages(String type) {
+    return kit.boards().stream().mapToInt(board -> packages(board, type) * board.count()).sum();
+  }
+
+  private static int packages(Board board, String type) {
     int packages = 0;
-    for (Board board : kit.boards()) {
-      for (Item item : board.items()) {
-        PartType listed = item.partType();
-        boolean same =
-            listed.typeNumber().strip().equalsIgnoreCase(type)
-                || listed.text().strip().equalsIgnoreCase(type);
-        packages += same && item.isFitted() ? item.designators().size() * board.count() : 0;
-      }
+    for (Item item : board.items()) {
+      PartType listed = item.partType();
+      boolean same =
+          listed.typeNumber().strip().equalsIgnoreCase(type)
+              || listed.text().strip().equalsIgnoreCase(type);
+      packages += same && item.isFitted() ? item.designators().size() : 0;
     }
     return packages;
+  }
+
+  /** Whether the board of the unit lists such a part, and no other does. */
+  private boolean isOnlyOn(Unit unit, String type) {
+    return kit.boards().stream()
+        .allMatch(board -> (packages(board, type) > 0) == board.name().equals(unit.board()));
   }
 
   /**

@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -92,6 +93,24 @@ class ChannelResolutionTest {
     assertFalse(BARE.with("drivers", "kind=optocoupler").inputs().has(Fitted.OPTOCOUPLED_GATE));
   }
 
+  /** 10 V from a rail of 5 V are a slip; a level stated within the rail's reach stays. */
+  @Test
+  void a_driver_gives_no_more_than_its_supply() {
+    ChannelKit slip = TYPICAL.with("drivers", "high level min=10 V");
+    spread(4.75, 4.75, 4.75, slip.inputs(), Term.DRIVE_LEVEL);
+    assertTrue(
+        slip.inputs()
+            .datum(Term.DRIVE_LEVEL)
+            .source()
+            .text()
+            .startsWith("its supply gives no more"));
+    spread(
+        4.9, 4.9, 4.9, TYPICAL.with("drivers", "high level min=4.9 V").inputs(), Term.DRIVE_LEVEL);
+    ChannelKit unknown = slip.with("drivers", "supply=");
+    spread(10, 10, 10, unknown.inputs(), Term.DRIVE_LEVEL);
+    assertNotEquals(Verdict.CARRIES, unknown.finding().verdict());
+  }
+
   @Test
   void a_pulled_up_gate_gets_its_rail_less_what_the_stage_keeps() {
     ChannelKit open = TYPICAL.with("drivers", "kind=open collector; high level min=; pull-up=1k");
@@ -119,7 +138,7 @@ class ChannelResolutionTest {
   void a_current_sink_keeps_what_its_load_leaves_of_the_rail() {
     ChannelKit sink =
         BARE.with("drivers", "kind=constant current sink; current limit=0.5 A")
-            .with("loads", "kind=LED; resistance=; current=0.3 A; power=4.5 W");
+            .with("loads", "kind=LED; inductance=; resistance=; current=0.3 A; power=4.5 W");
     // 25.2 V − 4.5 W/0.3 A
     assertEquals(10.2, sink.inputs().high(Term.SATURATION), 1e-9);
     assertEquals(0.5, sink.inputs().low(Term.DRAIN_CURRENT_RATING), 1e-9);
@@ -174,7 +193,7 @@ class ChannelResolutionTest {
                 + ", less than 100 %: write it in loads.csv"),
         LoadFindings.of(kit.kit()).rails().get(0).checks().get(0).missing());
     assertEquals(Verdict.UNDECIDED, kit.finding().verdict());
-    ChannelInputs lamp = kit.with("loads", "kind=lamp").inputs();
+    ChannelInputs lamp = kit.with("loads", "kind=lamp; inductance=").inputs();
     assertFalse(lamp.knows(Term.INRUSH));
     ChannelInputs stated = kit.with("loads", "resistance=; current=1 A").inputs();
     assertEquals(0, stated.low(Term.LOAD_CURRENT), 1e-12);
@@ -254,7 +273,7 @@ class ChannelResolutionTest {
     assertEquals(1.25, both.inputs().nominal(Term.LOAD_CURRENT), 1e-9);
     assertEquals(1, TYPICAL.with("loads", "power=12 W").inputs().nominal(Term.LOAD_CURRENT), 1e-9);
     assertEquals(2, both.with("loads", "current=2 A").inputs().nominal(Term.LOAD_CURRENT), 1e-9);
-    ChannelKit cold = TYPICAL.with("loads", "kind=lamp; current=0.5 A");
+    ChannelKit cold = TYPICAL.with("loads", "kind=lamp; inductance=; current=0.5 A");
     assertEquals(
         0.5, cold.inputs().nominal(Term.LOAD_CURRENT), 1e-9, "a lamp's resistance is a cold one");
     assertEquals(
@@ -297,7 +316,7 @@ class ChannelResolutionTest {
   void a_cold_resistance_on_a_rail_of_unknown_voltage_tells_no_inrush() {
     ChannelInputs in =
         TYPICAL
-            .with("loads", "kind=lamp; resistance=2 Ohm; current=0.5 A")
+            .with("loads", "kind=lamp; inductance=; resistance=2 Ohm; current=0.5 A")
             .with("rails", "voltage=")
             .inputs();
     assertEquals(7.5, in.nominal(Term.INRUSH), 1e-9, "15 times the running current then");
@@ -305,7 +324,8 @@ class ChannelResolutionTest {
 
   @Test
   void an_led_string_draws_four_times_as_much_more_as_its_rail_has_more() {
-    ChannelInputs led = TYPICAL.with("loads", "kind=LED; resistance=; current=0.5 A").inputs();
+    ChannelInputs led =
+        TYPICAL.with("loads", "kind=LED; inductance=; resistance=; current=0.5 A").inputs();
     // 0.5 A · 1.05 · (1 + 4 · 5 %)
     assertEquals(0.5 * 1.05 * 1.2, led.loadAmps(), 1e-9);
   }

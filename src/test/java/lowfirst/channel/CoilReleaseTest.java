@@ -97,7 +97,7 @@ class CoilReleaseTest {
     assertTrue(CoilRelease.of(in).isEmpty());
     assertEquals(
         List.of("inductance of load striker: write it in loads.csv"), CoilRelease.missing(in));
-    ChannelInputs lamp = TYPICAL.with("loads", "kind=lamp").inputs();
+    ChannelInputs lamp = TYPICAL.with("loads", "kind=lamp; inductance=").inputs();
     assertTrue(CoilRelease.of(lamp).isEmpty() && !CoilRelease.concerns(lamp));
   }
 }

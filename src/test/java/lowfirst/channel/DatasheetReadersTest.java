@@ -397,6 +397,30 @@ class DatasheetReadersTest {
     assertFalse(kit.with("bom.F1", "description=fuse").inputs().knows(Term.FUSE_RATING));
   }
 
+  /** The letter in place of the point, and the breaking class of IEC 60127 behind it. */
+  @ParameterizedTest
+  @CsvSource({
+    "T6A3, 6.3",
+    "T1A6, 1.6",
+    "F3A15, 3.15",
+    "T1A25L250V, 1.25",
+    "T3.15AL250V, 3.15",
+    "T2AH250V, 2",
+    "T2A250V, 2",
+    "2A 250V, 2",
+    "6A 5x20, 6",
+    "0A5, 0.5",
+    "T500mA, 0.5",
+    "'6,3 A', 6.3",
+  })
+  void a_fuse_is_rated_as_its_cap_says(String words, double amperes) {
+    ChannelKit kit = TYPICAL.withoutDatasheet("T-FUSE", "IN");
+    assertEquals(
+        amperes,
+        kit.with("bom.F1", "description=fuse " + words).inputs().nominal(Term.FUSE_RATING),
+        1e-9);
+  }
+
   @Test
   void a_resistor_is_rated_and_toleranced_as_the_bom_says_or_as_is_assumed() {
     ChannelInputs stated = TYPICAL.with("bom.R2", "value=10k 1% 0.5W").inputs();

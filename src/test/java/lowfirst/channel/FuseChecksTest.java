@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FuseChecksTest {
   private static final ChannelKit LAMP =
       ChannelKit.typical()
-          .with("loads", "kind=lamp; resistance=; current=0.2 A; inrush=3 A; inrush time=10 ms");
+          .with(
+              "loads",
+              "kind=lamp; inductance=; resistance=; current=0.2 A; inrush=3 A; inrush time=10 ms");
 
   private static Check pulse(ChannelInputs in) {
     return ChannelKit.check(in, CheckKind.FUSE_PULSE);

@@ -37,12 +37,14 @@ class LawsTest {
     kits.put("heatsink", TYPICAL.with("channels", "heatsink=8 K/W").with("loads", "on time="));
     kits.put(
         "no diode", TYPICAL.with("channels", "flyback diode=").with("loads", "inductance=2 mH"));
-    kits.put("lamp", TYPICAL.with("loads", "kind=lamp; resistance=; current=0.2 A; period=20 s"));
+    kits.put(
+        "lamp",
+        TYPICAL.with("loads", "kind=lamp; inductance=; resistance=; current=0.2 A; period=20 s"));
     kits.put(
         "motor",
         TYPICAL.with(
             "loads", "kind=motor; resistance=; current=0.3 A; inrush time=50 ms; period=20 s"));
-    kits.put("LED", TYPICAL.with("loads", "kind=LED; resistance=; current=0.5 A"));
+    kits.put("LED", TYPICAL.with("loads", "kind=LED; inductance=; resistance=; current=0.5 A"));
     kits.put(
         "PWM",
         TYPICAL
@@ -53,7 +55,7 @@ class LawsTest {
         "transistor",
         TYPICAL
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
-            .with("loads", "kind=resistive; resistance=; current=30 mA"));
+            .with("loads", "kind=resistive; inductance=; resistance=; current=30 mA"));
     kits.put("array", ChannelKit.array());
     kits.put("resettable fuse", ChannelKit.resettable());
     return kits;

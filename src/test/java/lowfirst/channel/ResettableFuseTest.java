@@ -52,7 +52,8 @@ class ResettableFuseTest {
     Check shared = ChannelKit.check(alone.with(Term.OTHERS_ON_FUSE, 0.1), CheckKind.FUSE_HOLDS);
     assertEquals(1.05 / 0.95 + 0.1, shared.actualAmount(), 1e-9);
     assertEquals(OVERLOADED, shared.verdict());
-    ChannelInputs lamp = PTC.with("loads", "kind=lamp").inputs().with(Term.INRUSH, 1.1);
+    ChannelInputs lamp =
+        PTC.with("loads", "kind=lamp; inductance=").inputs().with(Term.INRUSH, 1.1);
     ChannelInputs little = lamp.with(Term.OTHERS_ON_FUSE, 0.04);
     assertEquals(CARRIES, ChannelKit.check(little, CheckKind.FUSE_HOLDS).verdict(), "1.195 A");
     ChannelInputs more = lamp.with(Term.OTHERS_ON_FUSE, 0.06);
@@ -90,7 +91,9 @@ class ResettableFuseTest {
   @Test
   void an_inrush_above_what_it_holds_needs_the_curve_of_its_time_to_trip() {
     ChannelKit lamp =
-        PTC.with("loads", "kind=lamp; resistance=; current=0.2 A; inrush=1 A; inrush time=10 ms");
+        PTC.with(
+            "loads",
+            "kind=lamp; inductance=; resistance=; current=0.2 A; inrush=1 A; inrush time=10 ms");
     assertEquals(CARRIES, verdict(lamp, CheckKind.FUSE_HOLDS));
     Check more = lamp.with("loads", "inrush=3 A").check(CheckKind.FUSE_HOLDS);
     assertEquals(UNDECIDED, more.verdict());

@@ -20,7 +20,7 @@ class StageChecksTest {
     ChannelKit transistor =
         ChannelKit.typical()
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
-            .with("loads", "kind=resistive; resistance=; current=30 mA");
+            .with("loads", "kind=resistive; inductance=; resistance=; current=30 mA");
     Check check = transistor.check(CheckKind.GATE_DRIVE_CURRENT);
     assertEquals(5.25 / 217.8 + 5.25 / 9900, check.actualAmount(), 1e-9);
     assertEquals(Verdict.CARRIES, check.verdict());
@@ -33,12 +33,12 @@ class StageChecksTest {
   private static final ChannelKit TRANSISTOR =
       ChannelKit.typical()
           .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
-          .with("loads", "kind=resistive; resistance=; current=30 mA");
+          .with("loads", "kind=resistive; inductance=; resistance=; current=30 mA");
   private static final ChannelKit COUPLER =
       ChannelKit.typical()
           .with("channels", "MOSFET=; gate resistor=; pull-down=")
           .with("drivers", "kind=optocoupler; part type=T-OPTO; input current=10 mA")
-          .with("loads", "kind=resistive; resistance=; current=1 mA; tolerance=1 %")
+          .with("loads", "kind=resistive; inductance=; resistance=; current=1 mA; tolerance=1 %")
           .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V");
 
   private static void amounts(double actual, double allowed, ChannelInputs in, CheckKind kind) {
@@ -102,7 +102,7 @@ class StageChecksTest {
     Check check = open.check(CheckKind.STAGE_VOLTAGE);
     assertEquals(Double.POSITIVE_INFINITY, check.actualAmount());
     assertEquals(Verdict.OVERLOADED, check.verdict());
-    ChannelKit resistive = open.with("loads", "kind=resistive");
+    ChannelKit resistive = open.with("loads", "kind=resistive; inductance=");
     amounts(25.2, 40, resistive.inputs(), CheckKind.STAGE_VOLTAGE);
   }
 
@@ -150,5 +150,27 @@ class StageChecksTest {
     amounts(5.25 / 9900, 0.0005, gate.inputs(), CheckKind.OPTO_CURRENT);
     amounts(0, 0.0005, gate.inputs().without(Fitted.PULL_DOWN), CheckKind.OPTO_CURRENT);
     assertFalse(has(ChannelKit.typical(), CheckKind.OPTO_CURRENT));
+  }
+
+  /** 8 nC and 14 nC leave through 10.1 kΩ: from 2.4 V on, against 0.3 V, down to 1.2 V. */
+  @Test
+  void what_an_optocoupler_charged_only_the_pull_down_discharges() {
+    ChannelKit gate =
+        ChannelKit.typical()
+            .with("drivers", "kind=optocoupler; part type=T-OPTO; input current=10 mA")
+            .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V");
+    double seconds = 10100 * (8e-9 / 2.4 * Math.log(2.1 / 0.9) + 14e-9 / 2.1);
+    assertEquals(seconds, GateChecks.offSeconds(gate.inputs()), 1e-12);
+    ChannelKit side = gate.with("channels", "pull-down side=driver");
+    assertEquals(seconds * 10322.2 / 10100, GateChecks.offSeconds(side.inputs()), 1e-12);
+    ChannelInputs none = gate.inputs().without(Fitted.PULL_DOWN);
+    assertEquals(Double.POSITIVE_INFINITY, GateChecks.offSeconds(none));
+    // 98.9 µs both ways, of 100 µs at 1 kHz and 10 % and of 50 µs at 2 kHz
+    ChannelKit slow = gate.with("drivers", "PWM frequency=1 kHz");
+    assertEquals(Verdict.UNDECIDED, slow.check(CheckKind.SWITCHING_TIME).verdict());
+    String missing = slow.check(CheckKind.SWITCHING_TIME).missing().toString();
+    assertTrue(missing.contains("optocoupler itself"), missing);
+    ChannelKit fast = gate.with("drivers", "PWM frequency=2 kHz");
+    assertEquals(Verdict.OVERLOADED, fast.check(CheckKind.SWITCHING_TIME).verdict());
   }
 }

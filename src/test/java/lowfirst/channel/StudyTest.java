@@ -84,7 +84,8 @@ class StudyTest {
 
   @Test
   void a_stated_inrush_grows_with_the_load() {
-    ChannelInputs lamp = TYPICAL.with("loads", "kind=lamp; resistance=; current=0.2 A").inputs();
+    ChannelInputs lamp =
+        TYPICAL.with("loads", "kind=lamp; inductance=; resistance=; current=0.2 A").inputs();
     ChannelInputs twice = CarryLimit.with(lamp, 2);
     assertEquals(2 * lamp.high(Term.INRUSH), twice.high(Term.INRUSH), 1e-9);
     assertEquals(2 * lamp.loadAmps(), twice.loadAmps(), 1e-9);

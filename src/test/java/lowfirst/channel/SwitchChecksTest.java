@@ -34,7 +34,8 @@ class SwitchChecksTest {
   }
 
   private static ChannelInputs lamp() {
-    return GateChecksTest.edges(TYPICAL.with("loads", "kind=lamp; resistance=; current=2 A"))
+    return GateChecksTest.edges(
+            TYPICAL.with("loads", "kind=lamp; inductance=; resistance=; current=2 A"))
         .with(Term.SUPPLY, 24)
         .with(Term.LOAD_CURRENT, 2)
         .with(Datum.missing(Term.ON_TIME), Datum.missing(Term.PERIOD))
@@ -44,6 +45,22 @@ class SwitchChecksTest {
 
   private static double junction(ChannelInputs in) {
     return ChannelKit.check(in, CheckKind.JUNCTION_TEMPERATURE).actualAmount();
+  }
+
+  /** A heater of a wound wire drives its current on as a coil does. */
+  @Test
+  void a_load_with_inductance_needs_its_diode_whatever_its_kind() {
+    ChannelKit heater =
+        ChannelKit.typical()
+            .with("loads", "kind=resistive; inductance=")
+            .with("channels", "flyback diode=");
+    assertEquals(Verdict.CARRIES, heater.finding().verdict());
+    ChannelKit wound = heater.with("loads", "inductance=50 mH; period=1 s");
+    // ½ · 50 mH · (1.05/0.95 A)² · 100 V/(100 V − 25.2 V) = 40.8 mJ of 10 mJ
+    Check every = wound.check(CheckKind.REPETITIVE_AVALANCHE);
+    assertEquals(0.025 * Math.pow(1.05 / 0.95, 2) / 0.748, every.actualAmount(), 1e-9);
+    assertEquals(Verdict.OVERLOADED, every.verdict());
+    assertEquals(Verdict.CARRIES, wound.with("channels", "flyback diode=D1").finding().verdict());
   }
 
   @Test
@@ -135,7 +152,7 @@ class SwitchChecksTest {
     watts(edge, open.with(Datum.missing(Term.INDUCTANCE)), "a coil of unknown inductance");
     watts(edge, open.with(Term.DRAIN_RATING, 20), "a rating below the rail fails elsewhere");
     ChannelInputs resistive =
-        GateChecksTest.edges(TYPICAL.with("loads", "kind=resistive"))
+        GateChecksTest.edges(TYPICAL.with("loads", "kind=resistive; inductance="))
             .without(Fitted.FLYBACK_DIODE)
             .with(Term.SUPPLY, 24)
             .with(Term.LOAD_CURRENT, 2);

@@ -27,7 +27,10 @@ class TrapsTest {
 
   private static ChannelKit resistive(ChannelKit kit, String amps) {
     return kit.with(
-        "loads", "kind=resistive; resistance=; current=" + amps + "; tolerance=0.1 %; on time=");
+        "loads",
+        "kind=resistive; inductance=; resistance=; current="
+            + amps
+            + "; tolerance=0.1 %; on time=");
   }
 
   @Test
@@ -199,13 +202,14 @@ class TrapsTest {
         1e-9);
     ChannelKit pwm = TYPICAL.with("drivers", "PWM frequency=20 kHz").with("loads", "duty=50 %");
     double coil = SwitchChecks.switchingWatts(pwm.inputs());
-    ChannelInputs plain = pwm.with("loads", "kind=resistive").inputs();
+    ChannelInputs plain = pwm.with("loads", "kind=resistive; inductance=").inputs();
     assertTrue(coil > 2.5 * (SwitchChecks.switchingWatts(plain) - 20e3 * 0.5 * 1e-9 * 25.2 * 25.2));
   }
 
   @Test
   void trap_15_cold_resistance_beats_any_rule_of_inrush_and_the_highest_rule_counts() {
-    ChannelKit lamp = TYPICAL.with("loads", "kind=lamp; resistance=; power=24 W; tolerance=5 %");
+    ChannelKit lamp =
+        TYPICAL.with("loads", "kind=lamp; inductance=; resistance=; power=24 W; tolerance=5 %");
     assertEquals(15, lamp.inputs().nominal(Term.INRUSH), 1e-9, "15 times 1 A");
     ChannelKit cold = lamp.with("loads", "resistance=2 Ohm");
     assertEquals(12, cold.inputs().nominal(Term.INRUSH), 1e-9, "V/Rcold where R is known");
@@ -268,7 +272,7 @@ class TrapsTest {
     assertEquals(UNDECIDED, quarter.with("loads", "on time=").finding().verdict(), "held on");
     ChannelKit held = TYPICAL.with("loads", "on time=; period=");
     assertFalse(held.finding().check(CheckKind.LOAD_DUTY).isPresent(), "rated to be held on");
-    ChannelKit heater = unrated.with("loads", "kind=resistive");
+    ChannelKit heater = unrated.with("loads", "kind=resistive; inductance=");
     assertFalse(heater.finding().check(CheckKind.LOAD_DUTY).isPresent());
   }
 
@@ -396,7 +400,7 @@ class TrapsTest {
     ChannelKit lamp =
         TYPICAL.with(
             "loads",
-            "kind=lamp; resistance=; current=1 A; inrush=10 A; inrush time=20 ms; period=10 s");
+            "kind=lamp; inductance=; resistance=; current=1 A; inrush=10 A; inrush time=20 ms; period=10 s");
     Check check = lamp.check(CheckKind.FUSE_PULSE);
     assertEquals(0.22 * 6, check.allowedAmount(), 1e-9);
     assertEquals(1.05 * 1.05 * 100 * 0.020, check.actualAmount(), 1e-9);
@@ -456,7 +460,8 @@ class TrapsTest {
     ChannelKit bipolar =
         TYPICAL
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
-            .with("loads", "kind=resistive; resistance=; current=40 mA; tolerance=1 %");
+            .with(
+                "loads", "kind=resistive; inductance=; resistance=; current=40 mA; tolerance=1 %");
     Check check = bipolar.check(CheckKind.FORCED_GAIN);
     assertEquals(10, check.allowedAmount(), 1e-9, "hFE min is 60 at 50 mA");
     ChannelKit weak = bipolar.with("bom.R1", "value=1k 1%");

@@ -247,7 +247,7 @@ class PowerSheetsTest {
   void an_inrush_of_all_at_once_keeps_no_single_load_unplugged() {
     Kit kit =
         ChannelKit.typical()
-            .with("loads", "kind=lamp; resistance=; current=0.2 A; inrush time=1 ms")
+            .with("loads", "kind=lamp; inductance=; resistance=; current=0.2 A; inrush time=1 ms")
             .with("rails", "current limit=3 A")
             .kit();
     assertEquals(Verdict.OVERLOADED, findings(kit).rails().get(0).verdict());
@@ -265,6 +265,8 @@ class PowerSheetsTest {
             .with("loads", "resistance=3 Ohm")
             .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
             .with("channels.2", one.row("channels") + "; load=small; fuse=; trace width=4 mm")
+            .with("bom.Q2", one.row("bom.Q1") + "; designators=Q2")
+            .with("channels.2", "MOSFET=Q2")
             .kit();
     List<String> lines = Said.lines(firstPower(kit, findings(kit)));
     assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged")));
