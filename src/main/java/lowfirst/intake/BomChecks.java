@@ -78,7 +78,7 @@ final class BomChecks {
               item,
               designator + " is named twice in this line",
               "delete one");
-        } else if (before != null) {
+        } else if (before != null && !SocketLines.are(before, item)) {
           add(
               Kind.DESIGNATOR_TWICE,
               item,

@@ -87,7 +87,7 @@ final class BomReader {
               "values or packages that are missing here were taken from the placement list",
               "if they are wrong, add them to the BOM"));
     }
-    return new Items(reader.items, reader.problems);
+    return new Items(SocketLines.last(reader.items), reader.problems);
   }
 
   /** A list of what to buy, whose column for designators stayed empty. */

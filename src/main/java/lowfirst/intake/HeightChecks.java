@@ -142,8 +142,9 @@ final class HeightChecks {
 
   private static String named(List<Designator> designators) {
     var names = new ArrayList<String>();
-    designators.stream().limit(NAMED).forEach(designator -> names.add(designator.text()));
-    int more = designators.size() - names.size();
+    List<Designator> different = designators.stream().distinct().toList();
+    different.stream().limit(NAMED).forEach(designator -> names.add(designator.text()));
+    int more = different.size() - names.size();
     return String.join(", ", names) + (more > 0 ? " and " + more + " more" : "");
   }
 }

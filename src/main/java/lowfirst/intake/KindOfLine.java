@@ -23,6 +23,28 @@ final class KindOfLine {
   private static final Pattern PINS =
       Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|pol(?:e|es|ig)?|p)");
 
+  private static final Set<PartKind> SEMICONDUCTORS =
+      EnumSet.of(
+          PartKind.DIODE,
+          PartKind.SCHOTTKY_DIODE,
+          PartKind.ZENER_DIODE,
+          PartKind.BIPOLAR_TRANSISTOR,
+          PartKind.MOSFET,
+          PartKind.REGULATOR,
+          PartKind.INTEGRATED_CIRCUIT);
+
+  /** Packages that only circuits have, in which no diode, and hardly a part without letters, is. */
+  private static final Pattern CHIP =
+      Pattern.compile(
+          "(?i)(?:^|[:_ ])(?:[lt]?qfp|qfn|dfn|ssop|tssop|msop|plcc|(?:p?di[pl]|so(?:ic|p)?)[-_]?(?:08|8|14|16|18|20|24|28|40)(?!\\d))");
+
+  /** A letter that some give to crystals and others to what plugs in. */
+  private static final String EITHER = "X";
+
+  /** Their numbers may well begin as those of semiconductors do. */
+  private static final Set<PartKind> MECHANICAL =
+      EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.RELAY);
+
   private KindOfLine() {}
 
   /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
@@ -30,24 +52,48 @@ final class KindOfLine {
     String value = cells.get(PartOfLine.VALUE);
     String prefix = cells.get(PartOfLine.LETTERS);
     var guess = new PartKindGuess();
-    guess.vote(PartKindWords.byTypeNumber(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byTypeNumber(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
+    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE));
+    boolean counted = value.isEmpty() || PINS.matcher(value).matches();
+    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
+    boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
+    guess.vote(
+        PartKindWords.byTypeNumber(value)
+            .filter(kind -> !mechanical || !SEMICONDUCTORS.contains(kind)),
+        PartKindGuess.STRONG);
+    guess.vote(
+        PartKindWords.byTypeNumber(cells.get(PartOfLine.NUMBER))
+            .filter(kind -> !mechanical || !SEMICONDUCTORS.contains(kind)),
+        PartKindGuess.WEAK);
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE)), PartKindGuess.STRONG);
+    boolean inSocket =
+        letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent()
+            && !counted
+            && PartKindWords.byWords(value).filter(PartKind.SOCKET::equals).isEmpty();
+    guess.vote(body.filter(kind -> !inSocket || kind != PartKind.SOCKET), PartKindGuess.STRONG);
     guess.vote(PartKindWords.byFootprint(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
     Optional<PartKind> described = PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION));
-    boolean counted = value.isEmpty() || PINS.matcher(value).matches();
     boolean holds = counted && described.filter(HOLDERS::contains).isPresent();
     guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
     if (described.isEmpty() && !cells.get(PartOfLine.NUMBER).contains("://")) {
       guess.vote(PartKindWords.byWords(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
     }
     guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
-    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
-    boolean sure = prefix.length() == 1 && "RCLD".contains(prefix);
-    guess.vote(letters, sure ? PartKindGuess.SUREST : PartKindGuess.WEAK);
+    boolean chip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
+    // L is an inductor or, to some, a lamp.
+    boolean lamp = prefix.equals("L") && guess.has(PartKind.LED);
+    boolean sure = prefix.length() == 1 && !lamp && (chip ? "RCL" : "RCLD").contains(prefix);
+    boolean unheard = letters.isEmpty() && !prefix.isEmpty();
+    guess.vote(
+        letters,
+        sure
+            ? PartKindGuess.SUREST
+            : prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK);
+    if (chip && (unheard || prefix.equals("D"))) {
+      guess.vote(
+          Optional.of(PartKind.INTEGRATED_CIRCUIT),
+          unheard ? PartKindGuess.WEAKEST : PartKindGuess.STRONG);
+    }
     // What plugs into a connector may be all that the value says.
-    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE));
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
     boolean valued =
@@ -57,7 +103,6 @@ final class KindOfLine {
             .isPresent();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
     PartKind kind = guess.kind();
-    boolean unheard = letters.isEmpty() && !prefix.isEmpty();
     return kind == PartKind.UNKNOWN && unheard ? byUnit(cells) : kind;
   }
 

@@ -86,7 +86,7 @@ record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
       }
     }
     Cut cut = best.orElseGet(this::blanksOrFirst);
-    return cut.header().isGuessed() ? orNone(orLines(cut)) : cut;
+    return cut.header().isGuessed() || isProse(cut) ? orNone(orLines(cut)) : cut;
   }
 
   /** Where runs of tabs bring columns below each other, as many of them as the words need. */
@@ -95,12 +95,14 @@ record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
   }
 
   /** At single blanks, rows of many lengths are prose, of which nothing is guessed. */
+  private boolean isProse(Cut cut) {
+    return kind == TableKind.BOM
+        && cut.separator() == Separator.BLANKS
+        && cut.evenness() < MOSTLY_EVEN;
+  }
+
   private Cut orNone(Cut cut) {
-    boolean prose =
-        kind == TableKind.BOM
-            && cut.separator() == Separator.BLANKS
-            && cut.evenness() < MOSTLY_EVEN;
-    return prose
+    return isProse(cut)
         ? new Cut(cut.separator(), cut.rows(), new Header(-1, List.of(), List.of()), cut.problems())
         : cut;
   }

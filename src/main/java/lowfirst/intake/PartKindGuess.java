@@ -20,11 +20,19 @@ final class PartKindGuess {
   /** A vote as strong as other letters of a designator, or a description. */
   static final int WEAK = 2;
 
+  /** A vote that counts where nothing else speaks. */
+  static final int WEAKEST = 1;
+
   private final Map<PartKind, Integer> votes = new EnumMap<>(PartKind.class);
 
   /** Adds a vote, if there is one. */
   void vote(Optional<PartKind> kind, int weight) {
     kind.ifPresent(named -> votes.merge(named, weight, Integer::sum));
+  }
+
+  /** Whether there is a vote for just this kind. */
+  boolean has(PartKind kind) {
+    return votes.containsKey(kind);
   }
 
   /** The kind that most speaks for. */

@@ -24,7 +24,9 @@ final class PartKindWords {
   /** Longer texts are prose; their start says what the part is. */
   private static final int LONGEST = 300;
 
-  private static final Pattern WITH = Pattern.compile("(?i) (?:with|mit|avec|con|com|met) ");
+  private static final Pattern WITH =
+      Pattern.compile(
+          "(?i) (?:with|incl(?:\\.|uding)?|mit|avec|con|com|met) | \\(?\\+ ?(?=\\p{L})");
 
   private final Map<String, List<Rule>> rules = new HashMap<>();
   private final Map<String, PartKind> letters = new HashMap<>();

@@ -90,6 +90,9 @@ record PartLines(List<Row> rows, int read, boolean signed, List<Row> named, List
   private static final Pattern LOST =
       Pattern.compile("(?<![\\p{L}\\p{N}-])(?:[RCLDQUJKF]|IC|SW|LED)\\d{1,3}(?![\\p{L}\\p{N}])");
 
+  /** A line drawn below a heading. */
+  private static final Pattern DRAWN = Pattern.compile("\\s*[-=_*#~+]{3,}\\s*");
+
   /** A longer line is prose. */
   private static final int LONGEST = 300;
 
@@ -120,7 +123,11 @@ record PartLines(List<Row> rows, int read, boolean signed, List<Row> named, List
     PartLines first = by(NAMES_FIRST, lines, mayHold);
     PartLines last = by(NAMES_LAST, lines, mayHold);
     PartLines best = last.read > first.read ? last : first;
-    long listed = Stream.of(lines).filter(line -> !line.isBlank() && mayHold.test(line)).count();
+    long listed =
+        Stream.of(lines)
+            .filter(line -> !line.isBlank() && mayHold.test(line))
+            .filter(line -> !DRAWN.matcher(line).matches())
+            .count();
     long alike = best.rows.stream().filter(row -> row.size() > 1).count() + best.unread.size();
     return best.read >= FEWEST && alike >= listed * 0.6 ? Optional.of(best) : Optional.empty();
   }

@@ -27,6 +27,9 @@ final class PartTypeReader {
   private static final Pattern BRACKETED_UNIT =
       Pattern.compile("(?<=\\d)\\s*\\[\\s*(\\p{L}{1,4}|[kM]?[Ωµμ]\\p{L}?)\\s*]");
 
+  /** What some drawings call parts that nobody gave a name, whatever they are: U$1. */
+  private static final String UNNAMED = "U$";
+
   /** The number of a sheet of the drawing before a designator: 2.R1. */
   private static final Pattern IN_SHEET = Pattern.compile("\\d{1,3}[._:-]?([A-Z]{1,4})\\d{1,5}");
 
@@ -100,6 +103,9 @@ final class PartTypeReader {
   private static String letters(TableRow row, DesignatorList list) {
     if (!list.designators().isEmpty()) {
       Designator first = list.designators().get(0);
+      if (first.text().startsWith(UNNAMED)) {
+        return UNNAMED;
+      }
       Matcher inSheet = IN_SHEET.matcher(first.prefix().isEmpty() ? first.text() : "");
       return inSheet.matches() ? inSheet.group(1) : first.prefix();
     }

@@ -42,7 +42,13 @@ enum ValueForm {
       Part.STARTS + Part.NUMBER + "\\s*(p|P|n|N|u|U|m|M|)(?:[Hh]|[Hh]enry|[Hh]enries)" + Part.ENDS),
   RKM_SMALL(
       Part.STARTS + "(\\d{0,4})([pPnNuUm])(\\d{1,3})" + Part.LETTER + "([FfHh]?)" + Part.ENDS),
-  SMALL(Part.STARTS + Part.NUMBER + "(\\s*)([pPnNuUm])" + Part.LETTER + Part.ENDS),
+  SMALL(
+      Part.STARTS
+          + Part.NO_NUMBER_BEFORE
+          + Part.NUMBER
+          + "(\\s*)([pPnNuUm])"
+          + Part.LETTER
+          + Part.ENDS),
   R_AS_POINT(Part.STARTS + "(\\d{0,3})R(\\d{1,3})" + Part.LETTER + Part.ENDS);
 
   /** What the forms are made of; constants of an enum can't refer to fields of their own. */
@@ -51,6 +57,9 @@ enum ValueForm {
 
     /** Neither letter nor digit before it: BC547 and LM7805 hold no values, 10-30M not one. */
     static final String STARTS = "(?<![\\p{L}\\p{N}.,_]|\\d[-–])";
+
+    /** Behind a dash in a maker's number: 18NP-100N. */
+    static final String NO_NUMBER_BEFORE = "(?<!\\d\\d\\p{L}{1,3}[-–])";
 
     static final String ENDS = "(?![\\p{L}\\p{N}])(?![.,]\\d)";
     static final String OHM = "(?:Ω|[Oo][Hh][Mm][Ss]?)";

@@ -38,9 +38,13 @@ final class WrittenRatings {
       Pattern.compile(
           NOT_INSIDE_A_NUMBER + "(\\d)\\s*/\\s*(\\d{1,2})\\s*(?:W|watts?)" + WORD_ENDS,
           Pattern.CASE_INSENSITIVE);
+
+  /** R0805W and 2512W are sizes of bodies. */
+  private static final String NO_SIZE = "(?!(?<=\\p{L})\\d{4}|0\\d)";
+
   private static final Pattern WATT =
       Pattern.compile(
-          NOT_INSIDE_A_NUMBER + NUMBER + "\\s*(m?)\\s*(?:W|watts?)" + WORD_ENDS,
+          NOT_INSIDE_A_NUMBER + NO_SIZE + NUMBER + "\\s*(m?)\\s*(?:W|watts?)" + WORD_ENDS,
           Pattern.CASE_INSENSITIVE);
   private static final Pattern VOLT =
       Pattern.compile(

@@ -47,6 +47,14 @@ public record WrittenValue(
   private static final Pattern THOUSANDS =
       Pattern.compile("(?<![\\p{L}\\d.,])[1-9]\\d{0,2}(?:,\\d{3})+(?!\\d)");
 
+  /** A bare number before a value, which stands where the NUL is: 330/1k, 15/22uF. */
+  private static final Pattern OTHER_VALUE =
+      Pattern.compile("(?<![\\p{L}\\p{N}.,/-])(\\d{1,3}(?:[.,]\\d{1,3})?)\\s?/\\s{0,2}\u0000");
+
+  /** The size of a chip after a value. */
+  private static final Pattern CHIP_SIZE =
+      Pattern.compile("(?<=\\S)\\s+(?:0402|0603|0805|1206|1210|1812|2010|2512)$");
+
   private static final Pattern BARE = Pattern.compile("\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9}");
   private static final Pattern MILLIHERTZ = Pattern.compile("m(?=([hH][zZ])?$)");
   private static final Pattern SCIENTIFIC =
@@ -110,6 +118,12 @@ public record WrittenValue(
             "there are two values: " + value + " and " + other.value(),
             "write one value in a cell");
       }
+    }
+    Matcher other = OTHER_VALUE.matcher(forms.rest());
+    if (other.find()) {
+      return Reading.fault(
+          "there may be two values: " + other.group(1) + " and " + value,
+          "write one value in a cell");
     }
     if (expected.isPresent() && expected.get() != value.dimension()) {
       return Reading.fault(
@@ -214,7 +228,7 @@ public record WrittenValue(
   }
 
   private static Reading<WrittenValue> bare(WrittenRatings ratings, Optional<Dimension> expected) {
-    String rest = leftover(ratings.rest());
+    String rest = CHIP_SIZE.matcher(leftover(ratings.rest())).replaceFirst("");
     String number = KIND_WORDS.matcher(rest).replaceAll("").strip();
     if (expected.isEmpty()) {
       return Reading.fault(

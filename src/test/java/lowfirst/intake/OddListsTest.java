@@ -42,6 +42,96 @@ class OddListsTest {
     return of(reading, kind).stream().anyMatch(problem -> problem.toString().contains(words));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "ref,value,package\n\"U1,U2\",8 pin DIP socket,DIP-8\n\"U1,U2\",NE555,DIP-8\n",
+        "ref,value,package\n\"U1,U2\",NE555,DIP-8\n\"U1,U2\",8 pin DIP socket,DIP-8\n"
+      })
+  void a_socket_listed_under_the_name_of_its_circuit_is_no_fault(String text) {
+    KitReading reading = bom("bom.csv", text);
+    assertTrue(of(reading, Kind.DESIGNATOR_TWICE).isEmpty(), reading.problems().toString());
+    assertEquals(2, items(reading).size());
+    assertEquals(
+        PartKind.INTEGRATED_CIRCUIT,
+        reading
+            .kit()
+            .boards()
+            .get(0)
+            .itemOf(items(reading).get(0).designators().get(0))
+            .orElseThrow()
+            .partType()
+            .kind());
+  }
+
+  @Test
+  void two_circuits_or_a_socket_and_a_resistor_under_one_name_are_one() {
+    for (String second : List.of("LM358", "10k resistor")) {
+      KitReading reading =
+          bom(
+              "bom.csv",
+              "ref,value\nU1,"
+                  + (second.startsWith("1") ? "DIP socket" : "NE555")
+                  + "\nU1,"
+                  + second
+                  + "\nC1,10n\n");
+      assertEquals(1, of(reading, Kind.DESIGNATOR_TWICE).size(), second);
+    }
+  }
+
+  @Test
+  void parts_behind_bullets_and_tabs_below_a_title_are_a_list() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Component List\n==============\n\nCapacitors\n----------\n* C1\t330u\tradial\t\n"
+                + "* C2\t100nF\tdisc\n\nResistors\n---------\n* R1\t3.9k\t\n* R2\t10k\n"
+                + "*\tU1\tL298\t\t\n\nDiodes\n------\n* D1\t1N5819\n");
+    assertEquals(
+        "[1 [C1] 330u, 1 [C2] 100nF, 1 [R1] 3.9k, 1 [R2] 10k, 1 [U1] L298, 1 [D1] 1N5819]",
+        shown(reading));
+    assertEquals(0, reading.faults());
+  }
+
+  @Test
+  void lines_drawn_below_headings_dont_count_against_a_list() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "BELL BOM\n--------\n\nFLAT\n----\n\nR1, R2, R3 - 220R 5%\n\nR5 - 1K\n\nC2,C4 - 100nF ceramic\n\n"
+                + "D1 - 1N4148\n\nTALL\n----\n\nIC2 - 6N138\n\nQ1, Q2 - BC547\n\nsockets for the strikers\n");
+    assertEquals(
+        "[3 [R1, R2, R3] 220R 5%, 1 [R5] 1K, 2 [C2, C4] 100nF ceramic, 1 [D1] 1N4148, 1 [IC2] 6N138, 2 [Q1, Q2] BC547]",
+        shown(reading));
+  }
+
+  /** Words between single blanks, a row of which happens to say voltage and reference. */
+  @Test
+  void a_list_of_what_to_buy_is_not_read_from_its_middle_on() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Part            Quantity    Ordering Number         Desc.\n"
+                + "AB328           1           AB328-AU-ND             controller\n"
+                + "CD4431ILT       1           497-5198-1-ND           1.224 voltage reference\n"
+                + "EF373-PL-B      2           EF373-PL-ND             latched hall effect\n"
+                + "0ZAB0010        1           507-1477-1-ND           resettable fuse (250 ma trip)\n"
+                + "GH73812T        1           GH73812T-420-ND         lithium ion battery charger\n"
+                + "114-00841       1           114-00841-68-ND         memory card holder\n");
+    assertTrue(items(reading).isEmpty(), shown(reading));
+    assertEquals(1, reading.faults());
+  }
+
+  @Test
+  void parts_in_a_table_of_bars_whose_names_have_a_column_of_their_own_are_values() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            " # |  package |  parts  |\n---+----------+---------+-------------\n"
+                + "R1 |0207      |220R     |striker\nU2 |DIP-6     |6N138    |input\nC1 |disc      |0.1uF    |supply\n");
+    assertEquals("[1 [R1] 220R, 1 [U2] 6N138, 1 [C1] 0.1uF]", shown(reading));
+  }
+
   private static String placed(KitReading reading) {
     return reading.kit().boards().get(0).placements().stream()
         .map(

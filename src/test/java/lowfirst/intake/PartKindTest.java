@@ -51,6 +51,39 @@ class PartKindTest {
     "Q2, BSS63, '', SOT23, BIPOLAR_TRANSISTOR",
     "O3, FOD817B, '', DIP-4, OPTOCOUPLER",
     "P1, TST, '', Measurement_Point_Round, BOARD_FEATURE",
+    // nobody gave it a name, so its letter tells nothing
+    "U$1, BELL-3, '', BELL-3, UNKNOWN",
+    "U$2, LM358, '', DIL08, INTEGRATED_CIRCUIT",
+    // some number circuits D; no diode has that many legs
+    "D4, BELL100, '', LQFP-100, INTEGRATED_CIRCUIT",
+    "D5, 6N138, '', DIP8, OPTOCOUPLER",
+    "D6, 1N4148, '', SOD-123, DIODE",
+    "RAM, 62256, '', DIL28, INTEGRATED_CIRCUIT",
+    // the number of a plug begins like that of a circuit
+    "CONN3, DS1021-1x5, '', '', CONNECTOR",
+    "J1, MJ8435, '', '', CONNECTOR",
+    "K2, 4052, '', F4052, RELAY",
+    "S1, TL9320AF, '', '', SWITCH",
+    "U5, TL072, '', '', INTEGRATED_CIRCUIT",
+    // X is a crystal to some and a plug to others
+    "X1, 2x20, FE20-2, FE20-2, PIN_HEADER",
+    "X2, ABC-20, '', '', CRYSTAL",
+    "TTL, PINHD_1X03, '', 1X03, PIN_HEADER",
+    "R_A1, '', PINHD-1X2, 1X02, PIN_HEADER",
+    "SJ1, SJ, SJ, SJ, BOARD_FEATURE",
+    "ACT, RED, '', CHIP-LED0805, LED",
+    "R3, 20k, R-TRIMM43P, RTRIM43P, TRIMMER",
+    "R4, 5K, '', RES_ADJ-3.6X3.8, TRIMMER",
+    "U3, CDRH-4, '', IND-SMD_L5.7, INDUCTOR",
+    "U4, PH-2P, '', CONN-TH_2P, CONNECTOR",
+    "M1, ARDUINO-PRO-MINI, '', '', MODULE",
+    "U1, ARDUINO PRO MICRO, '', '', MODULE",
+    "U1, ATmega8A-PU, '', DIP-28_SMDSocket, INTEGRATED_CIRCUIT",
+    "U2, '', '', DIP-28_Socket, SOCKET",
+    "P9, GPIO, '', PinSocket_1x12, PIN_HEADER",
+    "Q1, BS170FTA, '', SOT-23, MOSFET",
+    "L1, 3mm blue LED, '', '', LED",
+    "L2, 10uH, '', '', INDUCTOR",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =
@@ -86,7 +119,17 @@ class PartKindTest {
     "D1, светодиод, LED",
     "K1, FEMALE HEADER, PIN_HEADER",
     "U1, 8Pin-DIL-Socket, SOCKET",
-    "U1, LED driver, INTEGRATED_CIRCUIT"
+    "U1, LED driver, INTEGRATED_CIRCUIT",
+    "C4, Unpolarized capacitor, CAPACITOR",
+    "C4, non-polarized capacitor, CAPACITOR",
+    "C4, Polarized capacitor, ELECTROLYTIC_CAPACITOR",
+    "K1, 'Relay SPDT, coil voltage 3V', RELAY",
+    "IC1, op-amp DIP8 (+socket), INTEGRATED_CIRCUIT",
+    "IC6, op amp SIL9 + socket, INTEGRATED_CIRCUIT",
+    "H2, 2x5 male right-angle, PIN_HEADER",
+    "A1, 'Arduino Nano module, 2x15 pin headers', MODULE",
+    "J9, pin header for an Arduino Nano, PIN_HEADER",
+    "NX1, numeric nixie tube, DISPLAY"
   })
   void a_description_tells_the_kind(String designator, String words, PartKind kind) {
     KitReading reading =

@@ -24,7 +24,11 @@ class WrittenValueTest {
     "see R47, RESISTANCE",
     "at R12, INDUCTANCE",
     "10-30M, RESISTANCE",
-    "1-2n2, CAPACITANCE"
+    "1-2n2, CAPACITANCE",
+    // one of two values
+    "resistors for the lamps (330/1k), RESISTANCE",
+    "15/22uF 35V, CAPACITANCE",
+    "AB5D18NP-100NC, INDUCTANCE"
   })
   void the_name_of_a_part_and_a_range_are_no_values(String text, Dimension measured) {
     assertFalse(WrittenValue.parse(text, Optional.of(measured)).isRead());
@@ -38,6 +42,14 @@ class WrittenValueTest {
         // text | expected | value | tolerance | voltage | power | leftover
         "4k7 | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "R47 | RESISTANCE | 470 mΩ | - | - | - | -",
+        // the size of a chip is neither value nor power
+        "100 1206 | RESISTANCE | 100 Ω | - | - | - | -",
+        "10k R0805W | RESISTANCE | 10 kΩ | - | - | - | R0805W",
+        "10k R1206W | RESISTANCE | 10 kΩ | - | - | - | R1206W",
+        "1/4W 10k | RESISTANCE | 10 kΩ | - | - | 250 mW | -",
+        "10k MF0.25W | RESISTANCE | 10 kΩ | - | - | 250 mW | MF",
+        "10uF/25 | CAPACITANCE | 10 µF | - | - | - | 25",
+        "0805/100n | CAPACITANCE | 100 nF | - | - | - | 0805",
         "u47 | CAPACITANCE | 470 nF | - | - | - | -",
         "4.7 k | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "4,7k | RESISTANCE | 4.7 kΩ | - | - | - | -",
