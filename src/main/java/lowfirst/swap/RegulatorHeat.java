@@ -74,7 +74,9 @@ final class RegulatorHeat {
    * need.
    */
   private static double quiescent(SwapPart part) {
-    return part.greatest("IQ").map(RegulatorHeat::number).orElse(QUIESCENT_AMPERES);
+    double stated = part.greatest("IQ").map(RegulatorHeat::number).orElse(QUIESCENT_AMPERES);
+    boolean isSaidByAll = part.silentMaker(part.lines("IQ")).isEmpty();
+    return isSaidByAll ? stated : Math.max(stated, QUIESCENT_AMPERES);
   }
 
   private static Answer inThisKit(SwapCase swap, Evidence gives) {

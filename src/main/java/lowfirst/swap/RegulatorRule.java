@@ -4,6 +4,7 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.part.DatasheetLine;
@@ -15,7 +16,7 @@ enum RegulatorRule implements SwapRule {
       "output voltage",
       "everything behind it was chosen for that voltage",
       standard("IEC 60747-1: rated and characteristic values"),
-      RegulatorRule::outputVoltage),
+      saidByAll(RegulatorRule::outputVoltage, "VO")),
   INPUT_VOLTAGE(
       "input voltage",
       "the rail before it, with its tolerance, must stay below the rating",
@@ -26,12 +27,12 @@ enum RegulatorRule implements SwapRule {
       "dropout voltage",
       "the input may come closer to the output than the candidate bears",
       standard("IEC 60747-1"),
-      RegulatorHeat::dropout),
+      saidByAll(RegulatorHeat::dropout, "dropout", "VO")),
   HEAT(
       "heat",
       "all volts between input and output, times the current, become heat in it",
       standard("IEC 60747-1: TJ = TA + RthJA·P; P = (VI,max − VO,min)·IO + VI,max·IQ"),
-      RegulatorHeat::heat),
+      saidByAll(RegulatorHeat::heat, "RthJA", "TJ", "VO")),
   OUTPUT_CAPACITOR(
       "output capacitor",
       "a low-drop type oscillates without the right capacitor; a classic one asks for none",
@@ -52,6 +53,32 @@ enum RegulatorRule implements SwapRule {
   @Override
   public Card card() {
     return card;
+  }
+
+  /** The same judgement; a fit is undecided where a maker says nothing of what it rests on. */
+  private static Judgement saidByAll(Judgement judgement, String... symbols) {
+    return swap ->
+        judgement
+            .of(swap)
+            .map(
+                answer ->
+                    Arrays.stream(symbols)
+                        .filter(symbol -> answer.verdict() == SwapVerdict.FITS)
+                        .flatMap(symbol -> unsaid(swap, symbol, answer).stream())
+                        .findFirst()
+                        .orElse(answer));
+  }
+
+  private static Optional<Answer> unsaid(SwapCase swap, String symbol, Answer fits) {
+    List<DatasheetLine> said =
+        swap.offered().lines(symbol).stream()
+            .filter(line -> SwapPart.limit(line).isPresent())
+            .toList();
+    Evidence asked = fits.asked().orElseThrow();
+    Evidence offered = fits.offered().orElseThrow();
+    return swap.offered()
+        .silentMaker(said)
+        .map(maker -> Comparison.ofSilent(swap, symbol, maker, asked, offered));
   }
 
   /**
@@ -78,7 +105,7 @@ enum RegulatorRule implements SwapRule {
     if (isFixed && needs.get().quantity().get().sameAs(gives.get().quantity().get())) {
       return Optional.of(sameNominal(swap, needs.get(), gives.get()));
     }
-    boolean meets = !isFixed && reaches(offered.get(), asked.get());
+    boolean meets = !isFixed && allReach(swap.offered().lines("VO"), swap.asked().lines("VO"));
     return Optional.of(
         Answer.of(
             meets ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, needs.get(), gives.get(), ""));
@@ -125,14 +152,28 @@ enum RegulatorRule implements SwapRule {
         : Optional.empty();
   }
 
+  /** Whether each maker's candidate reaches as far as some maker's asked part. */
+  private static boolean allReach(List<DatasheetLine> offered, List<DatasheetLine> asked) {
+    return offered.stream()
+        .filter(RegulatorRule::hasBand)
+        .allMatch(
+            wide -> asked.stream().filter(RegulatorRule::hasBand).anyMatch(n -> reaches(wide, n)));
+  }
+
   private static boolean reaches(DatasheetLine wide, DatasheetLine narrow) {
     return wide.min().orElseThrow().compareTo(narrow.min().orElseThrow()) <= 0
         && wide.max().orElseThrow().compareTo(narrow.max().orElseThrow()) >= 0;
   }
 
   private static Optional<Answer> outputCapacitor(SwapCase swap) {
-    Optional<Evidence> gives = swap.offered().least("Cout");
-    if (gives.isEmpty() || swap.asked().states("Cout")) {
+    Optional<Evidence> gives = swap.offered().greatest("Cout");
+    Optional<Evidence> needs = swap.asked().least("Cout");
+    boolean isEnough =
+        needs.isPresent()
+            && gives.isPresent()
+            && Comparison.compared(needs.get(), gives.get(), Comparison.Better.LESS).verdict()
+                == SwapVerdict.FITS;
+    if (gives.isEmpty() || isEnough) {
       return Optional.empty();
     }
     return Optional.of(

@@ -252,12 +252,29 @@ class RuleAnswersTest {
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO >1.2<32 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO >2<37 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO <5.2 V, undecided",
+    // a maker of the candidate's number who says nothing of it may have made the one in the bag
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.7~5<5.3 V, [A] VO >4.8~5<5.2 V; [A] IO >1 A, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.7~5<5.3 V, [A] VO >4.8~5<5.2 V; [B] IO >1 A, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.7~5<5.3 V, VO >4.8~5<5.2 V; [B] IO >1 A, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<32 V, [A] VO >1.2<37 V; [B] VO >1.2<30 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<32 V, [A] VO >1.2<37 V; [B] VO >1.2<32 V, fits",
+    "REGULATOR, DROPOUT, '', dropout <2 V, [A] dropout <1.5 V, fits",
+    "REGULATOR, DROPOUT, '', dropout <2 V, [A] dropout <1.5 V; [B] IO >1 A, undecided",
+    "REGULATOR, HEAT, '', RthJA <65 K/W; TJ <125 degC, [A] RthJA <60 K/W; [A] TJ <125 degC, fits",
+    "REGULATOR, HEAT, '', RthJA <65 K/W; TJ <125 degC, [A] RthJA <60 K/W; TJ <125 degC; [B] IO >1 A, undecided",
+    "REGULATOR, HEAT, '', RthJA <65 K/W; TJ <125 degC, RthJA <60 K/W; [A] TJ <125 degC; [B] IO >1 A, undecided",
+    // what it sends to ground is assumed where a maker doesn't say it: 10 mA, and 5 mA were enough
+    "REGULATOR, HEAT, '', RthJA <65 K/W; TJ <125 degC; IQ <5e-3 A, RthJA <60 K/W; TJ <125 degC; [A] IQ <2e-3 A, fits",
+    "REGULATOR, HEAT, '', RthJA <65 K/W; TJ <125 degC; IQ <5e-3 A, RthJA <60 K/W; TJ <125 degC; [A] IQ <2e-3 A; [B] IO >1 A, undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >4.8 V, undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, '', undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', '', VO ~5 V, undecided",
     // a type that names its output capacitor is new to a board that was drawn for one that doesn't
     "REGULATOR, OUTPUT_CAPACITOR, '', VO ~5 V, Cout >22e-6 F, undecided",
     "REGULATOR, OUTPUT_CAPACITOR, '', Cout >22e-6 F, Cout >22e-6 F, silent",
+    "REGULATOR, OUTPUT_CAPACITOR, '', Cout >22e-6 F, Cout >10e-6 F, silent",
+    "REGULATOR, OUTPUT_CAPACITOR, '', Cout >10e-6 F, Cout >22e-6 F, undecided",
+    "REGULATOR, OUTPUT_CAPACITOR, '', Cout >10e-6 F, [A] Cout >4e-6 F; [B] Cout >22e-6 F, undecided",
     "REGULATOR, OUTPUT_CAPACITOR, '', VO ~5 V, VO ~5 V, silent",
   })
   void a_rule_says_what_a_practitioner_says(
