@@ -25,11 +25,7 @@ public final class Board {
    * @param bottom y of its lower left corner in the placement list's origin
    */
   public record Size(
-      double left,
-      double bottom,
-      double widthMillimetres,
-      double heightMillimetres,
-      double thicknessMillimetres) {}
+      double left, double bottom, double widthMillimetres, double heightMillimetres) {}
 
   /**
    * A board.

@@ -34,7 +34,6 @@ enum Column {
   BOM,
   PLACEMENTS,
   WIDTH,
-  THICKNESS,
   LEFT,
   BOTTOM,
   // datasheets

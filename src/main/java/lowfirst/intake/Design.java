@@ -219,14 +219,12 @@ record Design(
             "the board's outline is no plain rectangle: the rectangle around it was taken",
             "nothing, unless parts are said to lie inside where there is no board");
       }
-      double thickness = XmlNumber.in(data.thickness).orElse(0) * scale;
       return Optional.of(
           new Board.Size(
               profile.left() * scale,
               profile.bottom() * scale,
               profile.width() * scale,
-              profile.height() * scale,
-              thickness > 0 ? thickness : 1.6));
+              profile.height() * scale));
     }
 
     private void sayWhatIsMissing(Optional<Board.Size> size, DesignBodies bodies) {

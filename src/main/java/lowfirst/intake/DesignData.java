@@ -21,8 +21,6 @@ final class DesignData {
   /** The unit of all lengths, {@code MILLIMETER}, {@code MICRON} or {@code INCH}; may be empty. */
   Text units = new Text("", new Spot(0, 0));
 
-  String thickness = "";
-
   /** Every bill of materials; a file may hold one for each variant or board. */
   final List<Bom> boms = new ArrayList<>();
 

@@ -81,7 +81,6 @@ final class DesignParser {
           xml.count();
           data.layerSides.put(xml.reference("name"), xml.attribute("side"));
         }
-        case "Stackup" -> data.thickness = xml.attribute("overallThickness");
         case "Step" -> step();
         default -> {
           // Nothing of parts.

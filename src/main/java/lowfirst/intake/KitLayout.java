@@ -234,8 +234,7 @@ final class KitLayout {
             length(row, Column.LEFT).orElse(0.0),
             length(row, Column.BOTTOM).orElse(0.0),
             width.get(),
-            height.get(),
-            length(row, Column.THICKNESS).orElse(1.6)));
+            height.get()));
   }
 
   private Optional<Double> length(TableRow row, Column column) {

@@ -179,7 +179,7 @@ class BoardPartTest {
             one -> one.body("R1", 6, 2));
     changes.forEach(change -> assertNotEquals(board, change.apply(tangled()).build()));
     assertNotEquals(named("driver", Optional.empty()), named("other", Optional.empty()));
-    Optional<Board.Size> size = Optional.of(new Board.Size(0, 0, 60, 40, 1.6));
+    Optional<Board.Size> size = Optional.of(new Board.Size(0, 0, 60, 40));
     assertNotEquals(named("driver", Optional.empty()), named("driver", size));
     assertNotEquals(board.hashCode(), named("driver", size).hashCode());
     assertTrue(board.toString().startsWith("driver of 4 items and 4 placements"));

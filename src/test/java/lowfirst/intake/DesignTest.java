@@ -188,7 +188,7 @@ class DesignTest {
   @Test
   void the_profile_becomes_the_boards_size_without_its_cutouts() {
     assertEquals(
-        Optional.of(new Board.Size(-5, 0, 50, 30, 1.55)),
+        Optional.of(new Board.Size(-5, 0, 50, 30)),
         board(KitTables.read("board.xml", lampBoard())).size());
   }
 

@@ -124,9 +124,9 @@ class KitLayoutTest {
     KitReading reading =
         KitTables.read(
             "boards.csv",
-            "board,count,bom,placements,width (inch),height,left,bottom,thickness\n"
-                + "main,3,sub\\parts.csv,,4,60 mm,-5,2,0.8\n"
-                + "main 2,,,main/placements.csv,50,,,,\n",
+            "board,count,bom,placements,width (inch),height,left,bottom\n"
+                + "main,3,sub\\parts.csv,,4,60 mm,-5,2\n"
+                + "main 2,,,main/placements.csv,50,,,\n",
             "sub/parts.csv",
             TWO,
             "main/bom.csv",
@@ -137,16 +137,15 @@ class KitLayoutTest {
     assertEquals(List.of("main 2 2", "main 2 0 2"), shown(reading));
     assertEquals(List.of(3, 1), boards.stream().map(Board::count).toList());
     // 4 inch are 101.6 mm.
-    assertEquals(Optional.of(new Board.Size(-5, 2, 101.6, 60, 0.8)), boards.get(0).size());
+    assertEquals(Optional.of(new Board.Size(-5, 2, 101.6, 60)), boards.get(0).size());
     assertEquals(Optional.empty(), boards.get(1).size(), "half a size is none");
   }
 
   @Test
-  void a_size_without_more_lies_at_the_origin_and_is_as_thick_as_boards_are() {
+  void a_size_without_more_lies_at_the_origin() {
     KitReading reading =
         KitTables.read("boards.csv", "board,bom,width,height\nb,bom.csv,80,60\n", "bom.csv", BOM);
-    assertEquals(
-        Optional.of(new Board.Size(0, 0, 80, 60, 1.6)), reading.kit().boards().get(0).size());
+    assertEquals(Optional.of(new Board.Size(0, 0, 80, 60)), reading.kit().boards().get(0).size());
   }
 
   @ParameterizedTest(name = "{0}")

@@ -27,9 +27,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AssemblySheetsTest {
   private static final String BOARDS =
       """
-      board,count,bom,placements,width mm,height mm,thickness mm
-      driver,2,bom.csv,placements.csv,60,40,1.6
-      lamp,1,lamp.csv,,,,
+      board,count,bom,placements,width mm,height mm
+      driver,2,bom.csv,placements.csv,60,40
+      lamp,1,lamp.csv,,,
       """;
   private static final String BOM =
       """

@@ -56,7 +56,7 @@ class BoardDrawingTest {
     assertEquals(60, outline.width(), 1e-9);
     assertEquals(40, outline.height(), 1e-9);
     // A narrow board leaves 40 mm for the words.
-    Board narrow = SampleBoards.board(Optional.of(new Board.Size(0, 0, 20, 10, 1.6)), List.of());
+    Board narrow = SampleBoards.board(Optional.of(new Board.Size(0, 0, 20, 10)), List.of());
     assertEquals(40, BoardMap.widthMillimetres(narrow), 1e-9);
   }
 
@@ -113,7 +113,7 @@ class BoardDrawingTest {
   @ParameterizedTest
   @CsvSource({"60, 50, 6", "50, 50, 6", "49.9, 20, 3"})
   void a_length_to_hold_a_ruler_to_has_a_mark_each_centimetre(double width, int length, int marks) {
-    Board board = SampleBoards.board(Optional.of(new Board.Size(0, 0, width, 40, 1.6)), List.of());
+    Board board = SampleBoards.board(Optional.of(new Board.Size(0, 0, width, 40)), List.of());
     Drawing map = map(board, Side.TOP);
     List<Shape.Line> lines = shapes(map, Shape.Line.class);
     assertEquals(1 + marks, lines.size());
@@ -245,7 +245,7 @@ class BoardDrawingTest {
   void positions_count_from_the_boards_own_corner() {
     Board board =
         SampleBoards.board(
-            Optional.of(new Board.Size(100, 50, 60, 40, 1.6)),
+            Optional.of(new Board.Size(100, 50, 60, 40)),
             List.of(placement("D1", 115, 60, 0, Side.TOP)));
     Shape.Box plate = shapes(map(board, Side.TOP), Shape.Box.class).get(1);
     assertEquals(17, plate.x() + plate.width() / 2, 1e-9);

@@ -66,7 +66,7 @@ public final class SampleBoards {
 
   /** A board of these placements, axial diodes all, with an outline of 60 by 40 mm. */
   public static Board diodes(Placement... placements) {
-    return board(Optional.of(new Board.Size(0, 0, 60, 40, 1.6)), List.of(placements));
+    return board(Optional.of(new Board.Size(0, 0, 60, 40)), List.of(placements));
   }
 
   public static Board board(Optional<Board.Size> size, List<Placement> placements) {

@@ -176,8 +176,8 @@ class WholeJobTest {
     Kit kit =
         Said.kit(
             "boards.csv",
-            "board,count,bom,placements,width mm,height mm,thickness mm\n"
-                + "a b/c,2,a.csv,,176,50,1.6\nwide,1,w.csv,,177,50,1.6\nbare,1,bare.csv,,,,\n",
+            "board,count,bom,placements,width mm,height mm\n"
+                + "a b/c,2,a.csv,,176,50\nwide,1,w.csv,,177,50\nbare,1,bare.csv,,,\n",
             "a.csv",
             "designators,value,description\nR1,1k,resistor\n",
             "w.csv",
