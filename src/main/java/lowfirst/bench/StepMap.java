@@ -56,7 +56,7 @@ record StepMap(Kit kit, Progress progress, Step step, View view) {
   private static boolean isWorthwhile(Window near, Board board) {
     double seen = near.widthMillimetres() * near.heightMillimetres();
     return board
-        .size()
+        .outline()
         .filter(size -> seen > 0.6 * size.widthMillimetres() * size.heightMillimetres())
         .isEmpty();
   }
@@ -73,10 +73,7 @@ record StepMap(Kit kit, Progress progress, Step step, View view) {
             .map(record -> record.spot().designator())
             .toList();
     double shown =
-        window
-            .map(Window::widthMillimetres)
-            .or(() -> board.size().map(Board.Size::widthMillimetres))
-            .orElse(100.0);
+        window.map(Window::widthMillimetres).orElseGet(() -> BoardMap.widthMillimetres(board));
     Drawing drawing = BoardMap.forScreen(board, lit, done, seen, shown);
     return SvgWriter.write(
         drawing, "Board map of " + board.name(), window.orElse(Window.whole(drawing)));

@@ -10,9 +10,13 @@ import lowfirst.part.BodyOutline;
 
 /** A bare board design and how many of it are built, with its BOM and placement list joined. */
 public final class Board {
+  /** So many parts outside the outline may each be misplaced, however few parts there are. */
+  private static final int FEW = 3;
+
   private final String name;
   private final int count;
   private final Optional<Size> size;
+  private final Optional<Size> outline;
   private final List<Item> items;
   private final List<Placement> placements;
   private final PartIndex parts;
@@ -25,7 +29,15 @@ public final class Board {
    * @param bottom y of its lower left corner in the placement list's origin
    */
   public record Size(
-      double left, double bottom, double widthMillimetres, double heightMillimetres) {}
+      double left, double bottom, double widthMillimetres, double heightMillimetres) {
+
+    /** Whether a part's middle lies on it. */
+    public boolean holds(Placement placement) {
+      double x = placement.xMillimetres() - left;
+      double y = placement.yMillimetres() - bottom;
+      return x >= 0 && y >= 0 && x <= widthMillimetres && y <= heightMillimetres;
+    }
+  }
 
   /**
    * A board.
@@ -49,6 +61,7 @@ public final class Board {
     this.size = size;
     this.items = List.copyOf(items);
     this.placements = List.copyOf(placements);
+    this.outline = size.filter(known -> isMostlyOn(known, placements));
     this.placed = new ArrayList<>(placements.size());
     int named = items.stream().mapToInt(item -> item.designators().size()).sum();
     this.parts = new PartIndex(named + placements.size());
@@ -94,6 +107,19 @@ public final class Board {
   /** How many units are built, at least 1. */
   public int count() {
     return count;
+  }
+
+  /**
+   * Where the edge lies among the placements; empty where the size is not known, or where most
+   * parts would lie outside: then the list counts from another corner, or in another unit.
+   */
+  public Optional<Size> outline() {
+    return outline;
+  }
+
+  private static boolean isMostlyOn(Size size, List<Placement> placements) {
+    long outside = placements.stream().filter(placement -> !size.holds(placement)).count();
+    return outside <= FEW || outside * 2 <= placements.size();
   }
 
   /** Width and height where {@code boards.csv} gives them. */

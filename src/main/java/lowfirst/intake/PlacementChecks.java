@@ -1,10 +1,12 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import lowfirst.board.Board;
 import lowfirst.board.BoardPart;
 import lowfirst.board.Item;
@@ -92,8 +94,8 @@ final class PlacementChecks {
       return;
     }
     List<Placement> outside =
-        board.placements().stream().filter(placement -> isOutside(placement, size.get())).toList();
-    if (outside.size() > 3 && outside.size() * 2 > board.placements().size()) {
+        board.placements().stream().filter(placement -> !size.get().holds(placement)).toList();
+    if (board.outline().isEmpty()) {
       problems.add(
           new Problem(
               Kind.OUTSIDE_THE_OUTLINE,
@@ -101,9 +103,15 @@ final class PlacementChecks {
               outside.size()
                   + " of "
                   + board.placements().size()
-                  + " parts lie outside the board: the list has another origin, or another unit",
+                  + " parts lie outside the board: the list has another origin, or another unit; its"
+                  + " parts reach from "
+                  + reach("x", Placement::xMillimetres)
+                  + " and from "
+                  + reach("y", Placement::yMillimetres)
+                  + " mm",
               "give the board's lower left corner in the list's own origin as left and bottom in"
-                  + " boards.csv, or the list's unit with --column placements.unit=..."));
+                  + " boards.csv, or the list's unit with --column placements.unit=...; until then"
+                  + " maps show no edge"));
       return;
     }
     for (Placement placement : outside) {
@@ -125,10 +133,10 @@ final class PlacementChecks {
     }
   }
 
-  private static boolean isOutside(Placement placement, Board.Size size) {
-    double x = placement.xMillimetres() - size.left();
-    double y = placement.yMillimetres() - size.bottom();
-    return x < 0 || y < 0 || x > size.widthMillimetres() || y > size.heightMillimetres();
+  private String reach(String axis, ToDoubleFunction<Placement> middle) {
+    DoubleSummaryStatistics all =
+        board.placements().stream().mapToDouble(middle).summaryStatistics();
+    return axis + " = " + Numbers.plain(all.getMin()) + " to " + Numbers.plain(all.getMax());
   }
 
   /** Bodies that sit on the board itself; what is plugged into a socket sits above it. */

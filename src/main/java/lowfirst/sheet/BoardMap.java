@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.board.Board;
+import lowfirst.board.BoardPart;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
@@ -50,8 +51,8 @@ public final class BoardMap {
   private final Side seenFrom;
   private final PlaceMarks marks;
 
-  /** Whether the map has to say why parts are drawn round. */
-  private final boolean anyRound;
+  /** What the map has to say of what it can't show. */
+  private final List<String> remarks = new ArrayList<>();
 
   /** Sorted by designator, which is the order of drawing. */
   private final Map<Designator, Placement> placements;
@@ -64,9 +65,19 @@ public final class BoardMap {
     this.placements = new LinkedHashMap<>();
     board.parts().stream()
         .flatMap(part -> part.placement().stream())
+        .filter(view::isShown)
         .sorted(Comparator.comparing(Placement::designator))
         .forEach(place -> placements.put(place.designator(), place));
-    this.anyRound = placements.values().stream().anyMatch(marks::isRound);
+    if (placements.values().stream().anyMatch(marks::isRound)) {
+      remarks.add("round: size or turn not known");
+    }
+    if (!view.knowsEdge()) {
+      remarks.add("the frame is not the board's edge");
+    }
+    String away = away(board.parts().stream().map(BoardPart::designator).toList());
+    if (!away.isEmpty()) {
+      remarks.add("off the board, not shown: " + away);
+    }
   }
 
   /**
@@ -108,16 +119,16 @@ public final class BoardMap {
   }
 
   private double height() {
-    return HEAD + view.height() + FOOT + (anyRound ? REMARK : 0);
+    return HEAD + view.height() + FOOT + REMARK * remarks.size();
   }
 
   /** The board with its parts drawn faint, all but {@code except}. */
   Drawing bare(Set<Designator> except) {
     var shapes = new ArrayList<Shape>();
     shapes.add(label(SIDE, 3.4, 2.6, heading()));
-    shapes.add(
-        new Shape.Box(SIDE, HEAD, view.width(), view.height(), 0.5, Paint.stroke(Ink.BLACK, 0.35)));
-    shapes.add(corner());
+    Shape.Box edge = marks.edge();
+    shapes.add(edge);
+    shapes.add(corner(edge));
     placements.values().stream()
         .filter(place -> !except.contains(place.designator()))
         .forEach(place -> shapes.add(marks.faint(place)));
@@ -162,9 +173,9 @@ public final class BoardMap {
   }
 
   /** A black triangle in the lower left corner of the top side, on both views the same corner. */
-  private Shape corner() {
-    double x = seenFrom == Side.TOP ? SIDE : SIDE + view.width();
-    double y = HEAD + view.height();
+  private Shape corner(Shape.Box edge) {
+    double x = seenFrom == Side.TOP ? edge.x() : edge.x() + edge.width();
+    double y = edge.y() + edge.height();
     double into = seenFrom == Side.TOP ? 3 : -3;
     return new Shape.Path(
         List.of(new Point(x, y), new Point(x + into, y), new Point(x, y - 3)),
@@ -183,9 +194,20 @@ public final class BoardMap {
     }
     String mark = String.format(Locale.ROOT, "%.0f mm on the board", length);
     shapes.add(label(SIDE, y + 3.6, 2.2, mark));
-    if (anyRound) {
-      shapes.add(label(SIDE, y + 3.6 + REMARK, 2.2, "round: size or turn not known"));
+    double line = y + 3.6;
+    for (String remark : remarks) {
+      line += REMARK;
+      shapes.add(label(SIDE, line, 2.2, remark));
     }
+  }
+
+  /** Which of these parts are placed too far off the board to be shown. */
+  private String away(Collection<Designator> designators) {
+    return designators.stream()
+        .filter(designator -> board.find(designator).flatMap(BoardPart::placement).isPresent())
+        .filter(designator -> !placements.containsKey(designator))
+        .map(Designator::text)
+        .collect(Collectors.joining(", "));
   }
 
   private static Shape label(double x, double y, double size, String text) {
@@ -199,9 +221,10 @@ public final class BoardMap {
             .collect(Collectors.joining(", "));
     String unplaced =
         lit.keySet().stream()
-            .filter(designator -> !placements.containsKey(designator))
+            .filter(designator -> board.find(designator).flatMap(BoardPart::placement).isEmpty())
             .map(Designator::text)
             .collect(Collectors.joining(", "));
+    String away = away(lit.keySet());
     String round =
         placed(lit.keySet()).stream()
             .filter(marks::isRound)
@@ -212,6 +235,7 @@ public final class BoardMap {
         + (places.isEmpty() ? "; no place marked" : "; marked: " + places)
         + (filledPlaces == 0 ? "" : "; filled already: " + Counted.of(filledPlaces, "place"))
         + (round.isEmpty() ? "" : "; drawn round, size or turn not known: " + round)
+        + (away.isEmpty() ? "" : "; off the board, not shown: " + away)
         + (unplaced.isEmpty() ? "" : "; not in the placement list: " + unplaced);
   }
 }

@@ -2,12 +2,15 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.board.Board;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.BodyOutline.BodySize;
+import lowfirst.sheet.drawing.Shape;
+import lowfirst.sheet.drawing.Shape.Paint;
 import lowfirst.sheet.drawing.Shape.Point;
 
 /**
@@ -22,47 +25,93 @@ final class BoardView {
   /** Shown for a part whose body size is not known. */
   private static final BodySize UNKNOWN = new BodySize(3, 3);
 
+  /** A part may overhang the edge so far; what lies farther out is misplaced, and not shown. */
+  private static final double OVERHANG = 25;
+
   private final double left;
   private final double bottom;
   private final double width;
   private final double height;
+  private final Optional<Board.Size> outline;
   private final Side seenFrom;
 
-  private BoardView(double left, double bottom, double width, double height, Side seenFrom) {
+  private BoardView(
+      double left,
+      double bottom,
+      double width,
+      double height,
+      Optional<Board.Size> outline,
+      Side seenFrom) {
     this.left = left;
     this.bottom = bottom;
     this.width = width;
     this.height = height;
+    this.outline = outline;
     this.seenFrom = seenFrom;
   }
 
-  /** The board within its outline or, without one, within a margin around its parts. */
+  /** The board's outline and what overhangs it or, without one, a margin around its parts. */
   static BoardView of(Board board, Side seenFrom) {
-    if (board.size().isPresent()) {
-      Board.Size size = board.size().get();
-      return new BoardView(
-          size.left(), size.bottom(), size.widthMillimetres(), size.heightMillimetres(), seenFrom);
-    }
-    double left = Double.MAX_VALUE;
-    double bottom = Double.MAX_VALUE;
-    double right = -Double.MAX_VALUE;
-    double top = -Double.MAX_VALUE;
+    Optional<Board.Size> outline = board.outline();
+    double left = outline.map(Board.Size::left).orElse(Double.MAX_VALUE);
+    double bottom = outline.map(Board.Size::bottom).orElse(Double.MAX_VALUE);
+    double right =
+        outline.map(size -> size.left() + size.widthMillimetres()).orElse(-Double.MAX_VALUE);
+    double top =
+        outline.map(size -> size.bottom() + size.heightMillimetres()).orElse(-Double.MAX_VALUE);
     for (Placement placement : board.placements()) {
-      for (Point corner : corners(placement, bodyOf(board, placement))) {
-        left = Math.min(left, corner.x());
-        right = Math.max(right, corner.x());
-        bottom = Math.min(bottom, corner.y());
-        top = Math.max(top, corner.y());
+      if (isShown(outline, placement)) {
+        for (Point corner : corners(placement, bodyOf(board, placement))) {
+          left = Math.min(left, corner.x());
+          right = Math.max(right, corner.x());
+          bottom = Math.min(bottom, corner.y());
+          top = Math.max(top, corner.y());
+        }
       }
     }
-    return board.placements().isEmpty()
-        ? new BoardView(0, 0, 2 * MARGIN, 2 * MARGIN, seenFrom)
+    double margin = outline.isPresent() ? 0 : MARGIN;
+    return left > right
+        ? new BoardView(0, 0, 2 * MARGIN, 2 * MARGIN, outline, seenFrom)
         : new BoardView(
-            left - MARGIN,
-            bottom - MARGIN,
-            right - left + 2 * MARGIN,
-            top - bottom + 2 * MARGIN,
+            left - margin,
+            bottom - margin,
+            right - left + 2 * margin,
+            top - bottom + 2 * margin,
+            outline,
             seenFrom);
+  }
+
+  /** Whether a part lies on the board or near its edge. */
+  boolean isShown(Placement placement) {
+    return isShown(outline, placement);
+  }
+
+  private static boolean isShown(Optional<Board.Size> outline, Placement placement) {
+    return outline
+        .map(
+            size ->
+                new Board.Size(
+                    size.left() - OVERHANG,
+                    size.bottom() - OVERHANG,
+                    size.widthMillimetres() + 2 * OVERHANG,
+                    size.heightMillimetres() + 2 * OVERHANG))
+        .filter(around -> !around.holds(placement))
+        .isEmpty();
+  }
+
+  /** Whether it is known where the board ends. */
+  boolean knowsEdge() {
+    return outline.isPresent();
+  }
+
+  /** The board's edge on the drawing or, where that isn't known, the frame around its parts. */
+  Shape.Box edge(Paint paint) {
+    double wide = outline.map(Board.Size::widthMillimetres).orElse(width);
+    double high = outline.map(Board.Size::heightMillimetres).orElse(height);
+    double x = outline.map(Board.Size::left).orElse(left);
+    double y = outline.map(Board.Size::bottom).orElse(bottom);
+    Point upperLeft = at(seenFrom == Side.TOP ? x : x + wide, y + high);
+    return new Shape.Box(upperLeft.x(), upperLeft.y(), wide, high, 0.5, paint);
   }
 
   double width() {

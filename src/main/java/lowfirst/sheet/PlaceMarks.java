@@ -29,6 +29,15 @@ record PlaceMarks(Board board, BoardView view, Side seenFrom, Style style) {
     return new Point(point.x() + BoardMap.SIDE, point.y() + BoardMap.HEAD);
   }
 
+  /** Thin and grey where it isn't the board's own edge. */
+  Shape.Box edge() {
+    boolean known = view.knowsEdge();
+    Shape.Box edge = view.edge(Paint.stroke(known ? Ink.BLACK : DONE_EDGE, known ? 0.35 : 0.15));
+    Point corner = moved(new Point(edge.x(), edge.y()));
+    return new Shape.Box(
+        corner.x(), corner.y(), edge.width(), edge.height(), edge.radius(), edge.paint());
+  }
+
   private Shape body(Placement placement, Paint paint) {
     if (!isRound(placement)) {
       List<Point> corners = view.body(board, placement).stream().map(this::moved).toList();

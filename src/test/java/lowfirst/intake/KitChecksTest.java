@@ -135,6 +135,10 @@ class KitChecksTest {
                 + "R1,10,-10,0,top,,\nR2,30,-10,0,top,,\nR3,50,-10,0,top,,\n"
                 + "R4,10,-30,0,top,,\nR5,30,-30,0,top,,\n");
     assertEquals(List.of(Kind.OUTSIDE_THE_OUTLINE), kinds(reading));
+    assertEquals(
+        "5 of 5 parts lie outside the board: the list has another origin, or another unit; its"
+            + " parts reach from x = 10 to 50 and from y = -30 to -10 mm",
+        problem(reading, Kind.OUTSIDE_THE_OUTLINE).message());
   }
 
   @Test

@@ -131,6 +131,58 @@ class BoardMapTest {
     assertEquals(2.5 + 10, outline.height(), 1e-9);
   }
 
+  private static void assertInside(Drawing map) {
+    for (Shape.Path body : bodies(map)) {
+      for (Shape.Point corner : body.points()) {
+        assertTrue(corner.x() >= 0 && corner.x() <= map.widthMillimetres(), "x " + corner);
+        assertTrue(corner.y() >= 0 && corner.y() <= map.heightMillimetres(), "y " + corner);
+      }
+    }
+  }
+
+  @Test
+  void parts_of_a_list_with_another_origin_than_the_outline_stay_on_the_map() {
+    Board board =
+        diodes(
+            placement("D1", 110, -90, 0, Side.TOP),
+            placement("D2", 130, -90, 0, Side.TOP),
+            placement("D3", 110, -70, 0, Side.TOP),
+            placement("D4", 130, -70, 0, Side.TOP));
+    for (Side side : Side.values()) {
+      Drawing map = map(board, side);
+      assertEquals(4, bodies(map).size());
+      assertInside(map);
+      assertEquals(20 + 6.3 + 10, boxes(map).get(0).width(), 1e-9, "the parts and a margin");
+      assertTrue(labels(map).contains("the frame is not the board's edge"), labels(map).toString());
+    }
+  }
+
+  @Test
+  void a_part_over_the_edge_stays_on_the_map_and_the_edge_where_it_is() {
+    Board board = diodes(placement("D1", 1, 10, 0, Side.TOP), placement("D2", 40, 0, 90, Side.TOP));
+    for (Side side : Side.values()) {
+      Drawing map = map(board, side);
+      assertInside(map);
+      assertEquals(60, boxes(map).get(0).width(), 1e-9);
+      assertEquals(40, boxes(map).get(0).height(), 1e-9);
+    }
+    Drawing map = map(board, Side.TOP);
+    Shape.Box edge = boxes(map).get(0);
+    double left = bodies(map).get(1).points().stream().mapToDouble(Shape.Point::x).min().orElse(0);
+    assertEquals(1 - 3.15, left - edge.x(), 1e-9, "D1 is 6.3 mm long and 1 mm from the edge");
+  }
+
+  @Test
+  void a_part_placed_far_off_the_board_is_named_instead_of_drawn() {
+    Board board =
+        diodes(placement("D1", 15, 10, 0, Side.TOP), placement("D2", 4000, 10, 0, Side.TOP));
+    Drawing map = onPaper(board, Side.TOP).drawn(Map.of(Designator.of("D2"), "1"), List.of());
+    assertEquals(1, bodies(map).size());
+    assertEquals(64, map.widthMillimetres(), 1e-9);
+    assertTrue(labels(map).contains("off the board, not shown: D2"), labels(map).toString());
+    assertTrue(map.words().endsWith("off the board, not shown: D2"), map.words());
+  }
+
   @Test
   void a_board_without_placements_says_what_it_cannot_show() {
     Board board = SampleBoards.board(Optional.empty(), List.of());
