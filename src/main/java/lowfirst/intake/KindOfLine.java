@@ -52,7 +52,7 @@ final class KindOfLine {
     String value = cells.get(PartOfLine.VALUE);
     String prefix = cells.get(PartOfLine.LETTERS);
     var guess = new PartKindGuess();
-    Optional<PartKind> body = PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE));
+    Optional<PartKind> body = body(cells);
     boolean counted = value.isEmpty() || PINS.matcher(value).matches();
     Optional<PartKind> letters = PartKindWords.byLetters(prefix);
     boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
@@ -104,6 +104,25 @@ final class KindOfLine {
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
     PartKind kind = guess.kind();
     return kind == PartKind.UNKNOWN && unheard ? byUnit(cells) : kind;
+  }
+
+  /**
+   * What the package name tells. One of a capacitor with a plus may hold a can or a tantalum bead,
+   * whose stripes mean the opposite of each other: there the words decide.
+   */
+  private static Optional<PartKind> body(List<String> cells) {
+    return PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE))
+        .map(
+            kind ->
+                kind == PartKind.ELECTROLYTIC_CAPACITOR && saysTantalum(cells)
+                    ? PartKind.TANTALUM_CAPACITOR
+                    : kind);
+  }
+
+  private static boolean saysTantalum(List<String> cells) {
+    return cells.stream()
+        .flatMap(cell -> PartKindWords.byWords(cell).stream())
+        .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
   }
 
   /** Where nothing else tells, the unit of the value does. */

@@ -64,6 +64,11 @@ final class PartKindGuess {
     return best;
   }
 
+  /** Whether two kinds are of one family, so that the narrower one may stand for both. */
+  static boolean areKin(PartKind one, PartKind other) {
+    return family(one) == family(other);
+  }
+
   /** The general kind that a narrower one belongs to. */
   private static PartKind family(PartKind kind) {
     return switch (kind) {

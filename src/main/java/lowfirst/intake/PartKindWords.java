@@ -6,11 +6,13 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.PartKind;
@@ -28,10 +30,26 @@ final class PartKindWords {
       Pattern.compile(
           "(?i) (?:with|incl(?:\\.|uding)?|mit|avec|con|com|met) | \\(?\\+ ?(?=\\p{L})");
 
+  /** Where a second thought begins; a comma between digits is a decimal one. */
+  private static final Pattern CLAUSE = Pattern.compile("(?i)[,;(](?!\\d)| for ");
+
+  /** Whatever is named first, these tell what the line buys. */
+  private static final Set<PartKind> KEPT =
+      EnumSet.of(
+          PartKind.SOCKET,
+          PartKind.PIN_HEADER,
+          PartKind.SCREW_TERMINAL,
+          PartKind.FUSE_HOLDER,
+          PartKind.HARDWARE,
+          PartKind.BOARD_FEATURE);
+
   private final Map<String, List<Rule>> rules = new HashMap<>();
   private final Map<String, PartKind> letters = new HashMap<>();
 
   private record Rule(Pattern pattern, PartKind kind) {}
+
+  /** A kind and where the words for it start. */
+  private record Found(PartKind kind, int start) {}
 
   private PartKindWords() {
     try (var in = PartKindWords.class.getResourceAsStream("part-kinds.txt");
@@ -60,17 +78,38 @@ final class PartKindWords {
     }
   }
 
-  /** By the words of a value or description; what a part comes with says less than what it is. */
+  /**
+   * By the words of a value or description; what a part comes with, or is for, says less than what
+   * it is: {@code pin header, buttons} is no switch.
+   */
   static Optional<PartKind> byWords(String text) {
     Matcher with = WITH.matcher(text);
-    return with.find() && with.start() < LONGEST
-        ? TABLE.found("words", text.substring(0, with.start())).or(() -> TABLE.found("words", text))
-        : TABLE.found("words", text);
+    if (with.find() && with.start() < LONGEST) {
+      return byClauses(text.substring(0, with.start())).or(() -> byClauses(text));
+    }
+    return byClauses(text);
+  }
+
+  /** What the first clause names, unless a later one only says the same more narrowly. */
+  private static Optional<PartKind> byClauses(String text) {
+    Optional<Found> whole = TABLE.found("words", text);
+    Matcher clause = CLAUSE.matcher(text);
+    if (whole.isEmpty()
+        || KEPT.contains(whole.get().kind())
+        || !clause.find()
+        || clause.start() > whole.get().start()) {
+      return whole.map(Found::kind);
+    }
+    return TABLE
+        .found("words", text.substring(0, clause.start()))
+        .map(Found::kind)
+        .filter(first -> !PartKindGuess.areKin(first, whole.get().kind()))
+        .or(() -> whole.map(Found::kind));
   }
 
   /** By a footprint or package name. */
   static Optional<PartKind> byFootprint(String text) {
-    return TABLE.found("footprint", text);
+    return TABLE.found("footprint", text).map(Found::kind);
   }
 
   /** By a maker's type number, which has to match as a whole. */
@@ -89,14 +128,14 @@ final class PartKindWords {
     return Optional.ofNullable(TABLE.letters.get(prefix));
   }
 
-  private Optional<PartKind> found(String how, String text) {
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
+  private Optional<Found> found(String how, String text) {
     String start = text.length() > LONGEST ? text.substring(0, LONGEST) : text;
-    return rules.get(how).stream()
-        .filter(rule -> rule.pattern().matcher(start).find())
-        .map(Rule::kind)
-        .findFirst();
+    for (Rule rule : start.isEmpty() ? List.<Rule>of() : rules.get(how)) {
+      Matcher words = rule.pattern().matcher(start);
+      if (words.find()) {
+        return Optional.of(new Found(rule.kind(), words.start()));
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -7,7 +7,7 @@ import java.util.Set;
 public enum PartKind {
   WIRE_LINK("wire link"),
   RESISTOR("resistor"),
-  RESISTOR_NETWORK("resistor network"),
+  RESISTOR_NETWORK("resistor network", Trait.POLARISED),
   TRIMMER("trimmer"),
   POTENTIOMETER("potentiometer"),
   CERAMIC_CAPACITOR("ceramic capacitor"),

@@ -57,7 +57,9 @@ public enum Consequence {
   private static Consequence byKind(Compartment fitted, Compartment meant) {
     PartKind kind = meant.type().kind();
     boolean otherPart = fitted.type().kind() != kind;
-    boolean active = kind.isStaticSensitive() || kind.isPolarised() && kind != PartKind.LED;
+    boolean active =
+        kind.isStaticSensitive()
+            || kind.isPolarised() && kind != PartKind.LED && kind != PartKind.RESISTOR_NETWORK;
     boolean sameValue =
         fitted.type().value().isPresent()
             && fitted.type().value().equals(meant.type().value())

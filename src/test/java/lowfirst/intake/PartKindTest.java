@@ -84,6 +84,16 @@ class PartKindTest {
     "Q1, BS170FTA, '', SOT-23, MOSFET",
     "L1, 3mm blue LED, '', '', LED",
     "L2, 10uH, '', '', INDUCTOR",
+    // four leads, whatever the letter says
+    "D6, W04G, '', Diode_Bridge_Round_D9.0mm, BRIDGE_RECTIFIER",
+    "D6, B40C1500, '', '', BRIDGE_RECTIFIER",
+    "D6, KBP206, '', '', BRIDGE_RECTIFIER",
+    "W1, Bridge, '', Wire_Bridge_P7.62mm, WIRE_LINK",
+    // a footprint with a plus holds cans and beads, whose stripes mean the opposite
+    "C11, 10u/16V tantalum, '', CP_Radial_D5.0mm_P2.50mm, TANTALUM_CAPACITOR",
+    "C11, 10u/16V, '', CP_Radial_Tantal_D5.0mm_P2.50mm, TANTALUM_CAPACITOR",
+    "C11, 10u/16V, '', CP_Radial_D5.0mm_P2.50mm, ELECTROLYTIC_CAPACITOR",
+    "J5, 1x6, '', pin header 1x6, PIN_HEADER",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =
@@ -129,7 +139,17 @@ class PartKindTest {
     "H2, 2x5 male right-angle, PIN_HEADER",
     "A1, 'Arduino Nano module, 2x15 pin headers', MODULE",
     "J9, pin header for an Arduino Nano, PIN_HEADER",
-    "NX1, numeric nixie tube, DISPLAY"
+    "NX1, numeric nixie tube, DISPLAY",
+    // what it is for stands behind what it is
+    "J5, 'box header 2x5, buttons', PIN_HEADER",
+    "C12, 'ceramic C0G 50 V, crystal', CERAMIC_CAPACITOR",
+    "C14, 'ceramic X7R 50 V (reset button)', CERAMIC_CAPACITOR",
+    "C15, 'ceramic 0,1 µF for the switch', CERAMIC_CAPACITOR",
+    // unless that only says the same more narrowly, or names what holds it
+    "C3, 'capacitor, electrolytic', ELECTROLYTIC_CAPACITOR",
+    "D1, 'diode, Zener', ZENER_DIODE",
+    "X1, 'connector, IC socket', SOCKET",
+    "SW1, 'tactile switch, header', SWITCH"
   })
   void a_description_tells_the_kind(String designator, String words, PartKind kind) {
     KitReading reading =
