@@ -252,7 +252,7 @@ final class AssemblyBook {
 
   private static String where(Step step) {
     String places = DesignatorWords.list(step.designators());
-    return step.partType().kind().isPolarised()
+    return OrientationWords.matters(step.partType())
         ? places + "\n" + StepWording.wayRound(step)
         : places;
   }

@@ -3,6 +3,8 @@ package lowfirst.sheet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -24,6 +26,8 @@ final class LeadedBodies {
           "ORANGE", new Ink(0xF0964A),
           "WHITE", new Ink(0xF8F8F4),
           "AMBER", new Ink(0xF0B04A));
+
+  private static final Pattern LEADS = Pattern.compile("TO-?(?:220|247|264|126)-([2-7])(?!\\d)");
 
   private static final double LEAD = 5;
   private static final double TYPE = 2.0;
@@ -54,7 +58,9 @@ final class LeadedBodies {
             .box(LEAD + length * 0.78, top, length * 0.13, diameter, 0, glass ? Ink.BLACK : BAND)
             .label(LEAD + length + 1.6, middle - 0.8, TYPE, Ink.BLACK, "K");
     if (glass || Strokes.width(text, 1.4) > length * 0.75) {
-      strokes.label(LEAD + length - 1 - Strokes.width(text, TYPE) / 2, TYPE, TYPE, Ink.BLACK, text);
+      double room = LEAD + length;
+      double half = Math.min(room, Strokes.width(text, TYPE)) / 2;
+      strokes.fitted(Math.max(half, room - 1 - half), TYPE * 0.64, room, TYPE, Ink.BLACK, text);
     } else {
       strokes.fitted(LEAD + length * 0.39, middle, length * 0.72, diameter * 0.7, Ink.WHITE, text);
     }
@@ -92,20 +98,21 @@ final class LeadedBodies {
             type.text().strip() + " LED; flat rim and shorter lead are the cathode, K");
   }
 
-  static Drawing threeLeads(
+  /** A transistor's body: small with a flat, or with a metal tab. */
+  static Drawing onLeads(
       PartKind kind, String packageName, Optional<BodyOutline> outline, String text) {
     String name =
         (outline.map(BodyOutline::name).orElse("") + " " + packageName).toUpperCase(Locale.ROOT);
     boolean small = name.contains("TO-92") || name.contains("TO92");
     return small || !name.contains("TO-") && kind == PartKind.BIPOLAR_TRANSISTOR
         ? small(kind, text)
-        : power(kind, text);
+        : power(kind, leads(name), text);
   }
 
   /** TO-92 from its flat side; body 4.7 × 4.6 mm (Jiangsu CJ). Pins count from the left. */
   private static Drawing small(PartKind kind, String text) {
     var strokes = new Strokes();
-    pins(strokes, 4.2, 1.27, 5.1);
+    pins(strokes, 3, 4.2, 1.27, 5.1);
     strokes
         .path(MOULD, 2.4, 0.5, 6.0, 0.5, 6.55, 1.1, 6.55, 5.1, 1.85, 5.1, 1.85, 1.1)
         .fitted(4.2, 2.8, 4.3, 1.8, Ink.WHITE, text);
@@ -116,9 +123,9 @@ final class LeadedBodies {
   }
 
   /** TO-220 from the front; body 10.2 × 9 mm, tab 15.6 mm high (Vishay 95222). */
-  private static Drawing power(PartKind kind, String text) {
+  private static Drawing power(PartKind kind, int leads, String text) {
     var strokes = new Strokes();
-    pins(strokes, 5.6, 2.54, 16.1);
+    pins(strokes, leads, 5.6, leads > 3 ? 1.7 : 2.54, 16.1);
     strokes
         .box(0.5, 0.5, 10.2, 6.9, 0.4, METAL)
         .circle(5.6, 3.3, 1.9, Ink.WHITE)
@@ -130,9 +137,15 @@ final class LeadedBodies {
         kind.words() + " in a TO-220 body seen from its front" + PlainBodies.print(text));
   }
 
-  private static void pins(Strokes strokes, double middle, double pitch, double from) {
-    for (int pin = 1; pin <= 3; pin++) {
-      double x = middle + (pin - 2) * pitch;
+  /** How many leads the name of a body with a tab counts, such as TO-220-5; mostly three. */
+  private static int leads(String name) {
+    Matcher counted = LEADS.matcher(name);
+    return counted.find() ? Integer.parseInt(counted.group(1)) : 3;
+  }
+
+  private static void pins(Strokes strokes, int leads, double middle, double pitch, double from) {
+    for (int pin = 1; pin <= leads; pin++) {
+      double x = middle + (pin - (leads + 1) / 2.0) * pitch;
       strokes.lead(x, from, x, from + 6);
       strokes.label(x, from + 8, pitch > 2 ? 1.9 : 1.6, Ink.BLACK, String.valueOf(pin));
     }

@@ -28,7 +28,16 @@ final class MarkingWords {
           TANTALUM_CAPACITOR,
           ELECTROLYTIC_CAPACITOR ->
           type.value().isPresent() ? expected(PartMarking.of(type)) : "";
-      case WIRE_LINK, SOCKET, HEATSINK, PIN_HEADER, SCREW_TERMINAL, CONNECTOR, MOTOR -> "";
+      case WIRE_LINK,
+          SOCKET,
+          HEATSINK,
+          PIN_HEADER,
+          SCREW_TERMINAL,
+          CONNECTOR,
+          SWITCH,
+          FUSE_HOLDER,
+          MOTOR ->
+          "";
       default -> printedNumber(type);
     };
   }
@@ -38,7 +47,9 @@ final class MarkingWords {
       return "";
     }
     String assumed =
-        marking.toleranceAssumed() ? " (tolerance not stated: the last band may differ)" : "";
+        marking.toleranceAssumed() && marking.bands().stream().anyMatch(bands -> bands.count() > 1)
+            ? " (tolerance not stated: the last band may differ)"
+            : "";
     return marking.isBanded()
         ? "bands "
             + marking.bands().stream().map(BandSequence::words).collect(Collectors.joining(", or "))

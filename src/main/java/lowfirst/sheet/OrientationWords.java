@@ -1,7 +1,9 @@
 package lowfirst.sheet;
 
 import java.util.Locale;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.sorting.PartMarking;
 
 /**
  * Which way round a part goes: what on the part is lined up with what on the board.
@@ -14,11 +16,19 @@ final class OrientationWords {
 
   private OrientationWords() {}
 
+  /** Whether a wrong way round does harm, or may; then every sheet says which is the right one. */
+  static boolean matters(PartType type) {
+    return type.kind() != PartKind.RESISTOR && !of(type).equals(EITHER);
+  }
+
   /** The words for a part type. */
   static String of(PartType type) {
+    return Stance.of(type).isTransistorLike() ? onLeads(type) : byKind(type);
+  }
+
+  private static String byKind(PartType type) {
     return switch (type.kind()) {
-      case RESISTOR ->
-          EITHER + "; turn all tolerance bands to one side, then they are easy to check";
+      case RESISTOR -> resistor(type);
       case WIRE_LINK, CERAMIC_CAPACITOR, FILM_CAPACITOR, INDUCTOR, CRYSTAL, FUSE, VARISTOR ->
           EITHER;
       case CAPACITOR ->
@@ -34,7 +44,7 @@ final class OrientationWords {
           "the shorter lead, at the flat of the rim, is the cathode: to the flat or bar printed on"
               + " the board; check it in the sheet";
       case BRIDGE_RECTIFIER -> "+ - and ~ on the body over the same signs on the board";
-      case BIPOLAR_TRANSISTOR, MOSFET, THYRISTOR, REGULATOR -> threeLeads(type);
+      case BIPOLAR_TRANSISTOR, MOSFET, THYRISTOR, REGULATOR -> onLeads(type);
       case INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY ->
           "the notch or dot is the pin 1 end: over the notch printed on the board; then read the"
               + " type number again";
@@ -49,10 +59,19 @@ final class OrientationWords {
       case SCREW_TERMINAL -> "the wire openings outwards, to the edge of the board";
       case CONNECTOR, FUSE_HOLDER, PIN_HEADER ->
           "as the outline on the board shows; a keyed one with its key on the key's side";
-      case TRIMMER, POTENTIOMETER, RELAY, SWITCH, RESONATOR, MOTOR ->
+      case TRIMMER, POTENTIOMETER ->
+          "as the outline on the board shows: turned about, it works backwards";
+      case RELAY, SWITCH, RESONATOR, MOTOR ->
           "its pins fit only one way, or either; compare with the outline on the board";
       case HEATSINK, BOARD_FEATURE, HARDWARE, UNKNOWN -> "as the outline on the board shows";
     };
+  }
+
+  private static String resistor(PartType type) {
+    boolean banded = PartMarking.of(type).bands().stream().anyMatch(bands -> bands.count() > 1);
+    return banded
+        ? EITHER + "; turn all tolerance bands to one side, then they are easy to check"
+        : EITHER;
   }
 
   private static String electrolytic(PartType type) {
@@ -66,11 +85,15 @@ final class OrientationWords {
     return type.packageName().toUpperCase(Locale.ROOT).contains("AXIAL");
   }
 
-  private static String threeLeads(PartType type) {
+  private static String onLeads(PartType type) {
     String name = type.packageName().toUpperCase(Locale.ROOT).replace("-", "");
     if (name.contains("TO92")) {
       return "the flat over the flat printed on the board, if this type's pin order is the board's: "
           + pinOrder(type);
+    }
+    if (Stance.of(type) == Stance.BENT_OVER) {
+      return "as the outline on the board shows, the hole of the tab over the board's; check the"
+          + " type's pin order";
     }
     if (name.contains("TO220") || name.contains("TO247") || name.contains("TO126")) {
       return "the metal tab to the thick line printed on the board; check the type's pin order";
@@ -81,6 +104,9 @@ final class OrientationWords {
 
   /** Flat towards the reader, from left to right (public tables of transistor families). */
   private static String pinOrder(PartType type) {
+    if (type.kind() != PartKind.BIPOLAR_TRANSISTOR) {
+      return "check it in the sheet";
+    }
     String number = (type.typeNumber() + type.text()).toUpperCase(Locale.ROOT);
     String usual = "with the flat to you, ";
     if (number.startsWith("2N") || number.startsWith("PN")) {

@@ -33,6 +33,9 @@ public final class PartPicture {
 
   private static Drawing bodyWith(PartType type, Optional<BodyOutline> outline, String text) {
     PartKind kind = type.kind();
+    if (Stance.of(type).isTransistorLike()) {
+      return LeadedBodies.onLeads(kind, type.packageName(), outline, text);
+    }
     return switch (kind) {
       case CERAMIC_CAPACITOR, CAPACITOR, VARISTOR -> PlainBodies.disc(kind, outline, text);
       case ELECTROLYTIC_CAPACITOR -> PlainBodies.can(outline, text);
@@ -40,7 +43,7 @@ public final class PartPicture {
       case DIODE, SCHOTTKY_DIODE, ZENER_DIODE -> LeadedBodies.diode(kind, outline, text);
       case LED -> LeadedBodies.led(type, outline);
       case BIPOLAR_TRANSISTOR, MOSFET, THYRISTOR, REGULATOR ->
-          LeadedBodies.threeLeads(kind, type.packageName(), outline, text);
+          LeadedBodies.onLeads(kind, type.packageName(), outline, text);
       case INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY, SOCKET, MODULE ->
           PinnedBodies.dual(kind, type.packageName(), outline, text);
       case RESISTOR_NETWORK -> PinnedBodies.single(outline, text);

@@ -20,6 +20,9 @@ final class PinnedBodies {
   private static final Pattern NUMBER = Pattern.compile("(\\d{1,2})(?=\\D|$)");
   private static final Pattern ROWS = Pattern.compile("(\\d)\\s*[xX×]\\s*(\\d{1,2})");
 
+  private static final Pattern POLES =
+      Pattern.compile("(?i)(\\d{1,2})[-_ ]?(?:pol|pos|way|pin|p(?![a-z0-9.]))|\\b1x0?(\\d{1,2})");
+
   private PinnedBodies() {}
 
   /** Notch at the left: pin 1 is the lower left one. */
@@ -114,7 +117,7 @@ final class PinnedBodies {
   }
 
   static Drawing terminal(PartType type, Optional<BodyOutline> outline) {
-    int poles = Math.max(1, Math.min(12, pins(type.text(), 2)));
+    int poles = outline.map(BodyOutline::pins).filter(n -> n > 0).orElseGet(() -> poles(type));
     double length =
         outline.map(BodyOutline::lengthMillimetres).filter(mm -> mm > 4).orElse(poles * 5.08);
     double width = outline.map(BodyOutline::widthMillimetres).filter(mm -> mm > 4).orElse(8.0);
@@ -129,6 +132,17 @@ final class PinnedBodies {
     }
     return strokes.drawing(
         length + 1, width + 1, "screw terminal with " + poles + " poles, seen from above");
+  }
+
+  /** A number that counts poles: 2-pole, 3 way, 1x04, or nothing but a number; else two. */
+  private static int poles(PartType type) {
+    Matcher alone = NUMBER.matcher(type.text().strip());
+    Matcher counted = POLES.matcher(type.text() + " " + type.packageName());
+    String number =
+        alone.matches()
+            ? alone.group(1)
+            : !counted.find() ? "2" : counted.group(counted.group(1) == null ? 2 : 1);
+    return Math.max(1, Math.min(12, Integer.parseInt(number)));
   }
 
   private static int pins(String text, int fallback) {

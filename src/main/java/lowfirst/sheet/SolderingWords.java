@@ -18,25 +18,48 @@ import lowfirst.part.PartType;
 final class SolderingWords {
   private static final String TRIM = "trim so that the end shows, about 1 mm; 2.5 mm at most";
 
+  private static final String DIPPED =
+      "upright, 0.3 to 2 mm above the board, no coating in the holes";
+
+  private static final String PARALLEL = "mounting: parallel to the board, centred";
+  private static final String UPRIGHT = "mounting: upright, not tilted";
+
   private SolderingWords() {}
 
   /** How to seat it on the board. */
   static String seat(Step step) {
     PartType type = step.partType();
+    return switch (Stance.of(type)) {
+      case LYING -> lying(type);
+      case ON_END -> "standing, 0.5 to 1.3 mm above the board";
+      case ON_LEADS -> onLeads(step);
+      case BENT_OVER ->
+          "lying: bend the leads first, held between the bend and the body, so that the hole of the"
+              + " tab meets the board's";
+      case AS_ITS_KIND -> byKind(step);
+    };
+  }
+
+  private static String byKind(Step step) {
+    PartType type = step.partType();
     return switch (type.kind()) {
       case WIRE_LINK -> "flat on the board, not tight";
-      case RESISTOR, DIODE, SCHOTTKY_DIODE, ZENER_DIODE, INDUCTOR -> axial(type);
-      case CERAMIC_CAPACITOR,
-          FILM_CAPACITOR,
-          CAPACITOR,
-          TANTALUM_CAPACITOR,
-          CRYSTAL,
-          RESONATOR,
-          VARISTOR ->
-          "upright, 0.3 to 2 mm above the board, no coating in the holes";
+      case CERAMIC_CAPACITOR, CAPACITOR, TANTALUM_CAPACITOR, RESONATOR, VARISTOR -> DIPPED;
+      case FILM_CAPACITOR -> isBoxed(type) ? "upright, down on the board" : DIPPED;
+      case CRYSTAL ->
+          "upright, 0.3 to 2 mm above the board, so that its can touches no pad or track";
       case ELECTROLYTIC_CAPACITOR -> "upright, down on the board or up to 2 mm above it";
       case LED -> "upright; bend leads before soldering only, 2 mm or more from the lens, once";
-      case BIPOLAR_TRANSISTOR, MOSFET, THYRISTOR, REGULATOR -> threeLeads(step);
+      case RESISTOR,
+          INDUCTOR,
+          DIODE,
+          SCHOTTKY_DIODE,
+          ZENER_DIODE,
+          BIPOLAR_TRANSISTOR,
+          MOSFET,
+          THYRISTOR,
+          REGULATOR ->
+          "upright, down on the board and square to it";
       case INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY, SOCKET, DISPLAY, MODULE ->
           step.stage() == Step.Stage.PLUG_IN
               ? "straighten the pins on the table, all of them over their contacts, then press down"
@@ -64,18 +87,20 @@ final class SolderingWords {
     };
   }
 
-  private static String axial(PartType type) {
+  /** A moulded box with feet; its leads carry no coating. */
+  private static boolean isBoxed(PartType type) {
     String name = type.packageName().toUpperCase(Locale.ROOT);
-    if (name.contains("VERTICAL") || name.contains("STANDING")) {
-      return "standing, 0.5 to 1.3 mm above the board";
-    }
+    return name.contains("BOX") || name.contains("C_RECT");
+  }
+
+  private static String lying(PartType type) {
     boolean hot = type.ratedPower().filter(power -> power.asDouble() >= 1).isPresent();
     return hot
         ? "1 W and more: lying 1.5 mm or more above the board, so that heat gets away"
         : "lying flat and centred; bend the leads 0.8 mm or more from the body";
   }
 
-  private static String threeLeads(Step step) {
+  private static String onLeads(Step step) {
     return switch (step.stage()) {
       case FASTEN_AND_SOLDER ->
           "bolt it to its heatsink first, insulated where its sheet asks for it, then seat both and"
@@ -90,8 +115,9 @@ final class SolderingWords {
     if (step.stage() == Step.Stage.PLUG_IN) {
       return "nothing to solder";
     }
+    boolean transistorLike = Stance.of(step.partType()).isTransistorLike();
     String joints =
-        switch (kind) {
+        switch (transistorLike ? PartKind.BIPOLAR_TRANSISTOR : kind) {
           case SOCKET,
               INTEGRATED_CIRCUIT,
               OPTOCOUPLER,
@@ -147,12 +173,17 @@ final class SolderingWords {
       return "orientation: notch over notch; mounting: no pin bent under or beside its contact";
     }
     String mounting =
-        switch (step.partType().kind()) {
-          case RESISTOR, DIODE, SCHOTTKY_DIODE, ZENER_DIODE, INDUCTOR, WIRE_LINK ->
-              "mounting: parallel to the board, centred";
-          case SOCKET, INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY ->
-              "mounting: not tilted, every pin through";
-          default -> "mounting: upright, not tilted";
+        switch (Stance.of(step.partType())) {
+          case LYING -> PARALLEL;
+          case BENT_OVER -> "mounting: flat, hole over hole";
+          case ON_END, ON_LEADS -> UPRIGHT;
+          case AS_ITS_KIND ->
+              switch (step.partType().kind()) {
+                case WIRE_LINK -> PARALLEL;
+                case SOCKET, INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY ->
+                    "mounting: not tilted, every pin through";
+                default -> UPRIGHT;
+              };
         };
     String orientation =
         step.partType().kind().isPolarised() ? "; orientation: checked before soldering" : "";

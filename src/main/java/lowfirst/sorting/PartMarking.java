@@ -48,7 +48,16 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       case CERAMIC_CAPACITOR, CAPACITOR -> ceramic(type);
       case FILM_CAPACITOR -> film(type);
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
-      case LED -> new PartMarking(List.of(), List.of(), false);
+      case LED,
+          SOCKET,
+          HEATSINK,
+          PIN_HEADER,
+          SCREW_TERMINAL,
+          CONNECTOR,
+          SWITCH,
+          FUSE_HOLDER,
+          MOTOR ->
+          new PartMarking(List.of(), List.of(), false);
       default -> printed(typeTexts(type));
     };
   }

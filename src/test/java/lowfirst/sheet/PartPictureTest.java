@@ -56,6 +56,37 @@ class PartPictureTest {
     assertTrue(drop.contains("+ is at the positive"), drop);
   }
 
+  @Test
+  void an_amplifier_with_a_tab_is_drawn_with_its_tab_and_all_its_leads() {
+    Drawing drawing =
+        PartPicture.of(
+            PartType.named(PartKind.INTEGRATED_CIRCUIT, "XY2030", "XY2030", "TO-220-5_Vertical"));
+    assertTrue(drawing.words().contains("TO-220 body seen from its front"), drawing.words());
+    assertTrue(labels(drawing).containsAll(List.of("1", "2", "3", "4", "5")), drawing.words());
+  }
+
+  @Test
+  void a_voltage_counts_no_poles() {
+    Drawing drawing =
+        PartPicture.of(PartType.named(PartKind.SCREW_TERMINAL, "12V AC", "", "Terminal_2_P5.08mm"));
+    assertTrue(drawing.words().contains("with 2 poles"), drawing.words());
+  }
+
+  /** Text is wider than high: at half its size a letter may not begin left of the picture. */
+  @Test
+  void a_long_number_beside_a_small_glass_body_stays_on_its_picture() {
+    Drawing drawing =
+        PartPicture.of(PartType.named(PartKind.ZENER_DIODE, "BZX55C5V1", "BZX55C5V1", "DO-35"));
+    Shape.Label number =
+        drawing.shapes().stream()
+            .filter(Shape.Label.class::isInstance)
+            .map(Shape.Label.class::cast)
+            .filter(label -> label.text().equals("BZX55C5V1"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(number.x() - number.size() * 0.5 * 9 / 2 >= 0, number.toString());
+  }
+
   @ParameterizedTest
   @EnumSource(PartKind.class)
   void every_kind_has_a_picture_with_words_and_all_shapes_inside(PartKind kind) {

@@ -55,6 +55,95 @@ class StepWordingTest {
     assertTrue(words.contains("check it in the sheet"), words);
   }
 
+  @Test
+  void the_letters_of_a_bipolar_transistor_are_never_told_of_a_mosfet() {
+    String words = StepWording.wayRound(step(type(PartKind.MOSFET, "2N7000", "TO-92")));
+    assertFalse(words.contains("E-B-C"), words);
+    assertTrue(words.contains("check it in the sheet"), words);
+  }
+
+  /** The body decides, whatever is inside. */
+  @ParameterizedTest
+  @CsvSource({
+    "INTEGRATED_CIRCUIT, TO-220-5_P3.4x3.7mm_StaggerOdd_Lead3.8mm_Vertical",
+    "SCHOTTKY_DIODE, TO-220-2",
+    "REGULATOR, Package_TO_SOT_THT:TO-220-3_Vertical"
+  })
+  void a_body_with_a_tab_is_told_by_its_tab(PartKind kind, String body) {
+    Step step = step(type(kind, "ABC", body));
+    assertTrue(StepWording.wayRound(step).startsWith("the metal tab to"), kind.words());
+    assertTrue(StepWording.seat(step).startsWith("upright, leads not forced"), kind.words());
+    assertTrue(StepWording.solder(step).contains("trim"), kind.words());
+    assertFalse(StepWording.solder(step).contains("don't trim"), kind.words());
+    assertTrue(StepWording.lookFor(step).startsWith("mounting: upright"), kind.words());
+  }
+
+  @Test
+  void a_tab_that_lies_down_has_its_leads_bent() {
+    Step step = step(type(PartKind.REGULATOR, "7805", "TO-220-3_Horizontal_TabDown"));
+    assertTrue(StepWording.seat(step).contains("bend the leads first"), StepWording.seat(step));
+    assertTrue(StepWording.wayRound(step).contains("hole of the tab"), StepWording.wayRound(step));
+  }
+
+  /** Bending is for leads at both ends, coating for dipped bodies. */
+  @ParameterizedTest
+  @CsvSource({
+    "RESISTOR, R_Axial_DIN0207_L6.3mm_D2.5mm_P10.16mm_Horizontal, lying flat, parallel",
+    "RESISTOR, R_Axial_DIN0207_L6.3mm_D2.5mm_P2.54mm_Vertical, standing, upright",
+    "INDUCTOR, L_Radial_D8.7mm_P5.00mm, 'upright, down on', upright",
+    "ELECTROLYTIC_CAPACITOR, CP_Axial_L18.0mm_D6.5mm, lying flat, parallel",
+    "ELECTROLYTIC_CAPACITOR, CP_Radial_D5.0mm, 'upright, down on', upright",
+    "FILM_CAPACITOR, C_Rect_L13.0mm_W5.0mm_P10.00mm, 'upright, down on', upright",
+    "CERAMIC_CAPACITOR, C_Disc_D5.0mm, 'upright, 0.3 to 2 mm above the board, no coating', upright",
+    "CRYSTAL, HC-49/US, 'upright, 0.3 to 2 mm above the board, so that its can', upright"
+  })
+  void a_part_is_seated_as_its_body_asks(PartKind kind, String body, String seat, String look) {
+    Step step = step(type(kind, "", body));
+    assertTrue(StepWording.seat(step).startsWith(seat), StepWording.seat(step));
+    assertTrue(
+        StepWording.lookFor(step).startsWith("mounting: " + look), StepWording.lookFor(step));
+  }
+
+  /** A capacitor of unknown kind may be a can; a terminal may face inwards. */
+  @ParameterizedTest
+  @CsvSource({
+    "CAPACITOR, true",
+    "RESISTOR_NETWORK, true",
+    "SCREW_TERMINAL, true",
+    "PIN_HEADER, true",
+    "TRIMMER, true",
+    "RESISTOR, false",
+    "CERAMIC_CAPACITOR, false",
+    "WIRE_LINK, false"
+  })
+  void what_can_go_in_wrongly_has_its_way_round_in_the_book(PartKind kind, boolean told) {
+    assertEquals(told, OrientationWords.matters(type(kind, "", "")));
+  }
+
+  @Test
+  void a_single_black_band_has_no_other_end() {
+    var link =
+        new PartType(
+            PartKind.RESISTOR,
+            "0R",
+            Optional.of(Quantity.of("0", Dimension.RESISTANCE)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            "",
+            "DIN0207");
+    assertEquals("either way round", StepWording.wayRound(step(link)));
+    assertEquals("bands black", StepWording.marking(step(link)));
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = PartKind.class,
+      names = {"SWITCH", "FUSE_HOLDER", "PIN_HEADER", "SOCKET", "HEATSINK"})
+  void what_holds_or_switches_carries_no_name_of_a_drawing(PartKind kind) {
+    assertEquals("", StepWording.marking(step(type(kind, "SW_Push", ""))));
+  }
+
   @ParameterizedTest
   @EnumSource(PartKind.class)
   void every_kind_is_told_how_it_goes_in_and_what_to_look_for(PartKind kind) {
