@@ -2,8 +2,11 @@ package lowfirst.bench;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.Map;
+import lowfirst.sheet.Unparted;
 
 /** Fills the templates, which were compiled with the program; they escape every text. */
 final class Templates {
@@ -15,7 +18,27 @@ final class Templates {
 
   static String page(String template, Map<String, Object> values) {
     var output = new StringOutput(16 * 1024);
-    ENGINE.render(template + ".jte", values, output);
+    ENGINE.render(template + ".jte", values, new UnpartedOutput(output));
     return output.toString();
+  }
+
+  /** Escapes as usual; in what people read, and there alone, no number is parted from its unit. */
+  private static final class UnpartedOutput extends OwaspHtmlTemplateOutput {
+    private boolean isRead = true;
+
+    UnpartedOutput(TemplateOutput output) {
+      super(output);
+    }
+
+    @Override
+    public void setContext(String tagName, String attributeName) {
+      super.setContext(tagName, attributeName);
+      isRead = attributeName == null && !"textarea".equals(tagName) && !"option".equals(tagName);
+    }
+
+    @Override
+    public void writeUserContent(String text) {
+      super.writeUserContent(isRead && text != null ? Unparted.joined(text) : text);
+    }
   }
 }

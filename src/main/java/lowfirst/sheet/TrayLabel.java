@@ -2,6 +2,10 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lowfirst.part.PartType;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Ink;
 import lowfirst.sheet.drawing.Shape;
@@ -36,12 +40,28 @@ final class TrayLabel {
     label.put(EDGE, EDGE + big * 0.8, big, Anchor.START, "" + compartment.number());
     label.put(width - EDGE, EDGE + big * 0.8, big, Anchor.END, "× " + compartment.quantity());
     double y = label.lines(EDGE + big + 1, Math.max(SMALL, big * 0.8), name(compartment));
-    if (!line.bags().isEmpty()) {
-      y = label.lines(y, SMALL, "bag " + String.join(", ", line.bags()));
+    String small =
+        Stream.of(bag(line), ratings(compartment.type()))
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(" · "));
+    if (!small.isEmpty()) {
+      y = label.lines(y, SMALL, small);
     }
     label.picture(y, compartment);
     String words = compartment.number() + ": " + compartment.quantity() + " × " + name(compartment);
     return new Drawing(width, height, label.shapes, words);
+  }
+
+  private static String bag(SortLine line) {
+    return line.bags().isEmpty() ? "" : "bag " + String.join(", ", line.bags());
+  }
+
+  /** What tells a part from another of the same value. */
+  private static String ratings(PartType type) {
+    return Stream.of(type.tolerance(), type.ratedVoltage(), type.ratedPower())
+        .flatMap(Optional::stream)
+        .map(Object::toString)
+        .collect(Collectors.joining(", "));
   }
 
   /** What a label calls the part, on paper and in text. */
@@ -57,11 +77,18 @@ final class TrayLabel {
     shapes.add(new Shape.Label(x, y, size, anchor, Ink.BLACK, text));
   }
 
-  /** Sets a text in lines that fit, smaller if need be; returns where the next one may start. */
+  /**
+   * Sets a text in lines that fit, a little smaller where that spares a third line for the picture,
+   * and as small as need be; returns where the next one may start.
+   */
   private double lines(double top, double size, String text) {
     double room = width - 2 * EDGE;
     double fitted = size;
     List<String> lines = broken(text, (int) (room / (fitted * LETTER)));
+    while (lines.size() > 2 && fitted > Math.max(LEAST, size * 0.75)) {
+      fitted *= 0.9;
+      lines = broken(text, (int) (room / (fitted * LETTER)));
+    }
     while (fitted > LEAST && top + lines.size() * fitted * 1.2 > height - EDGE) {
       fitted *= 0.9;
       lines = broken(text, (int) (room / (fitted * LETTER)));
@@ -79,8 +106,8 @@ final class TrayLabel {
     int most = Math.max(1, letters);
     var lines = new ArrayList<String>();
     String line = "";
-    for (String word : text.split("\\s+")) {
-      String rest = word;
+    for (String word : Unparted.joined(text).split("\\s+")) {
+      String rest = word.replace(Unparted.JOINT, ' ');
       if (!line.isEmpty() && line.length() + 1 + rest.length() > most) {
         lines.add(line);
         line = "";

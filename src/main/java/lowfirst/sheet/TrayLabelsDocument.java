@@ -11,7 +11,7 @@ import lowfirst.sorting.SortPlan;
 /** Labels to cut out, one for each compartment of the sorting tray. */
 public final class TrayLabelsDocument {
   /** Left free for the title on the first page. */
-  private static final double TITLE_MILLIMETRES = 40;
+  private static final double TITLE_MILLIMETRES = 30;
 
   /** Left free below the labels: writers keep some room for a caption. */
   private static final double FOOT_MILLIMETRES = 26;

@@ -58,6 +58,17 @@ class BenchServerTest {
   }
 
   @Test
+  void a_number_is_not_parted_from_its_unit_where_people_read_and_nothing_else_is_changed()
+      throws IOException {
+    String page = wire.get("/step/2").body();
+    String limits = page.substring(page.indexOf("<p class=\"limits\">"));
+    limits = limits.substring(0, limits.indexOf("</p>"));
+    assertTrue(limits.contains("\u00a0kΩ"), limits);
+    assertFalse(limits.matches("(?s).*\\d kΩ.*"), limits);
+    assertFalse(page.matches("(?s).*=\"[^\"]*\u00a0.*"), "an attribute was changed");
+  }
+
+  @Test
   void a_tick_is_recorded_and_leads_on_and_says_what_was_done() throws IOException {
     Answer answer = tick("/step/1", "SEATED", "D1 on driver-1", "D1 on driver-2");
     assertEquals(303, answer.status());

@@ -112,8 +112,8 @@ class CheckCommandTest {
         caution     4  designators:   R3: no position in the       add it there, or mark the line as not
                        R3             placement list               fitted
 
-        fault       4  quantity: 12   "12 cm" is no whole number   write a whole number, here the
-                       cm             of parts                     designators were counted
+        fault       4  quantity:      "12 cm" is no whole number   write a whole number, here the
+                       12 cm          of parts                     designators were counted
 
         Summary
         -------

@@ -215,11 +215,11 @@ class SortDocumentTest {
   }
 
   /**
-   * 180 by 267 mm: four of 45 mm across; below, 267 less 26 is 241, eight of 30 mm, and less 40 for
-   * the title six.
+   * 180 by 267 mm: four of 45 mm across; below, 267 less 26 is 241, eight of 30 mm, and less 30 for
+   * the title seven.
    */
   @ParameterizedTest
-  @CsvSource({"1, 1, 45, 30", "3, 1, 135, 30", "4, 1, 180, 30", "5, 1, 180, 60", "24, 1, 180, 180"})
+  @CsvSource({"1, 1, 45, 30", "3, 1, 135, 30", "4, 1, 180, 30", "5, 1, 180, 60", "28, 1, 180, 210"})
   void labels_stand_in_rows_as_many_as_there_is_room_for(
       int count, int pages, double width, double height) {
     List<Drawing> sheets = sheets(resistors(count), Compartment.USUAL, 180, 267);
@@ -230,14 +230,14 @@ class SortDocumentTest {
 
   @Test
   void more_labels_go_on_overleaf() {
-    Document document = TrayLabelsDocument.of("t", resistors(57), Compartment.USUAL, 180, 267);
+    Document document = TrayLabelsDocument.of("t", resistors(61), Compartment.USUAL, 180, 267);
     assertEquals(2, Said.lines(document).stream().filter("----"::equals).count());
-    List<Drawing> sheets = sheets(resistors(57), Compartment.USUAL, 180, 267);
+    List<Drawing> sheets = sheets(resistors(61), Compartment.USUAL, 180, 267);
     assertEquals(3, sheets.size());
     assertEquals(240, sheets.get(1).heightMillimetres(), 1e-9);
     assertEquals(45, sheets.get(2).widthMillimetres(), 1e-9);
     assertTrue(sheets.get(0).words().startsWith("labels: 1 101 Ω resistor; 2 102 Ω resistor; "));
-    assertEquals("labels: 57 157 Ω resistor", sheets.get(2).words());
+    assertEquals("labels: 61 161 Ω resistor", sheets.get(2).words());
     // A label larger than the paper stands alone.
     assertEquals(2, sheets(resistors(2), new Compartment(150, 150), 100, 100).size());
   }
@@ -306,7 +306,7 @@ class SortDocumentTest {
     assertEquals(4, words.get(2).size(), 1e-9);
     // From 7.6 on: a line of 4.8, its baseline 1.2 above its end.
     assertEquals(7.6 + 4.8 - 1.2, words.get(2).y(), 1e-9);
-    assertEquals("bag A1", words.get(3).text());
+    assertEquals("bag A1 · ±5 %", words.get(3).text());
     assertEquals(2.1, words.get(3).size(), 1e-9);
     assertEquals(12.4 + 2.52 - 0.63, words.get(3).y(), 1e-9);
     assertEquals("3: 7 × 4.7 kΩ resistor", label.words());
@@ -357,6 +357,33 @@ class SortDocumentTest {
     assertEquals(1, boxes, "the frame only");
   }
 
+  /** Two capacitors of one value are told apart by what they bear. */
+  @Test
+  void a_label_has_the_ratings_of_its_part() {
+    SortPlan plan =
+        plan(
+            "bom.csv",
+            "designators,value,package,description\n"
+                + "C1,100µF,radial D6.3 P2.5,electrolytic 16 V\n"
+                + "C2,100µF,radial D10 P5,electrolytic 63 V\n",
+            "bag.csv",
+            "part type,quantity,bag\n100µF 16 V,1,B7\n");
+    List<Drawing> labels = plan.lines().stream().map(line -> TrayLabel.of(line, 45, 30)).toList();
+    assertTrue(said(labels.get(0)).contains("bag B7 · 16 V"), said(labels.get(0)).toString());
+    assertTrue(said(labels.get(1)).contains("63 V"), said(labels.get(1)).toString());
+    assertEquals(
+        List.of("1", "× 1", "100 µF electrolytic", "capacitor"),
+        said(labels.get(0)).subList(0, 4),
+        "a third line would take the picture's place");
+  }
+
+  private static List<String> said(Drawing drawing) {
+    return drawing.shapes().stream()
+        .filter(Shape.Label.class::isInstance)
+        .map(shape -> ((Shape.Label) shape).text())
+        .toList();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "4.7 kΩ resistor, 20, 4.7 kΩ resistor",
@@ -366,6 +393,7 @@ class SortDocumentTest {
     "a abcdefgh b, 3, a/abc/def/gh/b",
     "ab cd, 0, a/b/c/d",
     "'', 5, ''",
+    "about 100 µF, 10, about/100 µF",
   })
   void words_are_broken_into_lines_of_a_label(String text, int letters, String lines) {
     assertEquals(lines, String.join("/", TrayLabel.broken(text, letters)));

@@ -2,7 +2,7 @@ package lowfirst.sheet.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import lowfirst.sheet.Unparted;
 
 /**
  * A text measured once in one face, to be broken into lines of any width. Nothing is cut off: a
@@ -14,11 +14,6 @@ final class Lines {
   record Line(String text, double width) {}
 
   private record Word(String text, double width) {}
-
-  /** Units that stay on the line of their number. */
-  private static final Pattern UNIT =
-      Pattern.compile(
-          "[±(]?(?:[fpnµμmkMG]?(?:Ω|F|H|V|A|W|s|Hz|J|C)|[cµ]?m|mm²?|K/W|°C?|%|V/µs|A²s|AWG)[,.;:)]*");
 
   private final Typeface face;
   private final double size;
@@ -56,8 +51,8 @@ final class Lines {
         continue;
       }
       int last = words.size() - 1;
-      if (last >= 0 && endsInDigit(words.get(last).text()) && UNIT.matcher(word).matches()) {
-        words.set(last, word(words.get(last).text() + '\u00a0' + word));
+      if (last >= 0 && Unparted.binds(words.get(last).text(), word)) {
+        words.set(last, word(words.get(last).text() + Unparted.JOINT + word));
       } else {
         words.add(word(word));
       }
@@ -67,11 +62,6 @@ final class Lines {
 
   private Word word(String text) {
     return new Word(text, face.width(text) * size);
-  }
-
-  private static boolean endsInDigit(String word) {
-    char last = word.charAt(word.length() - 1);
-    return last >= '0' && last <= '9';
   }
 
   /** The width of the widest word, points. */
@@ -117,7 +107,7 @@ final class Lines {
     double used = 0;
     for (Word word : words) {
       if (!line.isEmpty() && used + space + word.width() > width) {
-        lines.add(new Line(line.toString().replace('\u00a0', ' '), used));
+        lines.add(new Line(line.toString().replace(Unparted.JOINT, ' '), used));
         line.setLength(0);
         used = 0;
       }
@@ -134,7 +124,7 @@ final class Lines {
         used += word.width();
       }
     }
-    lines.add(new Line(line.toString().replace('\u00a0', ' '), used));
+    lines.add(new Line(line.toString().replace(Unparted.JOINT, ' '), used));
   }
 
   /** Breaks a word too wide for a line into lines; what is left fits. */
@@ -152,7 +142,10 @@ final class Lines {
     return rest;
   }
 
-  /** How many chars fit: after a joint such as a slash where one lies in the second half. */
+  /**
+   * How many chars fit: after a joint such as a slash where one lies in the second half, but never
+   * at the point of a decimal number.
+   */
   private int fitting(String word, double width) {
     double used = 0;
     int end = 0;
@@ -164,7 +157,11 @@ final class Lines {
         return joint > end / 2 ? joint : end;
       }
       end += Character.charCount(codePoint);
-      if ("-/_,;:.".indexOf(codePoint) >= 0) {
+      boolean decimal =
+          (codePoint == '.' || codePoint == ',')
+              && end < word.length()
+              && Character.isDigit(word.charAt(end));
+      if ("-/_,;:.".indexOf(codePoint) >= 0 && !decimal) {
         joint = end;
       }
     }

@@ -2,6 +2,7 @@ package lowfirst.sheet.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import lowfirst.sheet.Unparted;
 
 /** Breaking text into lines of a given width in terminal columns. Nothing is ever cut off. */
 final class Wrapping {
@@ -34,14 +35,27 @@ final class Wrapping {
     return c >= '\n' && c <= '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
   }
 
-  /** The words between blanks and tabs; one empty word where there is none. */
-  private static List<String> words(String text) {
+  /**
+   * The words between blanks and tabs, a number and its unit as one where both fit on a line; one
+   * empty word where there is none.
+   */
+  private static List<String> words(String text, int width) {
     var words = new ArrayList<String>();
     int start = 0;
     for (int i = 0; i <= text.length(); i++) {
       if (i == text.length() || isBlank(text.charAt(i))) {
         if (i > start) {
-          words.add(text.substring(start, i));
+          String word = text.substring(start, i);
+          int last = words.size() - 1;
+          boolean bound =
+              last >= 0
+                  && Unparted.binds(words.get(last), word)
+                  && width(words.get(last)) + 1 + width(word) <= width;
+          if (bound) {
+            words.set(last, words.get(last) + ' ' + word);
+          } else {
+            words.add(word);
+          }
         }
         start = i + 1;
       }
@@ -60,7 +74,7 @@ final class Wrapping {
     }
     var line = new StringBuilder();
     int used = 0;
-    for (String word : words(paragraph.strip())) {
+    for (String word : words(paragraph.strip(), width)) {
       int wordWidth = width(word);
       if (used > 0 && used + 1 + wordWidth > width) {
         lines.add(line.toString());

@@ -40,6 +40,10 @@ class LinesTest {
     "aa 12 aa, 46, 'aa 12, aa'",
     "aa n V, 46, 'aa n, V'",
     "V 12, 100, V 12",
+    // So does a number with the word that it names.
+    "aa no. 12 aa, 52, 'aa, no. 12, aa'",
+    // A decimal point is no joint.
+    "123.4567, 45, '123.4, 567'",
   })
   void a_text_is_broken_between_words_and_a_word_only_when_it_must(
       String text, double width, String lines) {

@@ -32,6 +32,17 @@ class TextWriterTest {
     return new Document("Order", "", List.of(blocks));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "from 983 µF to, 13, 'from 983 µF,to'",
+    "from 983 µF to, 10, 'from,983 µF to'",
+    "from 983 µF to, 8, 'from,983 µF,to'",
+    "from 983 µF to, 5, 'from,983,µF to'"
+  })
+  void a_number_and_its_unit_stay_together_where_both_fit(String text, int width, String lines) {
+    assertEquals(lines, String.join(",", Wrapping.lines(text, width)));
+  }
+
   @Test
   void a_table_that_fits_is_aligned() {
     assertEquals(
