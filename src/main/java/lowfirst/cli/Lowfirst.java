@@ -83,7 +83,11 @@ final class Lowfirst implements Runnable {
       command.usage(err);
       err.println();
     }
-    err.println(wrong.getMessage());
+    err.println(
+        wrong
+            .getMessage()
+            .replaceAll("is not a (double|float)$", "is no number")
+            .replaceAll("is not an? (int|long)$", "is no whole number"));
     if (!UnmatchedArgumentException.printSuggestions(wrong, err) && command.getParent() != null) {
       err.println("How to say it: " + command.getCommandSpec().qualifiedName() + " --help");
     }

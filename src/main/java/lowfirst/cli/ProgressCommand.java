@@ -50,7 +50,10 @@ final class ProgressCommand implements Callable<Integer> {
       description = "everything that was recorded of a designator, a step or a unit")
   private List<String> history = new ArrayList<>();
 
-  @Option(names = "--unit", paramLabel = "<serial>", description = "only on this unit")
+  @Option(
+      names = "--unit",
+      paramLabel = "<serial>",
+      description = "with --history: only on this unit")
   private List<String> units = new ArrayList<>();
 
   ProgressCommand(Surroundings surroundings) {
@@ -79,6 +82,11 @@ final class ProgressCommand implements Callable<Integer> {
             spec.commandLine(), selection.fault() + "; " + selection.remedy());
       }
       return ProgressDocument.history(selection.orThrow().spots(), progress, zone);
+    }
+    if (!units.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--unit narrows --history; for all of a unit say --history " + units.get(0));
     }
     return csv
         ? ProgressDocument.everyPart(title, progress, zone)

@@ -97,6 +97,17 @@ class StepsCommandTest {
   }
 
   @Test
+  void what_is_no_number_is_refused_in_plain_words() throws IOException {
+    String kit = cases().get(0).resolve("kit").toString();
+    assertEquals(
+        "Invalid value for option '--height-spread': 'abc' is no number",
+        Outcome.of("steps", "--height-spread", "abc", kit).err().lines().findFirst().orElse(""));
+    assertEquals(
+        "Invalid value for option '--width': '1.5' is no whole number",
+        Outcome.of("steps", "--width", "1.5", kit).err().lines().findFirst().orElse(""));
+  }
+
+  @Test
   void a_kit_with_nothing_to_fit_says_so_and_is_a_finding() throws IOException {
     Files.writeString(folder.resolve("bom.csv"), "designators,quantity,value\n");
     Outcome outcome = Outcome.of("steps", folder.toString());

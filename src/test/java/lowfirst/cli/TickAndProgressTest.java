@@ -114,6 +114,15 @@ class TickAndProgressTest {
   }
 
   @Test
+  void a_unit_alone_narrows_nothing_and_is_refused() {
+    assertEquals(2, run("progress", "lamps", "--unit", "driver-7"));
+    assertEquals(
+        "--unit narrows --history; for all of a unit say --history driver-7",
+        err.lines().findFirst().orElse(""));
+    assertEquals("", out);
+  }
+
+  @Test
   void what_the_kit_does_not_know_is_refused_and_nothing_is_recorded() {
     assertEquals(2, run("tick", "lamps", "R1", "R9", "--state", "seated"));
     assertEquals(
