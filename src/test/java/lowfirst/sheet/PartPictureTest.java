@@ -60,7 +60,8 @@ class PartPictureTest {
   void an_amplifier_with_a_tab_is_drawn_with_its_tab_and_all_its_leads() {
     Drawing drawing =
         PartPicture.of(
-            PartType.named(PartKind.INTEGRATED_CIRCUIT, "XY2030", "XY2030", "TO-220-5_Vertical"));
+            PartType.named(PartKind.INTEGRATED_CIRCUIT, "XY2030", "XY2030", "TO-220-5_Vertical"),
+            Optional.empty());
     assertTrue(drawing.words().contains("TO-220 body seen from its front"), drawing.words());
     assertTrue(labels(drawing).containsAll(List.of("1", "2", "3", "4", "5")), drawing.words());
   }
@@ -68,7 +69,9 @@ class PartPictureTest {
   @Test
   void a_voltage_counts_no_poles() {
     Drawing drawing =
-        PartPicture.of(PartType.named(PartKind.SCREW_TERMINAL, "12V AC", "", "Terminal_2_P5.08mm"));
+        PartPicture.of(
+            PartType.named(PartKind.SCREW_TERMINAL, "12V AC", "", "Terminal_2_P5.08mm"),
+            Optional.empty());
     assertTrue(drawing.words().contains("with 2 poles"), drawing.words());
   }
 
@@ -76,7 +79,9 @@ class PartPictureTest {
   @Test
   void a_long_number_beside_a_small_glass_body_stays_on_its_picture() {
     Drawing drawing =
-        PartPicture.of(PartType.named(PartKind.ZENER_DIODE, "BZX55C5V1", "BZX55C5V1", "DO-35"));
+        PartPicture.of(
+            PartType.named(PartKind.ZENER_DIODE, "BZX55C5V1", "BZX55C5V1", "DO-35"),
+            Optional.empty());
     Shape.Label number =
         drawing.shapes().stream()
             .filter(Shape.Label.class::isInstance)
