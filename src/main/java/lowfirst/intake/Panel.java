@@ -1,17 +1,12 @@
 package lowfirst.intake;
 
-import static java.util.Comparator.comparingInt;
-
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.IntStream;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.problem.Kind;
@@ -37,43 +32,46 @@ record Panel(List<Placement> one, Problem said) {
   /** Share of the designators that recur which must do so alike; at least half of all do. */
   private static final double MOSTLY = 0.8;
 
+  /** How many designators that recur are taken for a pattern of it, one after the other. */
+  private static final int MOST_TRIED = 50;
+
   /** The panel that a list describes; empty when it describes one board. */
   static Optional<Panel> of(List<Placement> all) {
     Map<Designator, List<Placement>> places = new LinkedHashMap<>();
     if (all.size() <= MOST_PLACED) {
       all.forEach(one -> places.computeIfAbsent(one.designator(), n -> new ArrayList<>()).add(one));
     }
-    List<Placement> copies = places.size() < all.size() ? copies(places.values()) : List.of();
-    if (copies.isEmpty()) {
-      return Optional.empty();
-    }
-    Set<Placement> others = new HashSet<>();
-    int alike = 0;
-    for (List<Placement> same : places.values()) {
-      Optional<Placement> chosen = alike(copies, same);
-      if (chosen.isPresent()) {
-        alike++;
-        same.stream().filter(placement -> !placement.equals(chosen.get())).forEach(others::add);
-      }
-    }
-    long recurring = places.values().stream().filter(same -> same.size() > 1).count();
-    return alike > 1 && alike >= MOSTLY * recurring && alike * 2 >= places.size()
-        ? Optional.of(
-            new Panel(all.stream().filter(one -> !others.contains(one)).toList(), said(copies)))
-        : Optional.empty();
-  }
-
-  /** The places of one designator that recurs as often as most do; none where none may. */
-  private static List<Placement> copies(Collection<List<Placement>> places) {
-    int[] often = new int[MOST + 1];
-    places.stream().filter(same -> same.size() <= MOST).forEach(same -> often[same.size()]++);
-    int usual = IntStream.rangeClosed(2, MOST).boxed().max(comparingInt(n -> often[n])).orElse(2);
-    return places.stream()
-        .filter(same -> same.size() == usual)
-        .findFirst()
+    List<List<Placement>> recurring =
+        places.values().stream().filter(same -> same.size() > 1).toList();
+    double needed = Math.max(2, Math.max(MOSTLY * recurring.size(), places.size() / 2.0));
+    // Where so many recur alike, the others are too few to be all of the first ones.
+    long others = Math.max(-1, recurring.size() - (long) Math.ceil(needed));
+    return recurring.stream()
+        .limit(Math.min(others + 1, MOST_TRIED))
+        .filter(same -> same.size() <= MOST)
         .map(Panel::lowestFirst)
         .filter(Panel::areApart)
-        .orElse(List.of());
+        .flatMap(copies -> by(copies, all, places, needed).stream())
+        .findFirst();
+  }
+
+  /** The panel whose boards stand as these copies do, if enough designators recur alike. */
+  private static Optional<Panel> by(
+      List<Placement> copies,
+      List<Placement> all,
+      Map<Designator, List<Placement>> places,
+      double needed) {
+    Map<Designator, Placement> chosen = new HashMap<>();
+    places.forEach(
+        (name, same) -> alike(copies, same).ifPresent(placement -> chosen.put(name, placement)));
+    return chosen.size() < needed
+        ? Optional.empty()
+        : Optional.of(
+            new Panel(
+                all.stream()
+                    .filter(one -> chosen.getOrDefault(one.designator(), one).equals(one))
+                    .toList(),
+                said(copies)));
   }
 
   /** A list that somebody put together twice is no panel. */
