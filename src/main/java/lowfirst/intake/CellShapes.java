@@ -13,7 +13,9 @@ import lowfirst.board.Side;
 final class CellShapes {
   private static final Pattern DESIGNATORS =
       Pattern.compile(
-          "[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?:to|bis|through|thru)\\s+)[\\p{L}_]{0,6}[0-9]{1,4}[\\p{L}_]{0,12})*[,;\\s]*");
+          "[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?iu:"
+              + DesignatorRange.TO_WORDS
+              + ")\\s+)[\\p{L}_]{0,6}[0-9]{1,4}[\\p{L}_]{0,12})*[,;\\s]*");
   private static final Pattern WHOLE = Pattern.compile("[0-9]{1,5}");
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?[0-9]+([.,][0-9]+)?\\s*(mm|mil|mils|in|inch|um|µm|\")?");

@@ -35,7 +35,9 @@ record PartLines(List<Row> rows, int read, boolean signed, List<Row> named, List
   private static final String NAMES =
       NAME
           + "(?>\\s*(?:,|;|\\band\\b|\\bund\\b)\\s*[A-Z]{1,4}\\d{1,4}[A-Z]?(?![A-Z0-9])"
-          + "|(?:\\s*(?:-{1,3}|[–/&+~]|\\.{2,3})\\s*|\\s+(?:to|bis|through|thru)\\s+)\\L\\d{1,4}(?![A-Z0-9])|[-–/,~]\\d{1,4}(?![A-Za-z0-9.])"
+          + "|(?:\\s*(?:-{1,3}|[–/&+~]|\\.{2,3})\\s*|\\s+(?iu:"
+          + DesignatorRange.TO_WORDS
+          + ")\\s+)\\L\\d{1,4}(?![A-Z0-9])|[-–/,~]\\d{1,4}(?![A-Za-z0-9.])"
           + "|,?\\s+\\L\\d{1,4}(?=[\\s,:=]+\\S))*+";
 
   private static final String BULLET = "\\s*(?:[-*•]\\s+(?:\\[[ xX]\\]\\s+)?|\\d{1,3}[.)]\\s+)?";

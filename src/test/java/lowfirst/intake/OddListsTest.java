@@ -308,7 +308,9 @@ class OddListsTest {
   @ValueSource(
       strings = {
         "2x 470: R2 to R3\n1x 4k7: R1\n3x 100n: C1 through C3\n",
+        "2x 470: R2 à R3\n1x 4k7: R1\n3x 100n: C1 tot C3\n",
         "R2 to R3,2,470,DIN0207\nR1,1,4k7,DIN0207\nC1 through C3,3,100n,P5.08\n",
+        "R2 AU R3,2,470,DIN0207\nR1,1,4k7,DIN0207\nC1 až C3,3,100n,P5.08\n",
         "Ref,Qty,Value\nR2 bis R3,2,470\nR1,1,4k7\nC1 - C2 C3,3,100n\n"
       })
   void a_range_in_words_names_all_its_parts(String text) {
