@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.part.DatasheetLine;
-import lowfirst.quantity.Quantity;
+import lowfirst.swap.Guarantee.Column;
 
 /**
  * Compares one symbol of two parts. Lines under the same test condition are held against each
@@ -32,20 +32,6 @@ final class Comparison {
     }
   }
 
-  /** Which column of a line is the guarantee that counts. */
-  enum Column {
-    /** The max, or the min where no max stands. */
-    LIMIT,
-    /** The min: gains, transfer ratios, levels that an output reaches. */
-    MIN;
-
-    /** Absent where it is zero: no part guarantees that. */
-    Optional<Quantity> of(DatasheetLine line) {
-      Optional<Quantity> stated = this == MIN ? line.min() : SwapPart.limit(line);
-      return stated.filter(amount -> !amount.isZero());
-    }
-  }
-
   /** How much an amount depends on its test condition. */
   enum Condition {
     /** Little: a limit that its maker prints as one. The headline limits may be compared. */
@@ -65,8 +51,15 @@ final class Comparison {
   }
 
   /** A way to compare one symbol. */
-  private record Way(
-      String symbol, Better better, Column column, Demand demand, Condition condition) {}
+  private record Way(String symbol, Guarantee guarantee, Demand demand, Condition condition) {
+    Better better() {
+      return guarantee.better();
+    }
+  }
+
+  private static final Guarantee RATING = new Guarantee(Better.MORE, Column.LIMIT);
+  private static final Guarantee LEAST = new Guarantee(Better.MORE, Column.MIN);
+  private static final Guarantee LOSS = new Guarantee(Better.LESS, Column.LIMIT);
 
   private Comparison() {}
 
@@ -76,52 +69,52 @@ final class Comparison {
 
   /** The candidate's rating must be at least the asked part's. */
   static Judgement atLeast(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Condition.REMARK));
+    return by(new Way(symbol, RATING, Demand.ALWAYS, Condition.REMARK));
   }
 
   /** The candidate's rating must be at least what the BOM's part states, if it states one. */
   static Judgement atLeastIfStated(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Condition.REMARK));
+    return by(new Way(symbol, RATING, Demand.IF_STATED, Condition.REMARK));
   }
 
   /** The candidate's rating must be at least the asked part's, each where its maker rates it. */
   static Judgement ratedAtLeast(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.ALWAYS, Condition.LIMIT));
+    return by(new Way(symbol, RATING, Demand.ALWAYS, Condition.LIMIT));
   }
 
   /** The same, if the BOM's part states one. */
   static Judgement ratedAtLeastIfStated(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.LIMIT, Demand.IF_STATED, Condition.LIMIT));
+    return by(new Way(symbol, RATING, Demand.IF_STATED, Condition.LIMIT));
   }
 
   /** The candidate's guaranteed minimum must be at least the asked part's, as tested. */
   static Judgement testedAtLeast(String symbol) {
-    return by(new Way(symbol, Better.MORE, Column.MIN, Demand.ALWAYS, Condition.TESTED));
+    return by(new Way(symbol, LEAST, Demand.ALWAYS, Condition.TESTED));
   }
 
   /** The candidate's loss must be at most the asked part's, each where its maker rates it. */
   static Judgement ratedAtMost(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Condition.LIMIT));
+    return by(new Way(symbol, LOSS, Demand.ALWAYS, Condition.LIMIT));
   }
 
   /** The same, if the BOM's part states one. */
   static Judgement ratedAtMostIfStated(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.LIMIT));
+    return by(new Way(symbol, LOSS, Demand.IF_STATED, Condition.LIMIT));
   }
 
   /** The candidate's loss must be at most the asked part's. */
   static Judgement atMost(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.ALWAYS, Condition.REMARK));
+    return by(new Way(symbol, LOSS, Demand.ALWAYS, Condition.REMARK));
   }
 
   /** The candidate's loss must be at most what the BOM's part states, if it states one. */
   static Judgement atMostIfStated(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.REMARK));
+    return by(new Way(symbol, LOSS, Demand.IF_STATED, Condition.REMARK));
   }
 
   /** The candidate's loss must be at most what the BOM's part states, if any, as tested. */
   static Judgement testedAtMostIfStated(String symbol) {
-    return by(new Way(symbol, Better.LESS, Column.LIMIT, Demand.IF_STATED, Condition.TESTED));
+    return by(new Way(symbol, LOSS, Demand.IF_STATED, Condition.TESTED));
   }
 
   /** Both must have the same word, such as a pin order. */
@@ -168,8 +161,8 @@ final class Comparison {
     }
     List<DatasheetLine> asked = swap.asked().lines(way.symbol());
     List<DatasheetLine> offered = swap.offered().lines(way.symbol());
-    Optional<Evidence> needs = guarantee(asked, ANY, way, Side.ASKED);
-    Optional<Evidence> gives = guarantee(offered, ANY, way, Side.CANDIDATE);
+    Optional<Evidence> needs = way.guarantee().asked(asked);
+    Optional<Evidence> gives = way.guarantee().offered(offered);
     if (needs.isEmpty() || gives.isEmpty()) {
       return Optional.of(unknown(swap, way.symbol(), needs, gives));
     }
@@ -180,9 +173,7 @@ final class Comparison {
       return Optional.of(headline);
     }
     Optional<String> silent =
-        swap.offered()
-            .silentMaker(
-                offered.stream().filter(line -> way.column().of(line).isPresent()).toList());
+        swap.offered().silentMaker(offered.stream().filter(way.guarantee()::isIn).toList());
     if (silent.isPresent()) {
       return Optional.of(ofSilent(swap, way.symbol(), silent.get(), needs.get(), gives.get()));
     }
@@ -213,9 +204,9 @@ final class Comparison {
       List<DatasheetLine> asked, List<DatasheetLine> offered, Way way) {
     Answer worst = null;
     for (DatasheetLine line : asked) {
-      Optional<Evidence> gives = guarantee(offered, line.condition(), way, Side.CANDIDATE);
+      Optional<Evidence> gives = way.guarantee().under(line.condition(), offered);
       Optional<Evidence> needs =
-          gives.isEmpty() ? gives : guarantee(asked, line.condition(), way, Side.ASKED);
+          gives.isEmpty() ? gives : way.guarantee().under(line.condition(), asked);
       if (needs.isPresent()) {
         Answer answer = compared(needs.get(), gives.get(), way.better());
         worst = worst == null || isWorse(answer, worst) ? answer : worst;
@@ -255,20 +246,20 @@ final class Comparison {
   /** One promise of the BOM's part, and the best that one maker of the candidate says to it. */
   private static Answer kept(
       SwapCase swap, Way way, DatasheetLine promise, List<DatasheetLine> offered) {
-    Evidence needs = evidence(promise, way).orElseThrow();
+    Evidence needs = way.guarantee().of(promise);
     return offered.stream()
         .filter(
             line -> CoveredCondition.covers(way.symbol(), line.condition(), promise.condition()))
-        .map(line -> compared(needs, evidence(line, way).orElseThrow(), way.better()))
+        .map(line -> compared(needs, way.guarantee().of(line), way.better()))
         .filter(answer -> answer.verdict() != SwapVerdict.DOES_NOT_FIT)
         .min(Comparator.comparing(Answer::verdict))
-        .orElseGet(() -> untold(swap, way, needs, evidence(offered.get(0), way)));
+        .orElseGet(() -> untold(swap, way, needs, way.guarantee().of(offered.get(0))));
   }
 
-  private static Answer untold(SwapCase swap, Way way, Evidence needs, Optional<Evidence> gives) {
+  private static Answer untold(SwapCase swap, Way way, Evidence needs, Evidence gives) {
     return Answer.missing(
         Optional.of(needs),
-        gives,
+        Optional.of(gives),
         List.of(
             way.symbol()
                 + " of "
@@ -282,7 +273,7 @@ final class Comparison {
   private static Collection<List<DatasheetLine>> makers(List<DatasheetLine> lines, Way way) {
     var makers = new LinkedHashMap<String, List<DatasheetLine>>();
     for (DatasheetLine line : lines) {
-      if (way.column().of(line).isPresent()) {
+      if (way.guarantee().isIn(line)) {
         makers.computeIfAbsent(line.maker(), first -> new ArrayList<>(4)).add(line);
       }
     }
@@ -300,63 +291,5 @@ final class Comparison {
         offered,
         OptionalDouble.of(margin),
         "");
-  }
-
-  private enum Side {
-    ASKED,
-    CANDIDATE
-  }
-
-  /** Stands for every test condition. */
-  private static final String ANY = "*";
-
-  /**
-   * What one side guarantees under a condition: of several makers the weakest, since either part
-   * may come. Without a condition the asked part is held to the strongest of each maker's lines,
-   * and the candidate to its weakest.
-   */
-  private static Optional<Evidence> guarantee(
-      List<DatasheetLine> lines, String condition, Way way, Side side) {
-    boolean weakestIsGreatest = way.better() == Better.LESS;
-    if (condition.equals(ANY) && side == Side.ASKED) {
-      return strongestOfTheWeakestMaker(lines, way, weakestIsGreatest);
-    }
-    DatasheetLine weakest = null;
-    for (DatasheetLine line : lines) {
-      boolean meant = condition.equals(ANY) || Words.same(line.condition(), condition);
-      if (meant && way.column().of(line).isPresent()) {
-        weakest = weakest == null ? line : pick(line, weakest, way, weakestIsGreatest);
-      }
-    }
-    return evidence(weakest, way);
-  }
-
-  private static Optional<Evidence> strongestOfTheWeakestMaker(
-      List<DatasheetLine> lines, Way way, boolean weakestIsGreatest) {
-    var strongest = new LinkedHashMap<String, DatasheetLine>();
-    for (DatasheetLine line : lines) {
-      if (way.column().of(line).isPresent()) {
-        strongest.merge(
-            line.maker(), line, (one, other) -> pick(one, other, way, !weakestIsGreatest));
-      }
-    }
-    return evidence(
-        strongest.values().stream()
-            .reduce((one, other) -> pick(one, other, way, weakestIsGreatest))
-            .orElse(null),
-        way);
-  }
-
-  private static DatasheetLine pick(
-      DatasheetLine one, DatasheetLine other, Way way, boolean greatest) {
-    int order =
-        way.column().of(one).get().amount().compareTo(way.column().of(other).get().amount());
-    return (greatest ? order >= 0 : order <= 0) ? one : other;
-  }
-
-  private static Optional<Evidence> evidence(DatasheetLine line, Way way) {
-    return line == null
-        ? Optional.empty()
-        : Optional.of(Evidence.of(way.column().of(line).get(), line.condition(), line.source()));
   }
 }
