@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.OutputChannel.PullDownSide;
@@ -214,8 +215,7 @@ public final class ChannelInputs {
   }
 
   OnResistance onResistance() {
-    PartData part = parts.get(Role.MOSFET);
-    return part == null ? OnResistance.unknown() : part.onResistance();
+    return of(Role.MOSFET, PartData::onResistance, OnResistance.unknown());
   }
 
   /** The RDSon line that the datasheet would have to hold, where none fits. */
@@ -227,28 +227,29 @@ public final class ChannelInputs {
   }
 
   HotFactor hotFactor() {
-    PartData part = parts.get(Role.MOSFET);
-    return part == null ? HotFactor.DEFAULT : part.hotFactor();
+    return of(Role.MOSFET, PartData::hotFactor, HotFactor.DEFAULT);
   }
 
   TransientImpedance impedance() {
-    PartData part = parts.get(Role.MOSFET);
-    return part == null ? TransientImpedance.unknown() : part.impedance();
+    return of(Role.MOSFET, PartData::impedance, TransientImpedance.unknown());
   }
 
   SafeArea safeArea() {
-    PartData part = parts.get(Role.MOSFET);
-    return part == null ? SafeArea.unknown() : part.safeArea();
+    return of(Role.MOSFET, PartData::safeArea, SafeArea.unknown());
   }
 
   FuseFamily fuseFamily() {
-    PartData part = parts.get(Role.FUSE);
-    return part == null ? FuseFamily.UNSTATED : part.family();
+    return of(Role.FUSE, PartData::family, FuseFamily.UNSTATED);
   }
 
   /** What the fuse holds, where it is a resettable one. */
   Optional<HoldCurrent> hold() {
-    return Optional.ofNullable(parts.get(Role.FUSE)).flatMap(PartData::hold);
+    return of(Role.FUSE, PartData::hold, Optional.empty());
+  }
+
+  private <T> T of(Role role, Function<PartData, T> what, T unknown) {
+    PartData part = parts.get(role);
+    return part == null ? unknown : what.apply(part);
   }
 
   /** The name of the part that carries the load current; for messages. */
