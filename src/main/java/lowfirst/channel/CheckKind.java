@@ -138,7 +138,8 @@ public enum CheckKind {
       "still pulls in when hot",
       Dimension.VOLTAGE,
       AT_LEAST,
-      "Vmin − I·(Rwire + RDSon·k) − Vlift ≥ Vpull-in·(234.5 + Thot)/(234.5 + 20)",
+      "Vmin − I·(Rwire + RDSon·k) − Vlift ≥ Vpull-in·(234.5 + Thot)/(234.5 + 20); PWM: D times that"
+          + " less (1 − D)·VF",
       "Hot copper resists more, so a warm coil needs more volts to pull."),
   DIODE_VOLTAGE(
       "flyback diode reverse voltage",
@@ -295,8 +296,9 @@ public enum CheckKind {
       "driver temperature",
       Dimension.TEMPERATURE,
       AT_MOST,
-      "TA + RthJA·Vdrop·(Iload + Iothers) ≤ TJmax − 25 K",
-      "All outputs heat one package."),
+      "TA + RthJA·(Vdrop·(Iload + Iothers) + Psw) ≤ TJmax − 25 K; PWM: Psw = ½·Vmax·(Iload + Iothers)·tsw·fPWM,"
+          + " a third of it without inductance",
+      "All outputs heat one package, and under PWM every edge does."),
   FORCED_GAIN(
       "transistor driven into saturation",
       Dimension.RATIO,

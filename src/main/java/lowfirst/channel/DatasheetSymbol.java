@@ -63,6 +63,7 @@ public enum DatasheetSymbol {
   ICTOTAL("ICtotal", "array: current of the common pin", "max"),
   VCESAT("VCEsat", "saturation voltage; IC= and IB= or IF= required", "max"),
   VBESAT("VBEsat", "base voltage in saturation", "max", "VBEon"),
+  TSW("tsw", "transistor or array under PWM: ton and toff together, storage included", "max"),
   VSINK("Vsink", "constant-current sink: least voltage across it", "max");
 
   private final String text;

@@ -221,7 +221,7 @@ final class GateChecks {
           "how long the optocoupler itself takes to turn off into this pull-down: measure it, drive"
               + " the gate from a pin, or leave the PWM frequency away and only switch on and off");
 
-  private static final Datum UNSTATED_DUTY =
+  static final Datum UNSTATED_DUTY =
       Datum.of(
           Term.DUTY,
           10,

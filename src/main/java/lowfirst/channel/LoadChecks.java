@@ -2,6 +2,7 @@ package lowfirst.channel;
 
 import java.util.List;
 import lowfirst.board.Load.LoadKind;
+import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 
@@ -25,6 +26,14 @@ final class LoadChecks {
   private static final double LONGEST_SECONDS = 180;
   private static final double CONTINUOUS_PERCENT = 100;
 
+  private static final Datum FULL =
+      Datum.constant("D", 100, Dimension.PERCENT, Source.computed("wholly on"));
+  private static final Datum WHOLLY_ON =
+      Datum.missing(
+          Term.DUTY,
+          "whether the program drives the coil wholly on until it has pulled in, and only then holds"
+              + " it by PWM: then write 100 % as its duty in loads.csv");
+
   private LoadChecks() {}
 
   /** Adds the checks of the load and of the voltage it hangs on. */
@@ -38,7 +47,11 @@ final class LoadChecks {
             SCOPE));
     ownHeat(in, checks);
     if (in.knows(Term.PULL_IN)) {
-      Check pullIn = pullIn(in);
+      Check pullIn = pullIn(in, FULL);
+      Datum duty = in.knows(Term.DUTY) ? in.datum(Term.DUTY) : GateChecks.UNSTATED_DUTY;
+      if (in.has(Fitted.PWM)) {
+        pullIn = pullIn.upTo(pullIn(in, duty), List.of(WHOLLY_ON));
+      }
       boolean isSwitchedByStage = in.switching() != ChannelInputs.Switching.MOSFET;
       checks.add(isSwitchedByStage ? StageChecks.promised(in, pullIn) : pullIn);
     }
@@ -101,7 +114,9 @@ final class LoadChecks {
     return 100 * onSeconds / periodSeconds;
   }
 
-  private static Check pullIn(ChannelInputs in) {
+  private static Check pullIn(ChannelInputs in, Datum duty) {
+    double share = duty.low() / 100;
+    double freewheeling = in.knows(Term.DIODE_FORWARD) ? in.high(Term.DIODE_FORWARD) : 0;
     double hot = in.ambient() + in.high(Term.TEMPERATURE_RISE);
     double needed = in.high(Term.PULL_IN) * CopperTemperature.factor(20, hot);
     double ohms = PathChecks.loopOhms(in);
@@ -114,7 +129,8 @@ final class LoadChecks {
       switched = in.loadAmps() * line.maxOhms() * in.hotFactor().at(hottest);
       from = Datum.with(SwitchChecks.heatedBy(in, line, junction), in.datum(Term.JUNCTION_RATING));
     }
-    double left = in.low(Term.SUPPLY) - in.loadAmps() * ohms - switched - in.high(Term.RETURN_LIFT);
+    double on = in.low(Term.SUPPLY) - in.loadAmps() * ohms - switched - in.high(Term.RETURN_LIFT);
+    double left = share * on - (1 - share) * freewheeling;
     return Check.of(
         CheckKind.PULL_IN,
         left,
@@ -131,6 +147,7 @@ final class LoadChecks {
             in.datum(Term.RETURN_LIFT),
             in.datum(Term.PULL_IN),
             in.datum(Term.TEMPERATURE_RISE),
-            in.datum(Term.AMBIENT)));
+            in.datum(Term.AMBIENT),
+            duty));
   }
 }

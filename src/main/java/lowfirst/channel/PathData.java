@@ -34,7 +34,7 @@ final class PathData {
   }
 
   private static Datum wireArea(OutputChannel channel) {
-    var area = Conductor.squareMillimetres(channel.wire());
+    var area = Conductor.squareMillimetres(ofOneCore(channel.wire()));
     return area.isPresent()
         ? Datum.of(
             Term.WIRE_AREA,
@@ -44,6 +44,11 @@ final class PathData {
         : Datum.missing(
             Term.WIRE_AREA,
             "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv");
+  }
+
+  /** A cable of {@code 2 x 0.75 mm²} has that area out and back; two in parallel have more. */
+  private static String ofOneCore(String wire) {
+    return wire.replaceFirst("^\\s*\\d{1,2}\\s*[xX×]\\s*(?=\\S)", "");
   }
 
   private static Datum wiresTogether(OutputChannel channel) {

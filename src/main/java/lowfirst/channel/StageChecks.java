@@ -128,18 +128,33 @@ final class StageChecks {
 
   private static Check temperature(ChannelInputs in) {
     double amps = in.loadAmps() + in.high(Term.OTHERS_ON_STAGE);
+    boolean edges = in.has(Fitted.PWM) && in.switching() != Switching.CURRENT_SINK;
+    double watts = in.high(Term.SATURATION) * amps + (edges ? edgeWatts(in, amps) : 0);
+    Datum[] data = {
+      in.datum(Term.AMBIENT),
+      in.datum(Term.LOAD_CURRENT),
+      in.datum(Term.SUPPLY),
+      in.datum(Term.OTHERS_ON_STAGE),
+      in.datum(Term.SATURATION),
+      in.datum(Term.RTH_AIR),
+      in.datum(Term.JUNCTION_RATING),
+      SwitchChecks.HEAT_MARGIN
+    };
     return Check.of(
         CheckKind.STAGE_TEMPERATURE,
-        packageCelsius(in.ambient(), in.high(Term.RTH_AIR), in.high(Term.SATURATION) * amps),
+        packageCelsius(in.ambient(), in.high(Term.RTH_AIR), watts),
         in.low(Term.JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
-        in.datum(Term.AMBIENT),
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.SUPPLY),
-        in.datum(Term.OTHERS_ON_STAGE),
-        in.datum(Term.SATURATION),
-        in.datum(Term.RTH_AIR),
-        in.datum(Term.JUNCTION_RATING),
-        SwitchChecks.HEAT_MARGIN);
+        edges ? Datum.with(data, in.datum(Term.STAGE_EDGES), in.datum(Term.PWM_FREQUENCY)) : data);
+  }
+
+  /** Heat of PWM's edges, slow where a saturated base must be emptied first. */
+  private static double edgeWatts(ChannelInputs in, double amps) {
+    double seconds = in.high(Term.STAGE_EDGES);
+    double joules =
+        in.isInductive()
+            ? SwitchingLoss.inductiveJoules(in.supplyHigh(), amps, seconds)
+            : SwitchingLoss.resistiveJoules(in.supplyHigh(), 0, amps, seconds);
+    return joules * in.high(Term.PWM_FREQUENCY);
   }
 
   /** Junction temperature of a package that turns this power into heat. */

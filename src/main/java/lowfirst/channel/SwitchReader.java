@@ -23,6 +23,7 @@ final class SwitchReader {
       data.add(ratings.limit(Term.DRAIN_CURRENT_RATING, DatasheetSymbol.IC));
       data.add(ratings.limit(Term.TOTAL_CURRENT_RATING, DatasheetSymbol.ICTOTAL));
       data.add(ratings.harm(Term.BASE_VOLTAGE, DatasheetSymbol.VBESAT));
+      data.add(ratings.harm(Term.STAGE_EDGES, DatasheetSymbol.TSW));
       data.add(forcedGain(ratings, name));
       data.add(
           kind == PartKind.INTEGRATED_CIRCUIT

@@ -66,6 +66,7 @@ public enum Term {
       "IC(VCEsat)", Dimension.CURRENT, LOWER, "datasheets.csv VCEsat, condition IC="),
   FORCED_GAIN_RATING("IC/IB", Dimension.RATIO, LOWER, "datasheets.csv VCEsat, conditions IC= IB="),
   BASE_VOLTAGE("VBEsat", Dimension.VOLTAGE, HIGHER, "datasheets.csv VBEsat"),
+  STAGE_EDGES("tsw", Dimension.TIME, HIGHER, "datasheets.csv tsw, max"),
   TOTAL_CURRENT_RATING("ICtotal", Dimension.CURRENT, LOWER, "datasheets.csv ICtotal"),
   OTHERS_ON_STAGE("Iothers", Dimension.CURRENT, HIGHER, "channels.csv, rows with this driver"),
   // flyback diode

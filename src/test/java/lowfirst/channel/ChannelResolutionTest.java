@@ -93,6 +93,23 @@ class ChannelResolutionTest {
     assertFalse(BARE.with("drivers", "kind=optocoupler").inputs().has(Fitted.OPTOCOUPLED_GATE));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2x0.75 mm2, 0.75",
+    "2 x 1.5 mm², 1.5",
+    "'4×0,5', 0.5",
+    "2 x AWG 18, 0.823",
+    "2x, ",
+    "2 x 2 x 0.5 mm2, ",
+  })
+  void a_cable_is_as_thick_as_one_of_its_cores(String wire, Double squareMillimetres) {
+    ChannelInputs in = TYPICAL.with("channels", "wire=" + wire).inputs();
+    assertEquals(squareMillimetres != null, in.knows(Term.WIRE_AREA));
+    if (squareMillimetres != null) {
+      assertEquals(squareMillimetres, in.low(Term.WIRE_AREA), 0.001);
+    }
+  }
+
   /** 10 V from a rail of 5 V are a slip; a level stated within the rail's reach stays. */
   @Test
   void a_driver_gives_no_more_than_its_supply() {

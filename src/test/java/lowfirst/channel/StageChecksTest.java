@@ -51,6 +51,25 @@ class StageChecksTest {
     return kit.finding().check(kind).isPresent();
   }
 
+  /** 25.2 V times 0.1326 A for 2 µs at 20 kHz: 66.8 mW on a coil, a third of it without. */
+  @Test
+  void pwm_heats_a_saturated_stage_at_every_edge() {
+    double worst = 0.12 * 1.05 / 0.95;
+    ChannelKit pwm =
+        ARRAY
+            .with("drivers", "PWM frequency=20 kHz")
+            .datasheet("T-ARRAY", "tsw", "", "", "2", "us");
+    double edges = 0.5 * 25.2 * worst * 2e-6 * 20e3;
+    amounts(40 + 63 * (1.6 * worst + edges), 125, pwm.inputs(), CheckKind.STAGE_TEMPERATURE);
+    ChannelKit lamp = pwm.with("loads", "kind=resistive; inductance=");
+    amounts(40 + 63 * (1.6 * worst + edges / 3), 125, lamp.inputs(), CheckKind.STAGE_TEMPERATURE);
+    Check unknown = pwm.withoutDatasheet("T-ARRAY", "tsw").check(CheckKind.STAGE_TEMPERATURE);
+    assertEquals(Verdict.UNDECIDED, unknown.verdict());
+    assertEquals(
+        java.util.List.of("tsw of T-ARRAY: write it in datasheets.csv"), unknown.missing());
+    assertEquals(Verdict.CARRIES, ARRAY.check(CheckKind.STAGE_TEMPERATURE).verdict());
+  }
+
   @Test
   void all_outputs_of_an_array_heat_one_package_and_share_one_pin() {
     // 24 V/200 Ω, 5 % more of one and less of the other

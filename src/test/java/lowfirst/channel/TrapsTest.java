@@ -229,6 +229,28 @@ class TrapsTest {
     assertEquals(OVERLOADED, check.verdict());
   }
 
+  /**
+   * Half the time on leaves a coil half of (22.8 V less what wire, MOSFET and return keep), less
+   * half of VF: too little to pull in, and enough to hold.
+   */
+  @Test
+  void trap_a_coil_held_by_pwm_may_never_have_pulled_in() {
+    ChannelKit full = TYPICAL.with("loads", "pull-in voltage=12 V; temperature rise=45 K");
+    assertEquals(CARRIES, verdict(full, CheckKind.PULL_IN));
+    double left = full.check(CheckKind.PULL_IN).actualAmount();
+    ChannelKit pwm = full.with("drivers", "PWM frequency=1 kHz").with("loads", "duty=50 %");
+    Check half = pwm.check(CheckKind.PULL_IN);
+    assertEquals(left / 2 - 1.1 / 2, half.actualAmount(), 0.01);
+    assertEquals(UNDECIDED, half.verdict(), "the program may drive it wholly on first");
+    assertEquals(1, half.missing().size());
+    assertEquals(CARRIES, verdict(pwm.with("loads", "duty=100 %"), CheckKind.PULL_IN));
+    assertEquals(UNDECIDED, verdict(pwm.with("loads", "duty="), CheckKind.PULL_IN), "10 % and up");
+    ChannelKit light = pwm.with("loads", "pull-in voltage=6 V");
+    assertEquals(CARRIES, verdict(light, CheckKind.PULL_IN), "7.5 V of 10.3 V");
+    ChannelKit never = pwm.with("loads", "pull-in voltage=20 V");
+    assertEquals(OVERLOADED, verdict(never, CheckKind.PULL_IN), "not even wholly on");
+  }
+
   @Test
   void trap_17_copper_coefficients_belong_to_their_reference_temperature() {
     assertEquals(0.003929, CopperTemperature.factor(20, 21) - 1, 1e-6);
