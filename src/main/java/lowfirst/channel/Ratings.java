@@ -42,7 +42,7 @@ final class Ratings {
               symbol ->
                   bySymbol
                       .computeIfAbsent(symbol, first -> new ArrayList<>(2))
-                      .add(aboveZero(line)));
+                      .add(plausible(symbol, line)));
     }
   }
 
@@ -60,27 +60,29 @@ final class Ratings {
         typeNumber, anyNamed ? lines.stream().filter(named).toList() : List.copyOf(lines));
   }
 
-  /** No rating and no loss is zero or less: such an amount is left out, and so missing. */
-  private static DatasheetLine aboveZero(DatasheetLine line) {
-    return isAboveZero(line)
+  /** What no part has is left out, and so missing. */
+  private static DatasheetLine plausible(DatasheetSymbol symbol, DatasheetLine line) {
+    return isPlausible(symbol, line)
         ? line
         : new DatasheetLine(
             line.partType(),
             line.maker(),
             line.symbol(),
             line.condition(),
-            line.min().filter(amount -> amount.amount().signum() > 0),
-            line.typ().filter(amount -> amount.amount().signum() > 0),
-            line.max().filter(amount -> amount.amount().signum() > 0),
+            line.min().filter(amount -> PlausibleAmount.is(symbol, amount)),
+            line.typ().filter(amount -> PlausibleAmount.is(symbol, amount)),
+            line.max().filter(amount -> PlausibleAmount.is(symbol, amount)),
             line.source());
   }
 
-  private static boolean isAboveZero(DatasheetLine line) {
-    return isAboveZero(line.min()) && isAboveZero(line.typ()) && isAboveZero(line.max());
+  private static boolean isPlausible(DatasheetSymbol symbol, DatasheetLine line) {
+    return isPlausible(symbol, line.min())
+        && isPlausible(symbol, line.typ())
+        && isPlausible(symbol, line.max());
   }
 
-  private static boolean isAboveZero(Optional<Quantity> amount) {
-    return amount.isEmpty() || amount.get().amount().signum() > 0;
+  private static boolean isPlausible(DatasheetSymbol symbol, Optional<Quantity> amount) {
+    return amount.isEmpty() || PlausibleAmount.is(symbol, amount.get());
   }
 
   /** Whether words hold a maker's name as words of their own: "receiver" names no EIC. */
@@ -222,11 +224,13 @@ final class Ratings {
     } else if (typicalOnly) {
       why = ", column " + symbol.column() + " (only a typical value is there, and it can't pass)";
     }
-    boolean tooLow =
+    boolean slipped =
         lines.stream()
             .filter(line -> DatasheetSymbol.written(line.symbol()).equals(Optional.of(symbol)))
-            .anyMatch(line -> !isAboveZero(line));
-    return Datum.missing(term, where + (tooLow ? ", above zero" : "") + why);
+            .anyMatch(line -> !isPlausible(symbol, line));
+    return Datum.missing(
+        term,
+        where + (slipped ? ", above zero and in its unit: what is there no part has" : "") + why);
   }
 
   /** A maker who doesn't state it; a line without a maker speaks for all of them. */

@@ -39,7 +39,7 @@ final class ChannelTable {
         cells.designator(Column.FUSE),
         cells.notBelowZero(Column.HEATSINK, Dimension.THERMAL_RESISTANCE),
         cells.text(Column.DRIVER),
-        cells.notBelowZero(Column.TRACE_WIDTH, Dimension.LENGTH),
+        cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
         cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),
         cells.atMost(Column.TRACE_COPPER, THICKEST_COPPER),
         traceLayer(cells),

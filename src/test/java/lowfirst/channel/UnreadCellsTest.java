@@ -9,6 +9,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lowfirst.intake.ShippedTables;
+import lowfirst.part.DatasheetLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,6 +87,7 @@ class UnreadCellsTest {
     "channels, trace copper=35",
     // as they stand they may be a thousand times more than was meant, or less
     "channels, wire length=2",
+    "channels, trace width=100",
     "rails, return length=1",
     "drivers, current limit=40",
     "loads, pull-in voltage=0 V",
@@ -193,6 +198,47 @@ class UnreadCellsTest {
         in.finding().checks().stream()
             .flatMap(check -> check.missing().stream())
             .anyMatch(text -> text.startsWith(asked)));
+  }
+
+  /** A thousand times better than any part: the unit slipped, and nothing carries on it. */
+  @ParameterizedTest
+  @CsvSource({
+    "RDSon, 'VGS=4V, ID=8A, TJ=25C', 50, uOhm",
+    "RthJA, '', 62, mK/W",
+    "QG, VGS=5V, 14, pC",
+    "VDS, '', 100, kV",
+    "TJ, '', 448, C",
+  })
+  void an_amount_that_no_part_has_promises_nothing(
+      String symbol, String condition, String amount, String unit) {
+    ChannelKit kit = KIT.withoutDatasheet("T-FET", symbol);
+    if (symbol.equals("QG")) {
+      kit = kit.withoutDatasheet("T-FET", "QGD");
+    }
+    ChannelKit slipped = kit.datasheet("T-FET", symbol, condition, "", amount, unit);
+    assertNotEquals(Verdict.CARRIES, channel(slipped));
+    assertTrue(
+        slipped.finding().checks().stream()
+            .flatMap(check -> check.missing().stream())
+            .anyMatch(text -> text.contains(symbol + " of T-FET")),
+        symbol);
+  }
+
+  @Test
+  void every_amount_of_the_catalogue_is_one_that_a_part_may_have() {
+    var beyond = new ArrayList<String>();
+    for (DatasheetLine line : ShippedTables.catalogue().lines()) {
+      DatasheetSymbol.written(line.symbol())
+          .ifPresent(
+              symbol ->
+                  Stream.of(line.typ(), line.max())
+                      .flatMap(Optional::stream)
+                      .filter(amount -> amount.amount().signum() > 0)
+                      .filter(amount -> !PlausibleAmount.is(symbol, amount))
+                      .forEach(
+                          amount -> beyond.add(line.partType() + " " + symbol + " " + amount)));
+    }
+    assertEquals(List.of(), beyond);
   }
 
   private static String unit(String symbol) {
