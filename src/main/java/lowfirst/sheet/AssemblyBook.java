@@ -98,8 +98,8 @@ final class AssemblyBook {
             "On the maps, dark and numbered places belong to the batch at hand, each under the"
                 + " number of its step; grey ones are filled already; ± marks a part with one right"
                 + " way round. The black corner is the same corner of the board on every map."
-                + " Printed at 100 %, the bar under a map is as long as it says: hold a ruler to"
-                + " it once."));
+                + " Printed at 100 %, the bar under a batch's own map is as long as it says: hold a"
+                + " ruler to it once; the solder side is drawn smaller where it has less room."));
     for (var problem : progress.plan().problems()) {
       blocks.add(new Block.Caution(problem.message() + "; " + problem.remedy() + "."));
     }
@@ -250,8 +250,11 @@ final class AssemblyBook {
     return Cell.of(StepWording.pick(step), PartPicture.of(step.partType(), outline));
   }
 
-  private static String where(Step step) {
-    String places = DesignatorWords.list(step.designators());
+  private String where(Step step) {
+    boolean isOnTheMap = board.placements().isEmpty() || !step.placements().isEmpty();
+    String places =
+        DesignatorWords.list(step.designators())
+            + (isOnTheMap ? "" : "\nnot in the placement list: find it by the print on the board");
     return OrientationWords.matters(step.partType())
         ? places + "\n" + StepWording.wayRound(step)
         : places;

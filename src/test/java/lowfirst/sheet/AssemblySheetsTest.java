@@ -394,6 +394,23 @@ class AssemblySheetsTest {
     assertEquals(rows, Said.rows(book, "").size());
   }
 
+  /** An empty map alone would leave the hand searching. */
+  @Test
+  void a_part_that_is_not_on_the_map_is_to_be_found_by_the_print() {
+    Kit kit =
+        Said.kit(
+            "bom.csv",
+            "designators,value,height mm\nR1,1k,2\nR2,2k2,2\n",
+            "placements.csv",
+            "designator,x mm,y mm,rotation,side\nR1,10,10,0,top\n");
+    List<String> rows =
+        Said.rows(
+            AssemblyBook.of(kit, kit.boards().get(0), Progress.of(plan(kit), List.of()), 180), "");
+    String words = "not in the placement list: find it by the print on the board";
+    assertEquals(1, rows.stream().filter(row -> row.contains("R2\n" + words)).count(), "" + rows);
+    assertEquals(1, rows.stream().filter(row -> row.contains(words)).count(), "" + rows);
+  }
+
   private static Event.Tick tick(
       int minute, int unit, State state, String measured, String... names) {
     return new Event.Tick(
