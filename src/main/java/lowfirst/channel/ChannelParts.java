@@ -28,6 +28,17 @@ record ChannelParts(Kit kit) {
       String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
       return Optional.of(partData(role, named(kind, name), ""));
     }
+    if (isListedTwice(channel, designator.get())) {
+      String name = designator.get().text();
+      return Optional.of(
+          partData(role, named(item.get().partType().kind(), name), "")
+              .absent(
+                  "which of several part types is at "
+                      + name
+                      + " of board "
+                      + channel.board()
+                      + ": list it once in the BOM"));
+    }
     PartType type = item.get().partType();
     String words =
         String.join(
@@ -44,6 +55,18 @@ record ChannelParts(Kit kit) {
           case OPTIONAL ->
               part.absent(String.format(where, "optional") + "write there whether it is fitted");
         });
+  }
+
+  /** Whether the BOM fits several part types at one place. */
+  private boolean isListedTwice(OutputChannel channel, Designator place) {
+    return kit.board(channel.board()).stream()
+            .flatMap(board -> board.items().stream())
+            .filter(item -> item.isFitted() && item.designators().contains(place))
+            .map(Item::partType)
+            .distinct()
+            .limit(2)
+            .count()
+        > 1;
   }
 
   /** The part that a driver is. */

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -57,6 +58,15 @@ public final class KitReader {
     reader.problems.addAll(problems);
     return reader.read();
   }
+
+  /** Tables in which a number that nobody reads may be what decides. */
+  private static final Set<TableKind> ELECTRICAL =
+      EnumSet.of(
+          TableKind.RAILS,
+          TableKind.SUPPLIES,
+          TableKind.DRIVERS,
+          TableKind.CHANNELS,
+          TableKind.LOADS);
 
   private KitReading read() {
     Entries settings = Entries.of(files, "kit.properties", problems);
@@ -124,6 +134,9 @@ public final class KitReader {
     problems.addAll(table.problems());
     if (!kind.isExported()) {
       cells.add(table);
+    }
+    if (ELECTRICAL.contains(kind)) {
+      problems.addAll(table.understanding().notUsed());
     }
     if (kind != TableKind.PLACEMENTS) {
       understood.add(table.understanding());

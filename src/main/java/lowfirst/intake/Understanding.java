@@ -2,6 +2,9 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
+import lowfirst.problem.Problem;
 
 /**
  * How a table was understood, for {@code check --explain}.
@@ -63,6 +66,22 @@ public record Understanding(
         List.of(),
         rows.size(),
         rows.stream().limit(3).map(row -> row.row().cells()).toList());
+  }
+
+  /** The columns with a header that names none of the table's. */
+  List<Problem> notUsed() {
+    return columns.stream()
+        .filter(column -> column.meaning().isEmpty() && !column.header().isBlank())
+        .map(
+            column ->
+                new Problem(
+                    Kind.COLUMN_NOT_USED,
+                    Place.ofCell(
+                        file, headerLine, column.number(), column.header(), column.header()),
+                    "the column \"" + column.header() + "\" is none that is known here: not used",
+                    "rename it if it says something of a channel, or say with --column what it is;"
+                        + " leave it if it is a note of your own"))
+        .toList();
   }
 
   private static UnderstoodColumn column(TableKind kind, Header header, int cell) {

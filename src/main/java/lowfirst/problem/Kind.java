@@ -29,6 +29,8 @@ public enum Kind {
   ROW_LENGTH(CAUTION),
   ROW_IGNORED(NOTE),
   COLUMN_GUESSED(NOTE),
+  /** A column of a table about channels that is none of its columns. */
+  COLUMN_NOT_USED(NOTE),
   UNIT_GUESSED(NOTE),
   TEXT_DAMAGED(CAUTION),
   // one cell

@@ -165,6 +165,19 @@ class UnreadCellsTest {
     return row.replace(".logic", "") + ".csv:";
   }
 
+  /** The BOM's first row of a place is not the better for standing first. */
+  @ParameterizedTest
+  @CsvSource({
+    "designators=Q1; quantity=1; part type=OTHER; description=MOSFET, UNDECIDED",
+    "designators=R2; quantity=1; value=1k 1%; description=resistor, UNDECIDED",
+    "designators=F1; quantity=1; part type=OTHER; description=fuse, UNDECIDED",
+    "designators=Q2; quantity=1; part type=OTHER; description=MOSFET, CARRIES",
+    "designators=Q1; quantity=1; part type=OTHER; description=MOSFET; fitted=no, CARRIES",
+  })
+  void a_place_with_two_part_types_has_neither(String row, Verdict verdict) {
+    assertEquals(verdict, channel(KIT.with("bom.again", row)));
+  }
+
   /** A part that is fitted nobody knows where may be fitted here. */
   @ParameterizedTest
   @CsvSource({

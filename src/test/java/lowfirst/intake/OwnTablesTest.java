@@ -83,6 +83,20 @@ class OwnTablesTest {
   }
 
   @Test
+  void a_column_that_a_table_about_channels_does_not_have_is_said() {
+    KitReading reading =
+        KitTables.read("rails.csv", "rail,voltage,Isc,,note\na,24 V,90,,thin wire\n");
+    assertEquals(
+        List.of("1 3", "1 5"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.COLUMN_NOT_USED)
+            .map(problem -> problem.place().line() + " " + problem.place().column())
+            .toList());
+    KitReading bag = KitTables.read("bag.csv", "part type,quantity,shelf\n1k,3,left\n");
+    assertEquals(0, count(bag, Kind.COLUMN_NOT_USED), "what nobody judges by");
+  }
+
+  @Test
   void units_in_headers_hold_for_each_kind_of_amount() {
     assertEquals(0.25, load("on time ms", "250").onTime().orElseThrow().asDouble());
     assertEquals(40, load("temperature rise K", "40").temperatureRise().orElseThrow().asDouble());
