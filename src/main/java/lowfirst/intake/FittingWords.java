@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.PartKind;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
@@ -142,10 +143,6 @@ final class FittingWords {
 
   private static String found(Pattern pattern, String text) {
     Matcher words = pattern.matcher(text);
-    return words.find() ? shortened(words.group().strip()) : "";
-  }
-
-  private static String shortened(String text) {
-    return text.length() <= 40 ? text : text.substring(0, 37) + "...";
+    return words.find() ? Excerpt.of(words.group().strip(), 40) : "";
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -190,6 +191,6 @@ final class Remarks {
   }
 
   private static String shortened(String text) {
-    return text.length() <= 40 ? text : text.substring(0, 37) + "...";
+    return Excerpt.of(text, 40);
   }
 }

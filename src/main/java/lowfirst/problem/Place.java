@@ -60,6 +60,6 @@ public record Place(String file, int line, int column, String header, String cel
 
   private static String shortened(String cell) {
     String line = cell.replaceAll("\\p{Cntrl}+", " ");
-    return line.length() <= 60 ? line : line.substring(0, 57) + "...";
+    return Excerpt.of(line, 60);
   }
 }
