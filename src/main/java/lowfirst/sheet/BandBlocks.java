@@ -119,7 +119,7 @@ final class BandBlocks {
     for (int i = 0; i < bands.count(); i++) {
       Colour colour = bands.bands().get(i);
       rows.add(
-          Texts.row(
+          Tables.row(
               String.valueOf(i + 1), colour.code(), colour.word(), meaning(i, bands, reading)));
     }
     List<Column> columns =
@@ -200,7 +200,7 @@ final class BandBlocks {
   }
 
   private static Row row(BandReading reading, String part) {
-    return Texts.row(
+    return Tables.row(
         part, said(reading), reading.layout().words() + direction(reading), plausible(reading));
   }
 
@@ -243,7 +243,7 @@ final class BandBlocks {
   }
 
   private static Row misread(Misreading misreading) {
-    return Texts.row(
+    return Tables.row(
         String.valueOf(misreading.place()),
         misreading.taken().word(),
         misreading.meant().word(),

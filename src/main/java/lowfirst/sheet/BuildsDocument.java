@@ -17,7 +17,7 @@ public final class BuildsDocument {
         spreads.entrySet().stream()
             .map(
                 entry ->
-                    Texts.row(
+                    Tables.row(
                         entry.getKey(),
                         "" + entry.getValue().builds(),
                         "" + entry.getValue().overloaded(),
@@ -36,11 +36,11 @@ public final class BuildsDocument {
             new Table(
                 "builds",
                 List.of(
-                    new Table.Column("channel", Table.Align.START, 30),
-                    new Table.Column("builds", Table.Align.END, 10),
-                    new Table.Column("overloaded", Table.Align.END, 12),
-                    new Table.Column("share", Table.Align.END, 10),
-                    new Table.Column("undecided", Table.Align.END, 12)),
+                    Tables.words("channel", 30),
+                    Tables.numbers("builds", 10),
+                    Tables.numbers("overloaded", 12),
+                    Tables.numbers("share", 10),
+                    Tables.numbers("undecided", 12)),
                 rows)));
   }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
 import lowfirst.intake.KitReading;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -26,11 +27,11 @@ public final class CheckDocument {
 
   private static final List<Table.Column> COLUMNS =
       List.of(
-          new Table.Column("", Table.Align.START, 8),
-          new Table.Column("line", Table.Align.END, 5),
-          new Table.Column("cell", Table.Align.START, 20),
-          new Table.Column("what is wrong", Table.Align.START, 40),
-          new Table.Column("what to do", Table.Align.START, 30));
+          Tables.words("", 8),
+          Tables.numbers("line", 5),
+          Tables.words("cell", 20),
+          Tables.words("what is wrong", 40),
+          Tables.words("what to do", 30));
 
   private CheckDocument() {}
 
@@ -111,11 +112,7 @@ public final class CheckDocument {
     }
     String name = place.header().isEmpty() ? "column " + place.column() : place.header();
     String text = place.cell().replaceAll("\\p{Cntrl}+", " ");
-    return name + ": " + (text.isEmpty() ? "(empty)" : shortened(text));
-  }
-
-  private static String shortened(String text) {
-    return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+    return name + ": " + (text.isEmpty() ? "(empty)" : Excerpt.of(text, 60));
   }
 
   /** How much a problem matters, in a word. */

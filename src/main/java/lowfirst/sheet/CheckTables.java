@@ -19,16 +19,16 @@ final class CheckTables {
     return new Table(
         "Every check",
         List.of(
-            new Table.Column("check", Table.Align.START, 17),
-            new Table.Column("finding", Table.Align.START, 10),
-            new Table.Column("actual", Table.Align.END, 9),
-            new Table.Column("allowed", Table.Align.END, 9),
-            new Table.Column("margin", Table.Align.END, 8),
-            new Table.Column("formula, numbers and their sources", Table.Align.START, 47)),
+            Tables.words("check", 17),
+            Tables.words("finding", 10),
+            Tables.numbers("actual", 9),
+            Tables.numbers("allowed", 9),
+            Tables.numbers("margin", 8),
+            Tables.words("formula, numbers and their sources", 47)),
         checks.stream()
             .map(
                 check ->
-                    Texts.row(
+                    Tables.row(
                         check.kind().words(),
                         check.verdict().words(),
                         LoadsWords.actual(check),
@@ -58,15 +58,13 @@ final class CheckTables {
     return new Table(
         "Where the numbers come from",
         List.of(
-            new Table.Column("number", Table.Align.START, 18),
-            new Table.Column("value", Table.Align.END, 12),
-            new Table.Column("source", Table.Align.START, 70)),
+            Tables.words("number", 18), Tables.numbers("value", 12), Tables.words("source", 70)),
         checks.stream()
             .flatMap(check -> check.inputs().stream())
             .distinct()
             .map(
                 input ->
-                    Texts.row(
+                    Tables.row(
                         input.symbol(),
                         input.value().quantity().rounded(4),
                         input.value().source().text()))

@@ -115,7 +115,7 @@ public final class CodeDocument {
     if (!reading.words().isEmpty()) {
       words.add(reading.words());
     }
-    return Texts.row(
+    return Tables.row(
         reading.on().words(), String.join(", ", words), reading.rule() + rarity(reading));
   }
 
@@ -145,16 +145,16 @@ public final class CodeDocument {
       String marking = banded.bands() + " " + banded.bands().words();
       // A jumper has the same band at every tolerance.
       if (told.add(form + marking)) {
-        rows.add(Texts.row(form, marking, banded.layout().words()));
+        rows.add(Tables.row(form, marking, banded.layout().words()));
       }
     }
     for (String refusal : codes.refusals()) {
-      rows.add(Texts.row("bands", "none", refusal));
+      rows.add(Tables.row("bands", "none", refusal));
     }
     for (String print : codes.prints()) {
       boolean digits = print.matches("\\d{3,4}[A-Z]?");
       rows.add(
-          Texts.row(
+          Tables.row(
               "print", print, digits ? "figures and the number of zeros" : "RKM code (IEC 60062)"));
     }
     List<Column> columns =

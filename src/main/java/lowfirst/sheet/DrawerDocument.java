@@ -40,7 +40,7 @@ public final class DrawerDocument {
             table(
                 "What fits, the best margin first",
                 List.of("part type", "least margin"),
-                result.best().stream().map(hit -> Texts.row(hit.partType(), margin(hit)))),
+                result.best().stream().map(hit -> Tables.row(hit.partType(), margin(hit)))),
             table(
                 "Near misses: they lack one thing",
                 List.of("part type", "margin", "lacks"),
@@ -73,7 +73,7 @@ public final class DrawerDocument {
             .flatMap(List::stream)
             .map(
                 hit ->
-                    Texts.row(
+                    Tables.row(
                         hit.partType(),
                         hit.verdict().words(),
                         margin(hit),
@@ -90,7 +90,7 @@ public final class DrawerDocument {
   }
 
   private static Table.Row cells(DrawerHit hit) {
-    return Texts.row(hit.partType(), margin(hit), String.join("; ", hit.lacks()));
+    return Tables.row(hit.partType(), margin(hit), String.join("; ", hit.lacks()));
   }
 
   private static String margin(DrawerHit hit) {

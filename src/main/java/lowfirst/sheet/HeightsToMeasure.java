@@ -69,7 +69,7 @@ final class HeightsToMeasure {
   }
 
   private static Row row(Step step, String height) {
-    return Texts.row(
+    return Tables.row(
         step.number() + "",
         StepWording.name(step.partType()),
         step.board(),

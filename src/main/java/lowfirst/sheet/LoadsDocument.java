@@ -40,7 +40,7 @@ public final class LoadsDocument {
       List<ChannelStudy> studies,
       List<? extends SumFinding> sums) {
     var blocks = new ArrayList<Block>();
-    blocks.add(new Paragraph(summary(studies, sums)));
+    blocks.add(new Paragraph(LoadsSummary.of(studies, sums)));
     blocks.add(channels(studies));
     if (!sums.isEmpty()) {
       blocks.add(sums(sums));
@@ -59,51 +59,14 @@ public final class LoadsDocument {
     return fingerprint.length() <= 12 ? fingerprint : fingerprint.substring(0, 12);
   }
 
-  private static String summary(List<ChannelStudy> studies, List<? extends SumFinding> sums) {
-    if (studies.isEmpty()) {
-      return "This kit has no channels: channels.csv names what each MOSFET switches.";
-    }
-    return count(studies.stream().map(study -> study.finding().verdict()).toList(), "channel")
-        + ". "
-        + count(verdicts(sums, RailFinding.class), "rail")
-        + shared(verdicts(sums, SupplyFinding.class))
-        + ". Every number is the worst case: hottest air, highest rail, largest load and"
-        + " resistance, weakest drive. This does not replace measuring.";
-  }
-
-  private static List<Verdict> verdicts(
-      List<? extends SumFinding> sums, Class<? extends SumFinding> kind) {
-    return sums.stream().filter(kind::isInstance).map(SumFinding::verdict).toList();
-  }
-
-  private static String shared(List<Verdict> supplies) {
-    return supplies.isEmpty() ? "" : ". " + count(supplies, "shared supply limit");
-  }
-
-  private static String count(List<Verdict> verdicts, String noun) {
-    String parts =
-        List.of(Verdict.CARRIES, Verdict.OVERLOADED, Verdict.UNDECIDED).stream()
-            .map(verdict -> count(verdict, verdicts.stream().filter(v -> v == verdict).count()))
-            .collect(Collectors.joining(", "));
-    return verdicts.size() + " " + noun + (verdicts.size() == 1 ? "" : "s") + ": " + parts;
-  }
-
-  private static String count(Verdict verdict, long times) {
-    String several = verdict == Verdict.CARRIES ? "carry" : verdict.words();
-    return times + " " + (times == 1 ? verdict.words() : several);
-  }
-
   private static Table channels(List<ChannelStudy> studies) {
     return new Table(
         "Channels",
-        List.of(
-            new Table.Column("channel", Table.Align.START, 18),
-            new Table.Column("load", Table.Align.START, 16),
-            new Table.Column("finding", Table.Align.START, 56)),
+        List.of(Tables.words("channel", 18), Tables.words("load", 16), Tables.words("finding", 56)),
         studies.stream()
             .map(
                 study ->
-                    Texts.row(
+                    Tables.row(
                         study.inputs().channel().name(),
                         study.inputs().channel().load(),
                         LoadsWords.line(study)))
@@ -114,18 +77,18 @@ public final class LoadsDocument {
     return new Table(
         "Rails and returns",
         List.of(
-            new Table.Column("rail", Table.Align.START, 18),
-            new Table.Column("check", Table.Align.START, 34),
-            new Table.Column("actual", Table.Align.END, 14),
-            new Table.Column("allowed", Table.Align.END, 14),
-            new Table.Column("finding", Table.Align.START, 14)),
+            Tables.words("rail", 18),
+            Tables.words("check", 34),
+            Tables.numbers("actual", 14),
+            Tables.numbers("allowed", 14),
+            Tables.words("finding", 14)),
         sums.stream()
             .flatMap(
                 sum ->
                     sum.checks().stream()
                         .map(
                             check ->
-                                Texts.row(
+                                Tables.row(
                                     sum instanceof RailFinding ? sum.name() : LoadsWords.name(sum),
                                     check.kind().words(),
                                     LoadsWords.actual(check),
@@ -234,12 +197,10 @@ public final class LoadsDocument {
     blocks.add(
         new Table(
             "What to change: any one line of each part",
-            List.of(
-                new Table.Column("for", Table.Align.START, 25),
-                new Table.Column("change", Table.Align.START, 75)),
+            List.of(Tables.words("for", 25), Tables.words("change", 75)),
             changes.entrySet().stream()
                 .limit(2L * REMEDIES_SHOWN)
-                .map(entry -> Texts.row(entry.getValue(), entry.getKey()))
+                .map(entry -> Tables.row(entry.getValue(), entry.getKey()))
                 .toList()));
   }
 

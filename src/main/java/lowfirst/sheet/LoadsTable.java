@@ -33,13 +33,13 @@ public final class LoadsTable {
                 "of", "name", "check", "verdict", "actual", "allowed", "margin", "formula",
                 "inputs", "missing")
             .stream()
-            .map(header -> new Table.Column(header, Table.Align.START, 1))
+            .map(header -> Tables.words(header, 1))
             .toList();
     return new Document("Loads of " + title, "", List.of(new Table("checks", columns, rows)));
   }
 
   private static Table.Row row(String of, String name, Check check) {
-    return Texts.row(
+    return Tables.row(
         of,
         name,
         check.kind().words(),
@@ -53,7 +53,7 @@ public final class LoadsTable {
   }
 
   private static Table.Row released(String name, String[] release) {
-    return Texts.row(
+    return Tables.row(
         "channel",
         name,
         release[0],

@@ -52,14 +52,11 @@ final class MissingNumbers {
   private Table table() {
     return new Table(
         "What is missing: find this",
-        List.of(
-            new Table.Column("find", Table.Align.START, 40),
-            new Table.Column("to decide", Table.Align.START, 38),
-            new Table.Column("of", Table.Align.START, 22)),
+        List.of(Tables.words("find", 40), Tables.words("to decide", 38), Tables.words("of", 22)),
         checks.entrySet().stream()
             .map(
                 entry ->
-                    Texts.row(
+                    Tables.row(
                         entry.getKey(),
                         String.join(", ", entry.getValue()),
                         named(new ArrayList<>(places.get(entry.getKey())))))

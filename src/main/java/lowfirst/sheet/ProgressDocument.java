@@ -125,7 +125,7 @@ public final class ProgressDocument {
   }
 
   private Row historyRow(HistoryLine line) {
-    return Texts.row(
+    return Tables.row(
         ProgressWords.time(line.event().when(), zone),
         line.event().who(),
         ProgressWords.event(line.event()),
@@ -246,7 +246,7 @@ public final class ProgressDocument {
 
   private Row partRow(Optional<StepRecord> step, SpotRecord record) {
     Optional<Mark> mark = record.mark(record.state());
-    return Texts.row(
+    return Tables.row(
         record.spot().unit().serial(),
         step.map(row -> Integer.toString(row.step().number())).orElse(""),
         record.spot().designator().text(),

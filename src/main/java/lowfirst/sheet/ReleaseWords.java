@@ -69,10 +69,10 @@ final class ReleaseWords {
         new Table(
             "How the coil lets go, and what would change it",
             List.of(
-                new Table.Column("the current dies in", Table.Align.START, 40),
-                new Table.Column("gone after", Table.Align.END, 14),
-                new Table.Column("drain up to", Table.Align.END, 14),
-                new Table.Column("heat in the added part", Table.Align.START, 32)),
+                Tables.words("the current dies in", 40),
+                Tables.numbers("gone after", 14),
+                Tables.numbers("drain up to", 14),
+                Tables.words("heat in the added part", 32)),
             rows);
     return List.of(table, new Paragraph(advice(study.inputs())));
   }

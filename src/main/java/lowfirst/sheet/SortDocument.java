@@ -138,7 +138,7 @@ public final class SortDocument {
         .filter(line -> pieces.applyAsInt(line) > 0)
         .map(
             line ->
-                Texts.row(
+                Tables.row(
                     String.valueOf(line.compartment().number()),
                     StepWording.name(line.compartment().type()),
                     String.valueOf(pieces.applyAsInt(line))))
@@ -177,7 +177,7 @@ public final class SortDocument {
 
   private static Row lookAlikeRow(LookAlike alike) {
     String two = numbered(alike.one()) + " and " + numbered(alike.other());
-    return Texts.row(
+    return Tables.row(
         two, LikenessWords.why(alike), LikenessWords.consequence(alike), LikenessWords.test(alike));
   }
 
@@ -194,7 +194,7 @@ public final class SortDocument {
         plan.unknown().stream()
             .map(
                 (BagLine line) ->
-                    Texts.row(
+                    Tables.row(
                         line.text(),
                         String.valueOf(line.quantity()),
                         line.bag(),

@@ -65,7 +65,7 @@ final class SortTables {
 
   private static Row readingRow(SortLine line, SortPlan plan) {
     Optional<MeterLimits> limits = line.limits();
-    return Texts.row(
+    return Tables.row(
         String.valueOf(line.compartment().number()),
         name(line.compartment()),
         limits

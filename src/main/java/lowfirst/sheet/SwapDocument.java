@@ -51,7 +51,7 @@ public final class SwapDocument {
       String where = finding.swap().board().name();
       for (SwapReason reason : finding.reasons()) {
         rows.add(
-            Texts.row(
+            Tables.row(
                 where,
                 "rule",
                 reason.rule().toString(),
@@ -65,7 +65,7 @@ public final class SwapDocument {
       for (ChannelChange channel : finding.channels()) {
         for (ChannelChange.Pair pair : channel.pairs()) {
           rows.add(
-              Texts.row(
+              Tables.row(
                   channel.use().channel().name(),
                   "check",
                   pair.kind().toString(),
@@ -116,7 +116,7 @@ public final class SwapDocument {
     var rows = new ArrayList<Table.Row>();
     for (SwapReason reason : finding.reasons()) {
       rows.add(
-          Texts.row(
+          Tables.row(
               reason.rule().words(),
               SwapWords.evidence(reason.answer().asked()),
               SwapWords.evidence(reason.answer().offered()),
@@ -138,7 +138,7 @@ public final class SwapDocument {
     var rows = new ArrayList<Table.Row>();
     for (SwapReason reason : finding.reasons()) {
       rows.add(
-          Texts.row(
+          Tables.row(
               reason.rule().words(),
               reason.rule().why() + " [" + reason.rule().source() + "]",
               SwapWords.sources(reason.answer())));
@@ -164,7 +164,7 @@ public final class SwapDocument {
           new Table(
               "What is missing",
               List.of(Tables.words("find this", 1)),
-              missing.stream().map(text -> Texts.row(text)).toList()));
+              missing.stream().map(text -> Tables.row(text)).toList()));
     }
   }
 
@@ -176,7 +176,7 @@ public final class SwapDocument {
         boolean own = first.use().role().checks().contains(pair.kind());
         if (own || pair.isChanged()) {
           rows.add(
-              Texts.row(
+              Tables.row(
                   pair.kind().words(),
                   SwapWords.check(pair.before()),
                   SwapWords.check(pair.after()),
@@ -224,22 +224,22 @@ public final class SwapDocument {
 
   private static void board(SwapFinding finding, BoardChange board, List<Block> blocks) {
     var rows = new ArrayList<Table.Row>();
-    board.before().ifPresent(before -> rows.add(Texts.row("its step now", step(before))));
-    board.after().ifPresent(after -> rows.add(Texts.row("its step with the swap", step(after))));
+    board.before().ifPresent(before -> rows.add(Tables.row("its step now", step(before))));
+    board.after().ifPresent(after -> rows.add(Tables.row("its step with the swap", step(after))));
     board.others().stream()
         .limit(MOVED_SHOWN)
         .map(
             moved ->
-                Texts.row(
+                Tables.row(
                     DesignatorWords.list(moved.designators()),
                     "moves from batch " + moved.fromBatch() + " to batch " + moved.toBatch()))
         .forEach(rows::add);
     int more = board.others().size() - MOVED_SHOWN;
     if (more > 0) {
-      rows.add(Texts.row("and", more == 1 ? "1 step more moves" : more + " steps more move"));
+      rows.add(Tables.row("and", more == 1 ? "1 step more moves" : more + " steps more move"));
     }
-    board.newLookAlikes().forEach(pair -> rows.add(Texts.row("new look-alike", pair(pair))));
-    board.goneLookAlikes().forEach(pair -> rows.add(Texts.row("no longer alike", pair(pair))));
+    board.newLookAlikes().forEach(pair -> rows.add(Tables.row("new look-alike", pair(pair))));
+    board.goneLookAlikes().forEach(pair -> rows.add(Tables.row("no longer alike", pair(pair))));
     if (rows.isEmpty()) {
       return;
     }

@@ -14,7 +14,7 @@ public final class SymbolsDocument {
   public static Document of() {
     var rows =
         Arrays.stream(DatasheetSymbol.values())
-            .map(symbol -> Texts.row(symbol.text(), symbol.meaning(), symbol.column()))
+            .map(symbol -> Tables.row(symbol.text(), symbol.meaning(), symbol.column()))
             .toList();
     return new Document(
         "Datasheet symbols",
@@ -27,9 +27,9 @@ public final class SymbolsDocument {
             new Table(
                 "symbols",
                 List.of(
-                    new Table.Column("symbol", Table.Align.START, 14),
-                    new Table.Column("meaning and conditions", Table.Align.START, 66),
-                    new Table.Column("column that counts", Table.Align.START, 20)),
+                    Tables.words("symbol", 14),
+                    Tables.words("meaning and conditions", 66),
+                    Tables.words("column that counts", 20)),
                 rows)));
   }
 }

@@ -1,10 +1,13 @@
 package lowfirst.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
+import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table.Align;
 import lowfirst.sheet.Block.Table.Column;
+import lowfirst.sheet.Block.Table.Row;
 
-/** Columns as the paper documents use them. */
+/** Columns and rows as the documents use them. */
 final class Tables {
   private Tables() {}
 
@@ -14,8 +17,13 @@ final class Tables {
   }
 
   /** A column of numbers. */
+  static Column numbers(String header, double weight) {
+    return new Column(header, Align.END, weight);
+  }
+
+  /** A narrow column of numbers. */
   static Column number(String header) {
-    return new Column(header, Align.END, 0.5);
+    return numbers(header, 0.5);
   }
 
   /** A column of boxes to tick. */
@@ -24,7 +32,12 @@ final class Tables {
   }
 
   /** A row of these cells. */
-  static Block.Table.Row row(Block.Cell... cells) {
-    return new Block.Table.Row(List.of(cells));
+  static Row row(Cell... cells) {
+    return new Row(List.of(cells));
+  }
+
+  /** A row of plain text. */
+  static Row row(String... texts) {
+    return new Row(Stream.of(texts).map(Cell::of).toList());
   }
 }

@@ -3,6 +3,7 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import lowfirst.intake.Understanding;
+import lowfirst.problem.Excerpt;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts;
 import lowfirst.sheet.Block.Heading;
@@ -12,12 +13,12 @@ import lowfirst.sheet.Block.Table;
 final class UnderstandingBlocks {
   private static final List<Table.Column> COLUMNS =
       List.of(
-          new Table.Column("column", Table.Align.END, 6),
-          new Table.Column("header", Table.Align.START, 18),
-          new Table.Column("taken for", Table.Align.START, 14),
-          new Table.Column("because of", Table.Align.START, 18),
-          new Table.Column("first rows", Table.Align.START, 40),
-          new Table.Column("to change it", Table.Align.START, 26));
+          Tables.numbers("column", 6),
+          Tables.words("header", 18),
+          Tables.words("taken for", 14),
+          Tables.words("because of", 18),
+          Tables.words("first rows", 40),
+          Tables.words("to change it", 26));
 
   private UnderstandingBlocks() {}
 
@@ -72,7 +73,7 @@ final class UnderstandingBlocks {
     var texts = new ArrayList<String>();
     for (List<String> row : table.firstRows()) {
       String text = cell < row.size() ? row.get(cell) : "";
-      texts.add(text.length() <= 24 ? text : text.substring(0, 21) + "...");
+      texts.add(Excerpt.of(text, 24));
     }
     return String.join(" | ", texts);
   }
