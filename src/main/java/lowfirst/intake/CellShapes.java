@@ -163,8 +163,11 @@ final class CellShapes {
 
   /** Whether a column numbers the rows, in whatever order they stand now. */
   static boolean numbersRows(List<Row> rows, int cell) {
-    List<String> cells =
+    List<String> filled =
         rows.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    List<String> whole = filled.stream().filter(text -> WHOLE.matcher(text).matches()).toList();
+    // Between blanks, what runs on from a row stands below its number.
+    List<String> cells = whole.size() * 2 > filled.size() ? whole : filled;
     var numbers = new HashSet<Integer>();
     cells.forEach(text -> WholeNumber.in(text).ifPresent(numbers::add));
     // Sections may each begin with 1 again.

@@ -40,6 +40,9 @@ final class FittingWords {
 
   private static final Pattern NOTHING = Pattern.compile("(?i)n\\.?/?c\\.?");
 
+  private static final Pattern NO_VALUE =
+      Pattern.compile("(?iU)none|keine?r?|aucun|ninguno|nessuno|brak");
+
   /** Where such words stand. */
   private static final List<Column> PLACES =
       List.of(Column.VALUE, Column.QUANTITY, Column.FITTED, Column.DESCRIPTION, Column.PART_TYPE);
@@ -78,6 +81,17 @@ final class FittingWords {
               Column.OPTIONAL,
               "the BOM leaves it open whether to fit this; it counts as fitted",
               "decide, and write yes or no into a column \"fitted\""));
+    }
+    if (NO_VALUE.matcher(row.text(Column.VALUE)).matches()) {
+      return Optional.of(
+          row.problem(
+              Kind.OPTIONAL_PART,
+              Column.VALUE,
+              "\""
+                  + row.text(Column.VALUE)
+                  + "\" may say that the part is not fitted, or that it has no value; it counts as"
+                  + " fitted",
+              "write its value, or yes or no into a column \"fitted\""));
     }
     for (Column column : PLACES) {
       Said said = said(row, column);

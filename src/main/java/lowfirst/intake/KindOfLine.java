@@ -54,7 +54,7 @@ final class KindOfLine {
     var guess = new PartKindGuess();
     Optional<PartKind> body = body(cells);
     boolean counted = value.isEmpty() || PINS.matcher(value).matches();
-    Optional<PartKind> letters = PartKindWords.byLetters(prefix);
+    Optional<PartKind> letters = PartKindWords.byLetters(prefix).map(kind -> single(kind, body));
     boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
     guess.vote(
         PartKindWords.byTypeNumber(value)
@@ -123,6 +123,12 @@ final class KindOfLine {
     return cells.stream()
         .flatMap(cell -> PartKindWords.byWords(cell).stream())
         .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
+  }
+
+  /** Letters of a network that lies axially are those of one resistor. */
+  private static PartKind single(PartKind byLetters, Optional<PartKind> body) {
+    boolean one = body.filter(PartKind.RESISTOR::equals).isPresent();
+    return one && byLetters == PartKind.RESISTOR_NETWORK ? PartKind.RESISTOR : byLetters;
   }
 
   /** Where nothing else tells, the unit of the value does. */

@@ -98,7 +98,12 @@ record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
   private boolean isProse(Cut cut) {
     return kind == TableKind.BOM
         && cut.separator() == Separator.BLANKS
-        && cut.evenness() < MOSTLY_EVEN;
+        && (cut.evenness() < MOSTLY_EVEN || isBulleted());
+  }
+
+  private boolean isBulleted() {
+    List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+    return lines.stream().filter(PartLines::isBulleted).count() * 2 > lines.size();
   }
 
   private Cut orNone(Cut cut) {

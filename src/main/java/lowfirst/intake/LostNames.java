@@ -11,9 +11,13 @@ final class LostNames {
   private static final Pattern ONE =
       Pattern.compile("(?<![\\p{L}\\p{N}(.-])" + LETTERS + "\\d{1,3}(?![\\p{L}\\p{N}.-])");
 
+  /** Letters that stand before numbers among words, too, where no part is meant. */
+  private static final String OTHERS = "(?:P|S|X|JP|TP|RV)";
+
   /** A range, or letters and a number, before words. */
   private static final Pattern RANGE =
-      Pattern.compile(LETTERS + "\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
+      Pattern.compile(
+          "(?:" + LETTERS + "|" + OTHERS + ")\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
 
   private LostNames() {}
 

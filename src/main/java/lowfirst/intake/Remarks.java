@@ -24,6 +24,10 @@ final class Remarks {
   private static final Pattern NUMBERING = Pattern.compile("\\(?\\d{1,2}[.):]|[*•]");
   private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}\\s+\\S");
 
+  private static final Pattern NOTES =
+      Pattern.compile(
+          "(?iU)\\W*(notes?|remarks?|comments?|hinweise?|anmerkung(en)?|bemerkung(en)?|notas?|remarques?|uwagi?)\\s*:\\W*");
+
   /** Marks of bold text. */
   private static final Pattern STARS = Pattern.compile("^[*_]+|[*_]+$");
 
@@ -60,7 +64,7 @@ final class Remarks {
     if (isTotal(kind, header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
-    if (isNumberedNote(kind, header, row)) {
+    if (isNumberedNote(kind, header, row) || isNoted(header, row, first)) {
       return Optional.of(
           ignored(place, "this looks like a note (\"" + shortened(words(row)) + "\")"));
     }
@@ -108,6 +112,12 @@ final class Remarks {
       }
     }
     return true;
+  }
+
+  /** "Notes:" where no part is named. */
+  private static boolean isNoted(Header header, Row row, String first) {
+    return NOTES.matcher(first).matches()
+        && !CellShapes.isDesignators(row.cell(header.cellOf(Column.DESIGNATORS)));
   }
 
   /** 1. and a sentence behind it. */

@@ -1,6 +1,7 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -14,8 +15,19 @@ final class RunOnRow {
     int names = header.cellOf(Column.DESIGNATORS);
     int counted = WholeNumber.in(above.cell(header.cellOf(Column.QUANTITY))).orElse(0);
     return row.filled() == 1
-        && CellShapes.isDesignators(row.cell(names))
+        && CellShapes.isDesignators(more(header, row))
         && DesignatorList.parse(above.cell(names)).designators().size() < counted;
+  }
+
+  /** Between blanks a lone cell stands first, wherever it was meant to. */
+  static Row moved(Header header, Row row) {
+    var cells = new ArrayList<>(Collections.nCopies(header.cellOf(Column.DESIGNATORS), ""));
+    cells.add(row.cell(row.firstFilled()).replaceFirst(",\\s*$", ""));
+    return new Row(row.line(), cells);
+  }
+
+  private static String more(Header header, Row row) {
+    return row.cell(header.cellOf(Column.DESIGNATORS));
   }
 
   /** The line above with the row's designators, and its quantity where it has one. */
@@ -23,8 +35,8 @@ final class RunOnRow {
     int names = header.cellOf(Column.DESIGNATORS);
     int quantity = header.cellOf(Column.QUANTITY);
     var cells = new ArrayList<>(above.cells());
-    cells.set(names, above.cell(names) + ", " + row.cell(names));
-    if (!row.cell(quantity).isEmpty()) {
+    cells.set(names, above.cell(names).replaceFirst(",\\s*$", "") + ", " + more(header, row));
+    if (row.filled() > 1 && !row.cell(quantity).isEmpty()) {
       int both =
           WholeNumber.in(above.cell(quantity)).orElse(0)
               + WholeNumber.in(row.cell(quantity)).orElse(0);
@@ -35,7 +47,7 @@ final class RunOnRow {
 
   static Problem said(String file, Header header, Row row, boolean isMerged) {
     int names = header.cellOf(Column.DESIGNATORS);
-    String more = row.cell(names);
+    String more = more(header, row);
     return new Problem(
         Kind.COLUMN_GUESSED,
         Place.ofCell(file, row.line(), names + 1, header.name(names), more),

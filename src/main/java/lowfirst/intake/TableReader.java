@@ -141,6 +141,13 @@ final class TableReader {
       problems.add(heading.get());
       return;
     }
+    // Between blanks, more designators stand below the wrong column.
+    if (kind == TableKind.BOM
+        && cut.separator() == Separator.WIDE_BLANKS
+        && row.filled() == 1
+        && continues(RunOnRow.moved(header, row))) {
+      return;
+    }
     Optional<Problem> remark = unitRow(row).or(() -> Remarks.in(kind, file, header, rows, row));
     if (remark.isPresent()) {
       problems.add(remark.get());

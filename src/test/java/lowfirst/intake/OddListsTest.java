@@ -1278,4 +1278,65 @@ class OddListsTest {
     assertEquals("[4 [R1, R2, R3, R7] 10k]", shown(reading));
     assertTrue(says(reading, Kind.COLUMN_GUESSED, "was read as 4 designators"));
   }
+
+  @Test
+  void a_part_of_value_none_counts_as_fitted_with_a_caution() {
+    KitReading reading = bom("bom.csv", "Ref,Value,Qty\nR1,10k,1\nR2,None,1\nC1,100n,1\n");
+    assertEquals(
+        List.of(3),
+        of(reading, Kind.OPTIONAL_PART).stream().map(said -> said.place().line()).toList());
+  }
+
+  @Test
+  void designators_alone_below_a_numbered_line_between_blanks_belong_to_it() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Item  Qty  Ref des.        Part no.     Description          Package\n"
+                + "1     1    IC1             ZZ-100       Bell timer           DIP-8\n"
+                + "2     5    C1,C2,C3,       ZZ-101       CAP .10UF 16V CER    0603\n"
+                + "           C10,\n           C11\n"
+                + "3     2    R1,R2           ZZ-102-OF-A-LONG-NAME   RES 2.2K OHM 1%   0603\n");
+    assertEquals(
+        List.of(1, 5, 2), items(reading).stream().map(Item::quantity).toList(), shown(reading));
+    assertEquals("[C1, C2, C3, C10, C11]", items(reading).get(1).designators().toString());
+    assertEquals(
+        List.of("100 nF", "2.2 kΩ"),
+        items(reading).stream()
+            .flatMap(item -> item.partType().value().stream())
+            .map(Object::toString)
+            .toList());
+  }
+
+  @Test
+  void notes_below_a_heading_of_their_own_are_no_part() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Qty\nR1,10k,1\nC1,100n,1\nNotes:,see the bell,\n");
+    assertEquals("[1 [R1] 10k, 1 [C1] 100n]", shown(reading));
+  }
+
+  @Test
+  void a_bulleted_list_between_slashes_is_refused() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "# bell shield\n\n- LED1 - LED3   / LED 3 mm   / 0.25   / 3   / 0.75\n"
+                + "- R9 - R11      / SMD 220    / 0.10   / 3   / 0.30\n"
+                + "- R1 - R8       / SMD 10K    / 0.10   / 8   / 0.80\n");
+    assertTrue(
+        reading.problems().stream().anyMatch(said -> said.severity() == Severity.FAULT),
+        shown(reading));
+  }
+
+  @Test
+  void turkish_headers_name_their_columns() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref;İşlev;Değer;Adet;Kılıf;Açıklama\nR1,R2;zil;22 kΩ;2;DIN0207;\nC1;zil;100 nF;1;;film\n");
+    assertEquals(
+        List.of(2, 1), items(reading).stream().map(Item::quantity).toList(), shown(reading));
+    assertTrue(
+        of(reading, Kind.COLUMN_GUESSED).isEmpty(), of(reading, Kind.COLUMN_GUESSED).toString());
+  }
 }

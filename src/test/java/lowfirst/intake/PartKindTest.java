@@ -49,6 +49,15 @@ class PartKindTest {
     "VR1, L78S05CV, '', TO220, REGULATOR",
     "Q2, BSS138, '', SOT23, MOSFET",
     "Q2, BSS63, '', SOT23, BIPOLAR_TRANSISTOR",
+    // letters that some give to other parts
+    "RA1, 47k, '', R_Axial_DIN0207_L6.3mm_D2.5mm_P10.16mm, RESISTOR",
+    "RV1, 275V, '', RV_Disc_D12mm_W4.2mm_P7.5mm, VARISTOR",
+    "X1, Bell supply, '', 'MKDSN1,5/2-5.08', SCREW_TERMINAL",
+    "X2, Remote, '', D-SUB9, CONNECTOR",
+    "J_LED_A, Lamp, '', KF129_5.08_2P_LED_A, CONNECTOR",
+    "U4, BC3223, '', DIP-7, INTEGRATED_CIRCUIT",
+    "D7, GBU4A, '', '', BRIDGE_RECTIFIER",
+    "D8, '', '', LED_D3.0mm, LED",
     "O3, FOD817B, '', DIP-4, OPTOCOUPLER",
     "P1, TST, '', Measurement_Point_Round, BOARD_FEATURE",
     // nobody gave it a name, so its letter tells nothing
