@@ -35,15 +35,14 @@ public final class ReadingWords {
                         + (range.low().equals(range.high())
                             ? " at " + shown(range.low())
                             : " from " + shown(range.low()) + " to " + shown(range.high())))
-            .orElse("");
-    return shown(limits.rejectBelow())
-        + " to "
-        + shown(limits.rejectAbove())
-        + " ("
-        + tolerance
-        + " and the meter's own error)"
-        + sure
-        + leads;
+            .orElse("; this meter can't tell whether it surely is");
+    return outer(limits) + " (" + tolerance + " and the meter's own error)" + sure + leads;
+  }
+
+  /** The readings outside of which a part is surely out of tolerance. */
+  static String outer(MeterLimits limits) {
+    String from = limits.rejectBelow().isZero() ? "up to " : shown(limits.rejectBelow()) + " to ";
+    return from + shown(limits.rejectAbove());
   }
 
   static String shown(Quantity reading) {

@@ -80,11 +80,7 @@ final class SortTables {
         limits.toleranceSource().origin() == Source.Origin.ASSUMED
             ? " (" + limits.tolerance() + " assumed)"
             : "";
-    String from =
-        limits.rejectBelow().isZero()
-            ? "up to "
-            : ReadingWords.shown(limits.rejectBelow()) + " to ";
-    return from + ReadingWords.shown(limits.rejectAbove()) + assumed;
+    return ReadingWords.outer(limits) + assumed;
   }
 
   private static String inner(MeterLimits limits) {
