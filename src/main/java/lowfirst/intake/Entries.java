@@ -8,18 +8,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
- * A file of names and texts, as {@link Properties} reads one, with the line of each.
+ * A file of names and texts, as {@link Properties} reads one, with the line of each; but a name may
+ * have blanks where an equals sign or a colon follows it.
  *
  * @param file its path in the kit
  * @param texts what is written under each name; the last one where a name stands twice
  * @param lines the line where that begins, from 1
  */
 record Entries(String file, Map<String, String> texts, Map<String, Integer> lines) {
+
+  /** A name with blanks, which would end it there, and what parts it from its text. */
+  private static final Pattern NAME_OF_WORDS =
+      Pattern.compile("\\s*([^#!=:\\s\\\\][^=:\\\\]*?)\\s*[=:]");
+
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   Entries {
     texts = Map.copyOf(texts);
@@ -38,7 +47,9 @@ record Entries(String file, Map<String, String> texts, Map<String, Integer> line
       for (int at = 0; at < natural.size(); ) {
         int end = ending(natural, at);
         Place place = Place.ofLine(path, at + 1);
-        for (var entry : read(natural.subList(at, end), place, problems).entrySet()) {
+        var written = new ArrayList<>(natural.subList(at, end));
+        written.set(0, withWholeName(written.get(0)));
+        for (var entry : read(written, place, problems).entrySet()) {
           texts.put(entry.getKey().toString(), entry.getValue().toString());
           lines.put(entry.getKey().toString(), at + 1);
         }
@@ -64,6 +75,13 @@ record Entries(String file, Map<String, String> texts, Map<String, Integer> line
       backslashes++;
     }
     return backslashes % 2 == 1;
+  }
+
+  private static String withWholeName(String line) {
+    Matcher name = NAME_OF_WORDS.matcher(line);
+    return name.lookingAt()
+        ? BLANKS.matcher(name.group(1)).replaceAll("\\\\ ") + line.substring(name.end(1))
+        : line;
   }
 
   private static Properties read(List<String> lines, Place place, List<Problem> problems) {

@@ -1,7 +1,8 @@
 package lowfirst.intake;
 
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Settings;
 import lowfirst.problem.Kind;
@@ -15,22 +16,34 @@ import lowfirst.quantity.Sourced;
 
 /** Reads {@code kit.properties}. */
 final class SettingsReader {
+  private static final List<String> NAMES =
+      List.of("title", "ambient", "meter", "meter capacitance", "signer");
+
   private SettingsReader() {}
 
   /** What the kit says of itself; its title is {@code name} when it states none. */
   static Settings settings(String name, Entries entries, List<Problem> problems) {
-    var others = new HashMap<>(entries.texts());
-    String title = others.getOrDefault("title", "").isBlank() ? name : others.get("title");
-    var settings =
-        new Settings(
-            title,
-            ambient(entries, problems),
-            others.getOrDefault("meter", ""),
-            others.getOrDefault("signer", ""),
-            others);
-    List.of("title", "ambient", "meter", "signer").forEach(others::remove);
+    Map<String, String> texts = entries.texts();
+    texts.keySet().stream()
+        .filter(known -> !NAMES.contains(known))
+        .sorted(Comparator.comparing(entries.lines()::get))
+        .map(unknown -> notUsed(entries, unknown))
+        .forEach(problems::add);
+    String title = texts.getOrDefault("title", "");
     return new Settings(
-        settings.title(), settings.ambient(), settings.meter(), settings.signer(), others);
+        title.isBlank() ? name : title,
+        ambient(entries, problems),
+        texts.getOrDefault("meter", ""),
+        texts.getOrDefault("meter capacitance", ""),
+        texts.getOrDefault("signer", ""));
+  }
+
+  private static Problem notUsed(Entries entries, String unknown) {
+    return new Problem(
+        Kind.COLUMN_NOT_USED,
+        entries.place(unknown),
+        "the name \"" + unknown + "\" is none that is known here: not used",
+        "name it " + String.join(", ", NAMES) + "; leave it if it is a note of your own");
   }
 
   private static Optional<Sourced> ambient(Entries entries, List<Problem> problems) {

@@ -29,7 +29,7 @@ public enum Kind {
   ROW_LENGTH(CAUTION),
   ROW_IGNORED(NOTE),
   COLUMN_GUESSED(NOTE),
-  /** A column of a table about channels that is none of its columns. */
+  /** A column of a table about channels, or a line of {@code kit.properties}, of no known name. */
   COLUMN_NOT_USED(NOTE),
   UNIT_GUESSED(NOTE),
   TEXT_DAMAGED(CAUTION),

@@ -17,9 +17,6 @@ import lowfirst.quantity.Source;
 public record Meter(
     MeterAccuracy ohms, Source ohmsSource, MeterAccuracy farads, Source faradsSource) {
 
-  /** Key of {@code kit.properties} for the accuracy on capacitance. */
-  public static final String CAPACITANCE_KEY = "meter capacitance";
-
   private static final MeterAccuracy ASSUMED_OHMS = new MeterAccuracy(1, 5, 2000);
   private static final MeterAccuracy ASSUMED_FARADS = new MeterAccuracy(4, 5, 2000);
 
@@ -33,14 +30,14 @@ public record Meter(
   /** The meter that a kit states, or a plain handheld one, and which is said in the sources. */
   public static Meter of(Settings settings) {
     String written = settings.meter();
-    String capacitance = settings.others().getOrDefault(CAPACITANCE_KEY, "");
+    String capacitance = settings.meterCapacitance();
     Reading<MeterAccuracy> ohms = MeterAccuracy.parse(written);
     Reading<MeterAccuracy> farads = MeterAccuracy.parse(capacitance);
     return new Meter(
         ohms.value().orElse(ASSUMED_OHMS),
         source(ohms, written, "meter", ASSUMED_OHMS),
         farads.value().orElse(ASSUMED_FARADS),
-        source(farads, capacitance, CAPACITANCE_KEY, ASSUMED_FARADS));
+        source(farads, capacitance, "meter capacitance", ASSUMED_FARADS));
   }
 
   private static Source source(

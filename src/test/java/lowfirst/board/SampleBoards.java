@@ -44,7 +44,7 @@ public final class SampleBoards {
   /** A kit of these boards and nothing else. */
   public static Kit kit(SampleBoards... boards) {
     return new Kit(
-        new Settings("sample", Optional.empty(), "", "", Map.of()),
+        new Settings("sample", Optional.empty(), "", "", ""),
         Stream.of(boards).map(SampleBoards::build).toList(),
         Datasheets.none(),
         List.of(),

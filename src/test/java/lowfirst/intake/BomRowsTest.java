@@ -453,24 +453,33 @@ class BomRowsTest {
   // --- settings and texts
 
   @Test
-  void what_a_kit_says_of_itself_is_read_and_the_rest_kept() {
+  void what_a_kit_says_of_itself_is_read_and_the_rest_named() {
     KitReading reading =
         KitTables.read(
             "kit.properties",
-            "title = Chime\nambient = 50 °C\nmeter = 1 % + 2 of 6000\nsigner = Ada\nroom = cellar\n",
+            "title = Chime\nambient = 50 °C\nmeter = 1 % + 2 of 6000\n"
+                + "meter capacitance = 2 % + 5 of 6000\nsigner = Ada\nambiance: cellar\n",
             "bom.csv",
             "ref,qty,value\nR1,1,1k\n");
     var settings = reading.kit().settings();
     assertEquals(
-        "Chime 50 °C 1 % + 2 of 6000 Ada",
+        "Chime 50 °C 1 % + 2 of 6000 2 % + 5 of 6000 Ada",
         String.join(
             " ",
             settings.title(),
             settings.ambient().orElseThrow().quantity().toString(),
             settings.meter(),
+            settings.meterCapacitance(),
             settings.signer()));
     assertEquals("kit.properties:2 \"ambient\"", settings.ambient().orElseThrow().source().text());
-    assertEquals(Map.of("room", "cellar"), settings.others());
+    assertEquals(
+        List.of(
+            "kit.properties:6 \"ambiance\": the name \"ambiance\" is none that is known here: not"
+                + " used"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.COLUMN_NOT_USED)
+            .map(problem -> problem.place() + ": " + problem.message())
+            .toList());
   }
 
   @Test

@@ -36,6 +36,14 @@ class EntriesTest {
   }
 
   @Test
+  void a_name_may_have_blanks_where_a_sign_ends_it() {
+    assertEquals(
+        Map.of("a b c", "1 = x", "d e", "2", "f", "g h", "i j", "k"),
+        entries("  a  b\tc = 1 = x\nd e: \\\n  2\nf g h\ni\\ j=k\n# l m = 3\n", new ArrayList<>())
+            .texts());
+  }
+
+  @Test
   void each_has_the_line_where_it_begins_and_a_name_that_stands_twice_the_last() {
     Entries entries = entries("# x\na = 1 \\\n  2\n\nb = 3\na = 4\n", new ArrayList<>());
     assertEquals(Map.of("a", 6, "b", 5), entries.lines());

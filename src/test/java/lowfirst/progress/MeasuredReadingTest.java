@@ -3,7 +3,6 @@ package lowfirst.progress;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Settings;
 import lowfirst.problem.Reading;
@@ -26,7 +25,7 @@ class MeasuredReadingTest {
           Quantity.of("4700", Dimension.RESISTANCE),
           Tolerance.percent("5"),
           Source.kit("the BOM"),
-          Meter.of(new Settings("kit", Optional.empty(), "1 % + 2 of 6000", "", Map.of())));
+          Meter.of(new Settings("kit", Optional.empty(), "1 % + 2 of 6000", "", "")));
 
   private static Reading<MeasuredReading> reading(String typed) {
     return MeasuredReading.parse(typed, LIMITS);

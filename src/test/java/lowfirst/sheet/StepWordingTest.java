@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -182,7 +181,7 @@ class StepWordingTest {
   void the_reading_to_accept_is_that_of_the_worked_example() {
     // R = 4.7 kΩ ±5 %, meter ±(0.5 % + 2) with 6000 counts: guarded limits 4494.44 to 4905.56 Ω at
     // nominal; solved at the limits themselves, TL + w(y) = y gives 4494 and TU - w(y) = y 4904.
-    var settings = new Settings("", Optional.empty(), "0.5 % + 2 of 6000", "", Map.of());
+    var settings = new Settings("", Optional.empty(), "0.5 % + 2 of 6000", "", "");
     String words = StepWording.reading(step(resistor("4700", "5")), Meter.of(settings));
     assertTrue(words.contains("from 4.494 kΩ to 4.904 kΩ"), words);
   }

@@ -174,6 +174,22 @@ class WordsTest {
     assertEquals("", reading(kit, 5));
   }
 
+  /**
+   * 3 counts of 10 pF, the last digit of 10 nF in 1000 counts, are w = 35 pF about 20.9 and 23.1.
+   */
+  @Test
+  void a_value_below_what_the_meter_shows_has_no_lower_reading() {
+    Kit kit =
+        kit(
+            "kit.properties",
+            "meter capacitance = 0 % + 3 of 1000\n",
+            "bom.csv",
+            "designators,value,tolerance\nC1,22p,5 %\n");
+    assertEquals(
+        "up to 60 pF (±5 % and the meter's own error); this meter can't tell whether it surely is",
+        reading(kit, 0));
+  }
+
   private static String reading(Kit kit, int item) {
     return ReadingWords.of(
         kit.boards().get(0).items().get(item).partType(), Meter.of(kit.settings()));

@@ -257,6 +257,6 @@ class MeterLimitsTest {
   }
 
   static Meter meter(String accuracy) {
-    return Meter.of(new Settings("kit", Optional.empty(), accuracy, "", Map.of()));
+    return Meter.of(new Settings("kit", Optional.empty(), accuracy, "", ""));
   }
 }

@@ -3,7 +3,6 @@ package lowfirst.sorting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -138,7 +137,7 @@ final class SmallKit {
   Kit kit() {
     var board =
         new Board("board", count, Optional.empty(), items, List.of(), part -> Optional.empty());
-    var settings = new Settings("small kit", Optional.empty(), "0.5 % + 2 of 6000", "", Map.of());
+    var settings = new Settings("small kit", Optional.empty(), "0.5 % + 2 of 6000", "", "");
     return new Kit(
         settings,
         List.of(board),

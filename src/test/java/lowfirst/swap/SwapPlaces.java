@@ -2,7 +2,6 @@ package lowfirst.swap;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -71,7 +70,7 @@ final class SwapPlaces {
       }
     }
     return new Kit(
-        new Settings("test", Optional.empty(), "", "", Map.of()),
+        new Settings("test", Optional.empty(), "", "", ""),
         List.of(board),
         datasheets,
         rails,

@@ -8,7 +8,6 @@ import java.lang.management.ThreadMXBean;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lowfirst.assembly.AssemblyOptions;
 import lowfirst.assembly.AssemblyOrder;
@@ -74,7 +73,7 @@ public class SheetsBenchmark {
         new Board(
             "big", 1, Optional.empty(), items, placed, part -> Optional.of(SampleBoards.AXIAL));
     return new Kit(
-        new Settings("Benchmark", Optional.empty(), "", "", Map.of()),
+        new Settings("Benchmark", Optional.empty(), "", "", ""),
         List.of(board),
         Datasheets.none(),
         List.of(),
