@@ -160,9 +160,10 @@ public final class KitReader {
             : placements(board);
     List<Item> items =
         board.boms().isEmpty() && design.isPresent()
-            ? design.get().items()
+            ? new ArrayList<>(design.get().items())
             : items(board, placements);
     ListedNotFitted.said(notFitted, items).ifPresent(problems::add);
+    items.addAll(features(board, placements, items));
     notFitted.clear();
     BodyFinder outlines = new OutlinesFound();
     return new Board(
@@ -172,6 +173,16 @@ public final class KitReader {
         items,
         placements,
         design.map(known -> known.over(outlines)).orElse(outlines));
+  }
+
+  /** The holes and marks that only the placement list tells of, beside a BOM that was read. */
+  private List<Item> features(BoardFiles board, List<Placement> placements, List<Item> items) {
+    if (board.design().isPresent() || items.isEmpty()) {
+      return List.of();
+    }
+    List<Item> features = UnlistedParts.features(placements, items);
+    UnlistedParts.said(features).ifPresent(problems::add);
+    return features;
   }
 
   private Design design(String path) {

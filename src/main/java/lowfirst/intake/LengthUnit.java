@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -25,6 +27,9 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
   private static final double LEAST_ROOM = 4;
 
   private static final double MOST_ROOM = 20_000;
+
+  /** No part is further from the origin of a layout, in millimetres. */
+  private static final double FARTHEST = 1000;
 
   /** Two units whose room differs less from the usual (in natural logarithms) are equally good. */
   private static final double ABOUT_AS_GOOD = 1.5;
@@ -68,8 +73,10 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
     }
     double area = span(x) * span(y);
     int parts = Math.max(1, x.length);
-    String unit = likeliest(area, parts);
-    Optional<String> other = rival(unit, area, parts);
+    double farthest =
+        DoubleStream.concat(Arrays.stream(x), Arrays.stream(y)).map(Math::abs).max().orElse(0);
+    String unit = likeliest(area, parts, farthest);
+    Optional<String> other = rival(unit, area, parts, farthest);
     if (other.isPresent()) {
       return asked(table, unit, other.get(), span(x), span(y));
     }
@@ -85,27 +92,32 @@ record LengthUnit(String x, String y, String words, List<Problem> problems) {
                 "if that is wrong, say --column placements.unit=mm, mil, inch or µm")));
   }
 
-  private static String likeliest(double area, int parts) {
+  private static String likeliest(double area, int parts, double farthest) {
     if (area == 0 || isBelievable(area / parts)) {
       return "mm";
     }
     return Stream.of("mm", "mil", "inch", "µm", "nm")
+        .filter(unit -> isNear(farthest, unit))
         .min(Comparator.comparingDouble(unit -> farness(area, parts, unit)))
         .orElse("mm");
   }
 
   /** Another unit in which the parts would have about as usual a room; empty when there is none. */
-  private static Optional<String> rival(String unit, double area, int parts) {
+  private static Optional<String> rival(String unit, double area, int parts, double farthest) {
     if (area == 0) {
       return Optional.empty();
     }
     return Stream.of("mm", "mil", "inch")
         .filter(other -> !other.equals(unit))
-        .filter(other -> isBelievable(room(area, parts, other)))
+        .filter(other -> isNear(farthest, other) && isBelievable(room(area, parts, other)))
         .filter(
             other ->
                 Math.abs(farness(area, parts, other) - farness(area, parts, unit)) < ABOUT_AS_GOOD)
         .findFirst();
+  }
+
+  private static boolean isNear(double farthest, String unit) {
+    return farthest * Lengths.millimetres(unit) < FARTHEST;
   }
 
   private static boolean isBelievable(double room) {

@@ -19,7 +19,9 @@ record PartOfLine(PartType type, String notUnderstood) {
   /** Names of drawing symbols, which some exports put where the value belongs. */
   private static final Pattern SYMBOL_NAME =
       Pattern.compile(
-          "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*");
+          "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*"
+              + "|sw_(push|spst|spdt|dpst|dpdt|dip|slide|rotary|reed|nested)[a-z0-9_]*"
+              + "|d_(schottky|zener|tvs|photo)[a-z0-9_]*|q_(npn|pnp|nmos|pmos)[a-z0-9_]*");
 
   /** No capacitor on a board has more, but for those that stand in for a battery. */
   private static final double MOST_FARADS = 0.1;
@@ -167,6 +169,10 @@ record PartOfLine(PartType type, String notUnderstood) {
     }
     return symbolName
         ? "\"" + text + "\" names a drawing symbol, not a value"
-        : "\"" + text + "\" was not understood as a " + dimension.name().toLowerCase(Locale.ROOT);
+        : "\""
+            + text
+            + "\" was not understood as "
+            + (dimension == Dimension.INDUCTANCE ? "an " : "a ")
+            + dimension.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -23,6 +23,9 @@ record Rivals(TableKind kind, Cut cut, Header.Use used, int other) {
   /** Rows shown of both. */
   private static final int SHOWN = 3;
 
+  /** Share of cells that may look like designators though they are others. */
+  private static final double FEW = 0.5;
+
   /** Coordinates are rounded otherwise in each unit. */
   private static final double SLACK_MILLIMETRES = 0.1;
 
@@ -37,11 +40,21 @@ record Rivals(TableKind kind, Cut cut, Header.Use used, int other) {
       int cell = other;
       boolean free = header.uses().stream().noneMatch(use -> use.cell() == cell);
       var rivals = new Rivals(kind, cut, used, other);
-      if (free && rivals.meansTheSame() && !rivals.differing().isEmpty()) {
+      if (free && rivals.meansTheSame() && rivals.mayNameParts() && !rivals.differing().isEmpty()) {
         return Optional.of(rivals);
       }
     }
     return Optional.empty();
+  }
+
+  /** A header may mean the number of an order, too, which a few of its cells then look like. */
+  private boolean mayNameParts() {
+    List<Row> below = cut.rows().subList(cut.header().index() + 1, cut.rows().size());
+    boolean names = used.column() == Column.DESIGNATORS || used.column() == Column.DESIGNATOR;
+    return !names
+        || isSameHeader()
+        || CellShapes.designatorShare(below, other) > FEW
+        || CellShapes.designatorShare(below, used.cell()) < 1 - FEW;
   }
 
   private boolean isSameHeader() {

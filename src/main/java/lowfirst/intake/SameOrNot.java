@@ -32,22 +32,27 @@ final class SameOrNot {
   }
 
   private static boolean readValueDiffers(PartType type, String placed) {
-    // A sign alone stands where nothing was written.
-    if (key(placed).isEmpty() || key(placed).equals(key(type.text()))) {
+    // A sign alone stands where nothing was written, and a mark or a symbol's name is no value.
+    if (key(placed).isEmpty()
+        || key(placed).equals(key(type.text()))
+        || type.kind() == PartKind.BOARD_FEATURE
+        || FittedSigns.leaveOut(placed)
+        || PartOfLine.isSymbolName(placed)
+        || PartOfLine.isSymbolName(type.text())) {
       return false;
     }
     Optional<Dimension> dimension = PartOfLine.dimension(type.kind());
     if (dimension.isPresent()) {
       Optional<Quantity> other =
-          PartOfLine.isSymbolName(placed)
-              ? Optional.empty()
-              : WrittenValue.parse(placed, dimension).value().map(WrittenValue::value);
+          WrittenValue.parse(placed, dimension).value().map(WrittenValue::value);
       // A value against a part number says nothing: only two values can differ.
       return type.value().isPresent()
           && other.isPresent()
           && !type.value().get().sameAs(other.get());
     }
-    return !resemble(placed, type.text()) && !resemble(placed, type.typeNumber());
+    return !resemble(placed, type.text())
+        && !resemble(placed, type.typeNumber())
+        && Contradiction.between(placed, type.text() + " " + type.typeNumber());
   }
 
   /** Whether the placement list's package contradicts the part type's. */
@@ -83,7 +88,7 @@ final class SameOrNot {
   }
 
   /** Whether one is the other with more words around it, case and punctuation aside. */
-  private static boolean resemble(String one, String other) {
+  static boolean resemble(String one, String other) {
     String first = key(one);
     String second = key(other);
     return !first.isEmpty()

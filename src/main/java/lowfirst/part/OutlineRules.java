@@ -1,7 +1,9 @@
 package lowfirst.part;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import lowfirst.part.OutlineName.Posture;
 import lowfirst.problem.Reading;
@@ -15,6 +17,10 @@ import lowfirst.quantity.Source;
  * doesn't tell.
  */
 final class OutlineRules {
+  /** Kinds of which a name that nobody knows is hardly that of the assumed body. */
+  private static final Set<PartKind> COME_IN_MANY =
+      EnumSet.of(PartKind.INTEGRATED_CIRCUIT, PartKind.OPTOCOUPLER, PartKind.DRIVER_ARRAY);
+
   private OutlineRules() {}
 
   /**
@@ -117,7 +123,10 @@ final class OutlineRules {
       Asked asked, Optional<Reading<BodyOutline>> body) {
     boolean otherwise =
         asked.name().posture() == Posture.STANDING
-            || asked.kind() == PartKind.ELECTROLYTIC_CAPACITOR;
+            || asked.kind() == PartKind.ELECTROLYTIC_CAPACITOR
+            || (COME_IN_MANY.contains(asked.kind())
+                && body.isEmpty()
+                && !asked.name().text().isBlank());
     return otherwise
         ? Optional.empty()
         : asked

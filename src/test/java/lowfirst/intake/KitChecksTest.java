@@ -40,13 +40,26 @@ class KitChecksTest {
           1N4148       | Comment
           1N4148       | =Value
           1N4148       | value
+          1N4148       | D_Schottky
+          LM jack      | Line in
+          LM blue      | Power lamp
+          LM NPN       | driver
           """)
   void values_that_mean_the_same_do_not_disagree(String inBom, String placed) {
     assertEquals(List.of(), kinds(agreement(inBom, placed, "", "")));
   }
 
   @ParameterizedTest(name = "{0} and {1}")
-  @CsvSource({"4k7,47k", "100n,10n", "1N4148,1N4007", "1N4148,=1N4007", "1N4148,Comment 2"})
+  @CsvSource({
+    "4k7,47k",
+    "100n,10n",
+    "1N4148,1N4007",
+    "1N4148,=1N4007",
+    "LM blue,white lamp",
+    "LM NPN,some pnp",
+    "LM clamp 2-pole,LM clamp 3-pole",
+    "LM317T,TL431CLP"
+  })
   void values_that_mean_something_else_disagree(String inBom, String placed) {
     assertEquals(List.of(Kind.VALUE_DISAGREES), kinds(agreement(inBom, placed, "", "")));
   }
@@ -103,6 +116,23 @@ class KitChecksTest {
     assertEquals(List.of(Kind.NOT_PLACED, Kind.NOT_IN_BOM), kinds(reading));
     assertEquals(
         "R2, R3: no position in the placement list", problem(reading, Kind.NOT_PLACED).message());
+  }
+
+  @Test
+  void holes_and_marks_that_the_bom_lacks_are_no_fault_of_it() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1,1k,DIN0207\n",
+            "placements.csv",
+            PLACED_HEADER
+                + "R1,10,10,0,top,,\nH1,90,90,0,top,,\nFID2,5,5,0,top,,\n"
+                + "X9,15,15,0,top,MountingHole,MountingHole_3.2mm\n");
+    assertEquals(List.of(), kinds(reading));
+    assertEquals(
+        "H1, X9, FID2, which no BOM line names, were taken for holes or marks of the board, where"
+            + " nothing is soldered in",
+        problem(reading, Kind.COLUMN_GUESSED).message());
   }
 
   @Test

@@ -1339,4 +1339,22 @@ class OddListsTest {
     assertTrue(
         of(reading, Kind.COLUMN_GUESSED).isEmpty(), of(reading, Kind.COLUMN_GUESSED).toString());
   }
+
+  @Test
+  void no_unit_puts_a_part_a_metre_from_the_origin() {
+    KitReading reading =
+        bom("placements.csv", "Ref,X,Y,Rot,Side\nU1,102.5,-100.1,0,top\nU2,104,-88,90,top\n");
+    assertEquals("U1 102.5 -100.1 0.0 TOP", placed(reading, 0));
+  }
+
+  @Test
+  void a_suppliers_ref_column_leaves_no_doubt_of_the_designators() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Designator;Value;Quantity;Supplier;ref\nR1,R2;10k;2;;\nC1;10u;1;Kemet;T491A106\n"
+                + "F1;500mA;1;Bourns;MF-NSMF050\nU1;LM358;1;TI;LM358\n");
+    assertEquals(List.of(), of(reading, Kind.COLUMN_AMBIGUOUS));
+    assertEquals(4, items(reading).size());
+  }
 }

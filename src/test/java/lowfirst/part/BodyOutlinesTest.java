@@ -149,6 +149,12 @@ class BodyOutlinesTest {
   }
 
   @Test
+  void a_circuit_in_a_package_that_nobody_knows_is_not_taken_for_the_usual_one() {
+    assertTrue(TABLE.find("", PartKind.INTEGRATED_CIRCUIT).isRead());
+    assertFalse(TABLE.find("AMUX1", PartKind.INTEGRATED_CIRCUIT).isRead());
+  }
+
+  @Test
   void an_unknown_package_is_a_fault_with_a_remedy() {
     Reading<BodyOutline> reading = TABLE.find("SW-TH_SS-12H01-G020", PartKind.SWITCH);
     assertEquals(Optional.empty(), reading.value());

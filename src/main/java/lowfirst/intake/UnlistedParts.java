@@ -1,0 +1,110 @@
+package lowfirst.intake;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lowfirst.board.Designator;
+import lowfirst.board.Item;
+import lowfirst.board.Placement;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+
+/**
+ * Parts that have a position and no BOM line, and that their value, package or letters in the
+ * placement list tell to be holes or marks of the board. Any other such part is a fault of one of
+ * the lists.
+ */
+final class UnlistedParts {
+  /** So many are named. */
+  private static final int NAMED = 6;
+
+  /** What tells of a part: its value, its package, and the letters of its designator. */
+  private record Told(String value, String packageName, String letters) {
+    PartType type() {
+      var cells = new ArrayList<>(Collections.nCopies(PartOfLine.OTHER_TEXT + 1, ""));
+      cells.set(PartOfLine.VALUE, value);
+      cells.set(PartOfLine.PACKAGE, packageName);
+      cells.set(PartOfLine.LETTERS, letters);
+      return PartOfLine.read(cells).type();
+    }
+  }
+
+  private final Map<Told, List<Placement>> parts = new LinkedHashMap<>();
+
+  private UnlistedParts(List<Placement> placements, List<Item> items) {
+    Set<Designator> known = new HashSet<>();
+    items.forEach(item -> known.addAll(item.designators()));
+    // The order of rows tells nothing.
+    List<Placement> sorted =
+        placements.stream()
+            .sorted(
+                Comparator.comparingInt((Placement p) -> p.designator().text().length())
+                    .thenComparing(p -> p.designator().text()))
+            .toList();
+    for (Placement placement : sorted) {
+      if (known.add(placement.designator())) {
+        var told =
+            new Told(
+                text(placement.valueText()),
+                text(placement.packageText()),
+                placement.designator().prefix());
+        parts.computeIfAbsent(told, none -> new ArrayList<>()).add(placement);
+      }
+    }
+  }
+
+  private static String text(String cell) {
+    return Cells.isNone(cell) ? "" : cell;
+  }
+
+  static List<Item> features(List<Placement> placements, List<Item> items) {
+    var features = new ArrayList<Item>();
+    new UnlistedParts(placements, items)
+        .parts.forEach(
+            (told, placed) -> {
+              PartType type = told.type();
+              if (type.kind() == PartKind.BOARD_FEATURE) {
+                features.add(
+                    new Item(
+                        placed.stream().map(Placement::designator).toList(),
+                        placed.size(),
+                        type,
+                        "",
+                        OptionalDouble.empty(),
+                        Item.Fitting.FITTED,
+                        placed.get(0).place()));
+              }
+            });
+    return features;
+  }
+
+  /** That parts were taken for holes or marks; empty without any. */
+  static Optional<Problem> said(List<Item> features) {
+    List<String> names =
+        features.stream().flatMap(i -> i.designators().stream()).map(Designator::text).toList();
+    boolean one = names.size() == 1;
+    return features.stream()
+        .findFirst()
+        .map(
+            first ->
+                new Problem(
+                    Kind.COLUMN_GUESSED,
+                    first.place(),
+                    String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+                        + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "")
+                        + (one
+                            ? ", which no BOM line names, was"
+                            : ", which no BOM line names, were")
+                        + " taken for holes or marks of the board, where nothing is soldered in",
+                    "add to the BOM what is a part"));
+  }
+}
