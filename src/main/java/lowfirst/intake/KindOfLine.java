@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.marking.WrittenValue;
@@ -45,54 +46,98 @@ final class KindOfLine {
   private static final Set<PartKind> MECHANICAL =
       EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.RELAY);
 
-  private KindOfLine() {}
+  private final List<String> cells;
+  private final String value;
+  private final String number;
+  private final String prefix;
+
+  /** What the package name, and the letters of the designators, tell. */
+  private final Optional<PartKind> body;
+
+  private final Optional<PartKind> letters;
+
+  /** A circuit's body, which tells more than letters that say little. */
+  private final boolean isChip;
+
+  /** Whether the value only counts pins, so that others say what the part is. */
+  private final boolean countsPins;
+
+  private final PartKindGuess guess = new PartKindGuess();
+
+  private KindOfLine(List<String> cells) {
+    this.cells = cells;
+    this.value = cells.get(PartOfLine.VALUE);
+    this.number = cells.get(PartOfLine.NUMBER);
+    this.prefix = cells.get(PartOfLine.LETTERS);
+    this.body = body(cells);
+    this.letters = PartKindWords.byLetters(prefix).map(kind -> single(kind, body));
+    this.isChip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
+    this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
+  }
 
   /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
   static PartKind of(List<String> cells) {
-    String value = cells.get(PartOfLine.VALUE);
-    String prefix = cells.get(PartOfLine.LETTERS);
-    var guess = new PartKindGuess();
-    Optional<PartKind> body = body(cells);
-    boolean counted = value.isEmpty() || PINS.matcher(value).matches();
-    Optional<PartKind> letters = PartKindWords.byLetters(prefix).map(kind -> single(kind, body));
+    return new KindOfLine(cells).kind();
+  }
+
+  private PartKind kind() {
+    voteTypeNumbers();
+    voteFootprints();
+    voteWords();
+    voteLetters();
+    voteWhatFitsTheLetters();
+    PartKind kind = guess.kind();
+    return kind == PartKind.UNKNOWN && isUnheard() ? byUnit(cells) : kind;
+  }
+
+  private void voteTypeNumbers() {
     boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
-    guess.vote(
-        PartKindWords.byTypeNumber(value)
-            .filter(kind -> !mechanical || !SEMICONDUCTORS.contains(kind)),
-        PartKindGuess.STRONG);
-    guess.vote(
-        PartKindWords.byTypeNumber(cells.get(PartOfLine.NUMBER))
-            .filter(kind -> !mechanical || !SEMICONDUCTORS.contains(kind)),
-        PartKindGuess.WEAK);
-    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
+    Predicate<PartKind> likely = kind -> !mechanical || !SEMICONDUCTORS.contains(kind);
+    guess.vote(PartKindWords.byTypeNumber(value).filter(likely), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
+  }
+
+  private void voteFootprints() {
     boolean inSocket =
         letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent()
-            && !counted
+            && !countsPins
             && PartKindWords.byWords(value).filter(PartKind.SOCKET::equals).isEmpty();
     guess.vote(body.filter(kind -> !inSocket || kind != PartKind.SOCKET), PartKindGuess.STRONG);
-    guess.vote(PartKindWords.byFootprint(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
+    guess.vote(PartKindWords.byFootprint(number), PartKindGuess.WEAK);
+  }
+
+  private void voteWords() {
+    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
     Optional<PartKind> described = PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION));
-    boolean holds = counted && described.filter(HOLDERS::contains).isPresent();
+    boolean holds = countsPins && described.filter(HOLDERS::contains).isPresent();
     guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
-    if (described.isEmpty() && !cells.get(PartOfLine.NUMBER).contains("://")) {
-      guess.vote(PartKindWords.byWords(cells.get(PartOfLine.NUMBER)), PartKindGuess.WEAK);
+    if (described.isEmpty() && !number.contains("://")) {
+      guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
     }
     guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
-    boolean chip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
+  }
+
+  /** After the others, since some letters give way to what these say. */
+  private void voteLetters() {
+    guess.vote(letters, weightOfLetters());
+    if (isChip && isUnheard()) {
+      guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.WEAKEST);
+    } else if (isChip && prefix.equals("D")) {
+      guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.STRONG);
+    }
+  }
+
+  private int weightOfLetters() {
     // L is an inductor or, to some, a lamp.
     boolean lamp = prefix.equals("L") && guess.has(PartKind.LED);
-    boolean sure = prefix.length() == 1 && !lamp && (chip ? "RCL" : "RCLD").contains(prefix);
-    boolean unheard = letters.isEmpty() && !prefix.isEmpty();
-    guess.vote(
-        letters,
-        sure
-            ? PartKindGuess.SUREST
-            : prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK);
-    if (chip && (unheard || prefix.equals("D"))) {
-      guess.vote(
-          Optional.of(PartKind.INTEGRATED_CIRCUIT),
-          unheard ? PartKindGuess.WEAKEST : PartKindGuess.STRONG);
+    boolean sure = prefix.length() == 1 && !lamp && (isChip ? "RCL" : "RCLD").contains(prefix);
+    if (sure) {
+      return PartKindGuess.SUREST;
     }
+    return prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK;
+  }
+
+  private void voteWhatFitsTheLetters() {
     // What plugs into a connector may be all that the value says.
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
@@ -102,8 +147,10 @@ final class KindOfLine {
             .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
             .isPresent();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
-    PartKind kind = guess.kind();
-    return kind == PartKind.UNKNOWN && unheard ? byUnit(cells) : kind;
+  }
+
+  private boolean isUnheard() {
+    return letters.isEmpty() && !prefix.isEmpty();
   }
 
   /**
