@@ -12,23 +12,28 @@ import java.util.regex.Pattern;
  * it is for: a jack that is "Line in" in the layout is bought as any jack.
  */
 final class Contradiction {
-  /** A word with a letter, and two digits at least. */
+  /** A word with a letter, and two digits at least; or a number as long as those of circuits. */
   private static final Pattern TYPE_NUMBER =
       Pattern.compile(
-          "(?U)(?<![\\w.])(?=[\\w.+/-]*\\p{L})(?=[^\\d\\s]*\\d[^\\d\\s]*\\d)[\\p{L}\\p{N}][\\p{L}\\p{N}.+/-]{3,}");
+          "(?U)(?<![\\w.])(?=[\\w.+/-]*\\p{L})(?=[^\\d\\s]*\\d[^\\d\\s]*\\d)[\\p{L}\\p{N}][\\p{L}\\p{N}.+/-]{3,}"
+              + "|(?<![\\w.])\\d{4,5}(?![\\w.])");
 
   /** Words of which a part is one or the other. */
   private static final List<Pattern> OPPOSITES =
       List.of(
-          Pattern.compile(
-              "(?iU)\\b(red|green|blue|white|yellow|amber|orange|rot|grün|blau|weiß|gelb)\\b"),
-          Pattern.compile("(?iU)\\b(npn|pnp)\\b"),
-          Pattern.compile("(?iU)\\b([np])[- ]?ch(?:annel)?\\b"),
-          Pattern.compile("(?iU)\\b(male|female)\\b"));
+          words("red|green|blue|white|yellow|amber|orange|rot|grün|blau|weiß|gelb"),
+          words("npn|pnp"),
+          Pattern.compile("(?iu)(?<!\\p{L})([np])[- ]?ch(?:annel)?(?!\\p{L})"),
+          words("male|female"));
 
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
   private Contradiction() {}
+
+  /** One of these, parted by anything but letters: also LED_red. */
+  private static Pattern words(String alternatives) {
+    return Pattern.compile("(?iu)(?<!\\p{L})(" + alternatives + ")(?!\\p{L})");
+  }
 
   static boolean between(String one, String other) {
     Set<String> types = all(TYPE_NUMBER, one);

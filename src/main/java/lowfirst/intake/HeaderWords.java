@@ -69,6 +69,12 @@ final class HeaderWords {
     return half < 0 || (note > 0 && note < half) ? inside(text, words) : halves(text, words);
   }
 
+  /** Whether a text is nothing but a word for this column. */
+  static boolean isWordFor(TableKind kind, Column column, String text) {
+    return BY_TABLE.get(kind).getOrDefault(key(text), List.of()).stream()
+        .anyMatch(match -> match.column() == column);
+  }
+
   /** Whether digits and points are all there is, as in most cells of a placement list. */
   private static boolean isNumber(String text) {
     for (int at = 0; at < text.length(); at++) {

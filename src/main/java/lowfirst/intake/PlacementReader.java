@@ -319,10 +319,7 @@ final class PlacementReader {
   /** A value that is the word for a value was never filled in: Comment, =Value. */
   private static String value(String text) {
     String word = text.startsWith("=") ? text.substring(1) : text;
-    boolean isHeader =
-        HeaderWords.matches(TableKind.PLACEMENTS, word).stream()
-            .anyMatch(match -> match.column() == Column.VALUE);
-    return isHeader ? "" : text;
+    return HeaderWords.isWordFor(TableKind.PLACEMENTS, Column.VALUE, word) ? "" : text;
   }
 
   /** The same text once for all rows: packages have long names. */

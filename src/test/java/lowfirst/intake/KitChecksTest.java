@@ -58,7 +58,11 @@ class KitChecksTest {
     "LM blue,white lamp",
     "LM NPN,some pnp",
     "LM clamp 2-pole,LM clamp 3-pole",
-    "LM317T,TL431CLP"
+    "LM317T,TL431CLP",
+    "7805,7812",
+    "LM7805,7812",
+    "LED red 5 mm,LED_green",
+    "1N4148,Value 1N4007"
   })
   void values_that_mean_something_else_disagree(String inBom, String placed) {
     assertEquals(List.of(Kind.VALUE_DISAGREES), kinds(agreement(inBom, placed, "", "")));
