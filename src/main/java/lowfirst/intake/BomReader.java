@@ -57,8 +57,9 @@ final class BomReader {
         .filter(text -> text.indexOf(' ') > 0)
         .forEach(text -> placedWords.put(text, Designator.of(text)));
     for (Placement placement : placements) {
-      if (placement.place().cell().startsWith(placement.designator() + " ")) {
-        placedWords.put(placement.place().cell(), placement.designator());
+      String cell = placement.place().cell();
+      if (cell.indexOf(' ') > 0 && cell.startsWith(placement.designator() + " ")) {
+        placedWords.put(cell, placement.designator());
       }
     }
     this.placedWithSigns =

@@ -160,29 +160,23 @@ public final class KitReader {
             : placements(board);
     List<Item> items =
         board.boms().isEmpty() && design.isPresent()
-            ? new ArrayList<>(design.get().items())
+            ? design.get().items()
             : items(board, placements);
     ListedNotFitted.said(notFitted, items).ifPresent(problems::add);
-    items.addAll(features(board, placements, items));
     notFitted.clear();
     BodyFinder outlines = new OutlinesFound();
-    return new Board(
-        board.name(),
-        board.count(),
-        board.size().or(() -> design.flatMap(known -> size(known, board, placements))),
-        items,
-        placements,
-        design.map(known -> known.over(outlines)).orElse(outlines));
-  }
-
-  /** The holes and marks that only the placement list tells of, beside a BOM that was read. */
-  private List<Item> features(BoardFiles board, List<Placement> placements, List<Item> items) {
-    if (board.design().isPresent() || items.isEmpty()) {
-      return List.of();
+    BodyFinder bodies = design.map(known -> known.over(outlines)).orElse(outlines);
+    Optional<Board.Size> size =
+        board.size().or(() -> design.flatMap(known -> size(known, board, placements)));
+    Board read = new Board(board.name(), board.count(), size, items, placements, bodies);
+    boolean billed = design.isEmpty() && !items.isEmpty();
+    List<Item> features = billed ? UnlistedParts.features(read) : List.of();
+    if (features.isEmpty()) {
+      return read;
     }
-    List<Item> features = UnlistedParts.features(placements, items);
     UnlistedParts.said(features).ifPresent(problems::add);
-    return features;
+    items.addAll(features);
+    return new Board(board.name(), board.count(), size, items, placements, bodies);
   }
 
   private Design design(String path) {

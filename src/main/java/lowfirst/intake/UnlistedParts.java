@@ -3,13 +3,12 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -40,35 +39,34 @@ final class UnlistedParts {
 
   private final Map<Told, List<Placement>> parts = new LinkedHashMap<>();
 
-  private UnlistedParts(List<Placement> placements, List<Item> items) {
-    Set<Designator> known = new HashSet<>();
-    items.forEach(item -> known.addAll(item.designators()));
+  private UnlistedParts(Board board) {
     // The order of rows tells nothing.
-    List<Placement> sorted =
-        placements.stream()
-            .sorted(
-                Comparator.comparingInt((Placement p) -> p.designator().text().length())
-                    .thenComparing(p -> p.designator().text()))
-            .toList();
-    for (Placement placement : sorted) {
-      if (known.add(placement.designator())) {
-        var told =
-            new Told(
-                text(placement.valueText()),
-                text(placement.packageText()),
-                placement.designator().prefix());
-        parts.computeIfAbsent(told, none -> new ArrayList<>()).add(placement);
-      }
-    }
+    board.parts().stream()
+        .filter(part -> part.item().isEmpty())
+        .flatMap(part -> part.placement().stream())
+        .sorted(
+            Comparator.comparingInt((Placement p) -> p.designator().text().length())
+                .thenComparing(p -> p.designator().text()))
+        .forEach(
+            placement ->
+                parts.computeIfAbsent(told(placement), none -> new ArrayList<>()).add(placement));
+  }
+
+  private static Told told(Placement placement) {
+    return new Told(
+        text(placement.valueText()),
+        text(placement.packageText()),
+        placement.designator().prefix());
   }
 
   private static String text(String cell) {
     return Cells.isNone(cell) ? "" : cell;
   }
 
-  static List<Item> features(List<Placement> placements, List<Item> items) {
+  /** Lines for the holes and marks among them. */
+  static List<Item> features(Board board) {
     var features = new ArrayList<Item>();
-    new UnlistedParts(placements, items)
+    new UnlistedParts(board)
         .parts.forEach(
             (told, placed) -> {
               PartType type = told.type();
