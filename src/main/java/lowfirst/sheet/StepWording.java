@@ -29,6 +29,9 @@ public final class StepWording {
 
   /** What an accepted swap put there, why and by whom; empty where the BOM's own part goes. */
   public static String swapped(Kit kit, Step step) {
+    if (kit.swaps().isEmpty()) {
+      return "";
+    }
     return step.designators().stream()
         .flatMap(place -> kit.swapAt(step.board(), place).stream())
         .map(StepWording::swapped)
