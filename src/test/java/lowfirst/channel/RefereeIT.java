@@ -110,7 +110,7 @@ class RefereeIT {
         .with("bom.R1", "value=" + gate)
         .with("bom.R2", "value=" + pullDown)
         .with("channels", "pull-down side=" + side)
-        .with("drivers", text("high level min=%f V", drive))
+        .with("drivers", text("high level min=%f V; supply=", drive))
         .withoutDatasheet("T-DIODE", "VF")
         .datasheet("T-DIODE", "VF", "IF=3A", "", text("%f", forward), "V")
         .setting("ambient", text("%f C", air))

@@ -69,7 +69,8 @@ class JarIT {
       assertEquals(file.toString().endsWith(".pdf"), start.startsWith("%PDF-"), file.toString());
     }
     assertTrue(first.out().contains("29 of 32 channels carry"), first.out());
-    assertTrue(first.out().contains("2 x 10 kΩ resistor, 1 x 22 pF capacitor"), first.out());
+    assertTrue(
+        first.out().contains("2 x 10 kΩ resistor, 1 x 22 pF ceramic capacitor"), first.out());
     assertTrue(first.out().contains("BP-N100L in place of BP-N60L: fits"), first.out());
     assertTrue(first.out().contains("go on with step 2"), first.out());
     assertEquals(first, lowfirst("demo"));
