@@ -35,7 +35,7 @@ public final class ReadingWords {
                         + (range.low().equals(range.high())
                             ? " at " + shown(range.low())
                             : " from " + shown(range.low()) + " to " + shown(range.high())))
-            .orElse("; this meter can't tell whether it surely is");
+            .orElse("; this meter can't prove " + limits.tolerance());
     return outer(limits) + " (" + tolerance + " and the meter's own error)" + sure + leads;
   }
 

@@ -186,7 +186,7 @@ class WordsTest {
             "bom.csv",
             "designators,value,tolerance\nC1,22p,5 %\n");
     assertEquals(
-        "up to 60 pF (±5 % and the meter's own error); this meter can't tell whether it surely is",
+        "up to 60 pF (±5 % and the meter's own error); this meter can't prove ±5 %",
         reading(kit, 0));
   }
 
