@@ -69,14 +69,7 @@ final class UnreadCells {
   private boolean isPlaced(Swap swap) {
     List<Board> boards = kit.boards().stream().filter(board -> swap.isOn(board.name())).toList();
     return swap.designators().stream()
-        .allMatch(
-            place ->
-                boards.stream()
-                    .anyMatch(
-                        board ->
-                            board.itemOf(place).isPresent()
-                                || board.placements().stream()
-                                    .anyMatch(placed -> placed.designator().equals(place))));
+        .allMatch(place -> boards.stream().anyMatch(board -> board.find(place).isPresent()));
   }
 
   private static Place row(Place cell) {

@@ -28,17 +28,7 @@ final class MarkingWords {
           TANTALUM_CAPACITOR,
           ELECTROLYTIC_CAPACITOR ->
           type.value().isPresent() ? expected(PartMarking.of(type)) : "";
-      case WIRE_LINK,
-          SOCKET,
-          HEATSINK,
-          PIN_HEADER,
-          SCREW_TERMINAL,
-          CONNECTOR,
-          SWITCH,
-          FUSE_HOLDER,
-          MOTOR ->
-          "";
-      default -> printedNumber(type);
+      default -> PartMarking.isBare(type.kind()) ? "" : printedNumber(type);
     };
   }
 

@@ -2,10 +2,12 @@ package lowfirst.sorting;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import lowfirst.marking.BandEncoding;
 import lowfirst.marking.BandSequence;
 import lowfirst.marking.DigitCode;
@@ -32,15 +34,33 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
   /** From this power on, resistors are cement or wirewound and carry text (common practice). */
   private static final Quantity PRINTED_FROM = Quantity.of("3", Dimension.POWER);
 
+  private static final Set<PartKind> BARE =
+      EnumSet.of(
+          PartKind.WIRE_LINK,
+          PartKind.SOCKET,
+          PartKind.HEATSINK,
+          PartKind.PIN_HEADER,
+          PartKind.SCREW_TERMINAL,
+          PartKind.CONNECTOR,
+          PartKind.SWITCH,
+          PartKind.FUSE_HOLDER,
+          PartKind.MOTOR);
+
+  private static final PartMarking NOTHING = new PartMarking(List.of(), List.of(), false);
+
   public PartMarking {
     bands = List.copyOf(bands);
     texts = List.copyOf(texts);
   }
 
+  /** Whether nothing that tells parts of this kind apart is printed on them. */
+  public static boolean isBare(PartKind kind) {
+    return BARE.contains(kind);
+  }
+
   /** What to expect on a part of this type. */
   public static PartMarking of(PartType type) {
     return switch (type.kind()) {
-      case WIRE_LINK -> new PartMarking(List.of(), List.of(), false);
       case RESISTOR -> resistor(type);
       case INDUCTOR -> inductor(type);
       case TRIMMER, POTENTIOMETER -> printed(coded(type, Dimension.RESISTANCE));
@@ -48,17 +68,8 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       case CERAMIC_CAPACITOR, CAPACITOR -> ceramic(type);
       case FILM_CAPACITOR -> film(type);
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
-      case LED,
-          SOCKET,
-          HEATSINK,
-          PIN_HEADER,
-          SCREW_TERMINAL,
-          CONNECTOR,
-          SWITCH,
-          FUSE_HOLDER,
-          MOTOR ->
-          new PartMarking(List.of(), List.of(), false);
-      default -> printed(typeTexts(type));
+      case LED -> NOTHING;
+      default -> isBare(type.kind()) ? NOTHING : printed(typeTexts(type));
     };
   }
 

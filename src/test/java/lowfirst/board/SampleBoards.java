@@ -43,6 +43,11 @@ public final class SampleBoards {
 
   /** A kit of these boards and nothing else. */
   public static Kit kit(SampleBoards... boards) {
+    return kit(List.of(), boards);
+  }
+
+  /** The same with substitutes. */
+  static Kit kit(List<Swap> swaps, SampleBoards... boards) {
     return new Kit(
         new Settings("sample", Optional.empty(), "", "", ""),
         Stream.of(boards).map(SampleBoards::build).toList(),
@@ -53,7 +58,7 @@ public final class SampleBoards {
         List.of(),
         List.of(),
         List.of(),
-        List.of(),
+        swaps,
         List.of(),
         Fingerprint.of("0".repeat(64)));
   }

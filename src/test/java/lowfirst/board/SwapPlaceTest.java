@@ -3,8 +3,6 @@ package lowfirst.board;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Optional;
-import lowfirst.part.Datasheets;
 import lowfirst.problem.Place;
 import org.junit.jupiter.api.Test;
 
@@ -22,20 +20,7 @@ class SwapPlaceTest {
   }
 
   private static String fitted(String board, String place, Swap... swaps) {
-    var kit =
-        new Kit(
-            new Settings("bells", Optional.empty(), "", "", ""),
-            List.of(),
-            Datasheets.none(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(swaps),
-            List.of(),
-            Fingerprint.of("0".repeat(64)));
+    Kit kit = SampleBoards.kit(List.of(swaps));
     return kit.swapAt(board, Designator.of(place)).map(Swap::fitted).orElse("none");
   }
 
