@@ -37,6 +37,11 @@ public record Item(
     designators = List.copyOf(designators);
   }
 
+  /** The same line asking for this. */
+  public Item with(PartType type) {
+    return new Item(designators, quantity, type, description, heightMillimetres, fitting, place);
+  }
+
   /** Whether the builder places it. */
   public boolean isFitted() {
     return fitting != Fitting.NOT_FITTED;

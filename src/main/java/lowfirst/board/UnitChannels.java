@@ -43,7 +43,7 @@ public final class UnitChannels {
   private static boolean names(OutputChannel channel, Unit unit) {
     String serial = unit.serial();
     String name = channel.name();
-    return name.startsWith(serial)
+    return name.regionMatches(true, 0, serial, 0, serial.length())
         && (name.length() == serial.length()
             || !Character.isLetterOrDigit(name.charAt(serial.length())));
   }

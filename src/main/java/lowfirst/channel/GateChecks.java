@@ -123,13 +123,17 @@ final class GateChecks {
           in.datum(Term.AMBIENT));
     }
     if (in.has(Fitted.DRIVEN_AT_RESET)) {
-      return Check.of(
-          CheckKind.GATE_OFF,
-          in.high(Term.DRIVE_LOW),
-          allowed,
-          in.datum(Term.DRIVE_LOW),
-          in.datum(Term.THRESHOLD),
-          in.datum(Term.AMBIENT));
+      Check low =
+          Check.of(
+              CheckKind.GATE_OFF,
+              in.high(Term.DRIVE_LOW),
+              allowed,
+              in.datum(Term.DRIVE_LOW),
+              in.datum(Term.THRESHOLD),
+              in.datum(Term.AMBIENT));
+      return in.has(Fitted.PULL_DOWN) || low.verdict() != Verdict.CARRIES
+          ? low
+          : low.lacking(List.of(NOT_YET_DRIVEN));
     }
     if (!in.has(Fitted.PULL_DOWN)) {
       return Check.of(
@@ -157,6 +161,13 @@ final class GateChecks {
         LEAKAGE,
         SUPPLY_RISE);
   }
+
+  /** Common practice: a driver drives nothing until its own supply is up. */
+  private static final Datum NOT_YET_DRIVEN =
+      Datum.missing(
+          Term.PULL_DOWN,
+          "a pull-down at the gate: the driver holds the gate low only when it has its own supply,"
+              + " and the load's may be there before: fit one and name it in channels.csv");
 
   private static final Datum FLOATING =
       Datum.constant(

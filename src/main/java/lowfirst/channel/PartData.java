@@ -2,8 +2,9 @@ package lowfirst.channel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -14,6 +15,14 @@ import lowfirst.part.TestCondition;
  * place of another by {@link ChannelInputs#with(PartData)}.
  */
 public final class PartData {
+  /** Symbols of which the words tell what the part is. */
+  private static final Set<String> TELLING = Set.of("kind", "polarity");
+
+  private static final Pattern WRONG_WAY = Pattern.compile("(?i)p[- ]channel|pnp");
+  private static final Pattern ALWAYS_ON =
+      Pattern.compile(
+          "(?i)\\bj-?fet|junction[- ](?:gate )?(?:fet|field)|depletion|normally[- ]on\\b");
+
   private final Role role;
   private final String name;
   private final PartKind kind;
@@ -60,7 +69,7 @@ public final class PartData {
     return switch (role) {
       case MOSFET, STAGE -> {
         PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
-        yield isWrongWay(bomWords, lines) ? part.wrongWay() : part;
+        yield whyUnfit(name, bomWords, lines).map(part::unfit).orElse(part);
       }
       case FLYBACK_DIODE -> DiodeReader.diode(name, type.kind(), ratings, bomWords);
       case FUSE -> FuseReader.fuse(name, type, ratings, bomWords);
@@ -71,35 +80,36 @@ public final class PartData {
     };
   }
 
-  /**
-   * Whether the BOM or a datasheet says that it is a P-channel or PNP type; a resistance at a
-   * negative VGS says so too.
-   */
-  private static boolean isWrongWay(String bomWords, List<DatasheetLine> lines) {
+  /** Why it can't switch a load on the low side, whatever its numbers are; empty if it can. */
+  private static Optional<String> whyUnfit(
+      String name, String bomWords, List<DatasheetLine> lines) {
+    var words = new StringBuilder(bomWords);
+    boolean isNegative = false;
     for (DatasheetLine line : lines) {
-      if (line.symbol().equals("polarity") && saysWrongWay(line.condition())) {
-        return true;
+      if (TELLING.contains(line.symbol())) {
+        words.append(' ').append(line.condition());
       }
-      if (line.symbol().equals(DatasheetSymbol.RDSON.text())
-          && TestCondition.parse(line.condition()).farthest("VGS").orElse(0) < 0) {
-        return true;
-      }
+      isNegative |=
+          line.symbol().equals(DatasheetSymbol.RDSON.text())
+              && TestCondition.parse(line.condition()).farthest("VGS").orElse(0) < 0;
     }
-    return saysWrongWay(bomWords);
+    if (isNegative || WRONG_WAY.matcher(words).find()) {
+      return Optional.of(
+          "an N-channel MOSFET or NPN transistor: "
+              + name
+              + " is P-channel or PNP, which can't switch a load on the low side");
+    }
+    return ALWAYS_ON.matcher(words).find()
+        ? Optional.of(
+            "an enhancement MOSFET: "
+                + name
+                + " is a JFET or a depletion type, which conducts with its gate at 0 V")
+        : Optional.empty();
   }
 
-  private static boolean saysWrongWay(String words) {
-    String plain = words.toLowerCase(Locale.ROOT);
-    return plain.contains("p-channel") || plain.contains("p channel") || plain.contains("pnp");
-  }
-
-  /** The same part with nothing to pass on: on the low side its polarity never switches a load. */
-  private PartData wrongWay() {
+  /** The same part with nothing to pass on. */
+  private PartData unfit(String why) {
     var changed = new ArrayList<Datum>();
-    String why =
-        "an N-channel MOSFET or NPN transistor: "
-            + name
-            + " is P-channel or PNP, which can't switch a load on the low side";
     for (Datum datum : data) {
       boolean rating = datum.term() == Term.DRAIN_RATING;
       changed.add(rating ? Datum.missing(Term.DRAIN_RATING, why) : datum);

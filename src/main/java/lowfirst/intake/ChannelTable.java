@@ -17,20 +17,26 @@ final class ChannelTable {
 
   private ChannelTable() {}
 
-  /** The output channels; a row that names no board is of the {@code only} one. */
-  static List<OutputChannel> channels(Table table, String only, List<Problem> problems) {
+  /** What its rows refer to in other tables. */
+  record Names(ListedNames boards, ListedNames drivers, ListedNames loads) {}
+
+  /** The output channels; a row that names no board is of the only one. */
+  static List<OutputChannel> channels(Table table, Names names, List<Problem> problems) {
     var channels = new ArrayList<OutputChannel>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
-      cells.needed(Column.CHANNEL).ifPresent(name -> channels.add(channel(name, only, row, cells)));
+      cells
+          .needed(Column.CHANNEL)
+          .ifPresent(name -> channels.add(channel(name, names, row, cells)));
     }
     return channels;
   }
 
-  private static OutputChannel channel(String name, String only, TableRow row, Cells cells) {
+  private static OutputChannel channel(String name, Names names, TableRow row, Cells cells) {
+    String board = cells.text(Column.BOARD);
     return new OutputChannel(
         name,
-        cells.text(Column.BOARD).isEmpty() ? only : cells.text(Column.BOARD),
+        board.isEmpty() ? names.boards.only() : names.boards.meantBy(board),
         cells.designator(Column.MOSFET),
         cells.designator(Column.GATE_RESISTOR),
         cells.designator(Column.PULL_DOWN),
@@ -38,7 +44,7 @@ final class ChannelTable {
         cells.designator(Column.FLYBACK_DIODE),
         cells.designator(Column.FUSE),
         cells.notBelowZero(Column.HEATSINK, Dimension.THERMAL_RESISTANCE),
-        cells.text(Column.DRIVER),
+        names.drivers.meantBy(cells.text(Column.DRIVER)),
         cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
         cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),
         cells.atMost(Column.TRACE_COPPER, THICKEST_COPPER),
@@ -47,7 +53,7 @@ final class ChannelTable {
         cells.text(Column.WIRE),
         cells.inUnits(Column.WIRE_LENGTH, Dimension.LENGTH, "m", "mm"),
         cells.count(Column.WIRES_TOGETHER),
-        cells.text(Column.LOAD),
+        names.loads.meantBy(cells.text(Column.LOAD)),
         cells.amount(Column.AMBIENT, Dimension.TEMPERATURE),
         row.place());
   }

@@ -12,11 +12,14 @@ import java.util.function.BiFunction;
 import lowfirst.board.Board;
 import lowfirst.board.BodyFinder;
 import lowfirst.board.Designator;
+import lowfirst.board.Driver;
 import lowfirst.board.Fingerprint;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
+import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Placement;
+import lowfirst.board.Rail;
 import lowfirst.part.Datasheets;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -36,6 +39,7 @@ public final class KitReader {
   private final Map<Designator, Place> notFitted = new HashMap<>();
   private final List<Understanding> understood = new ArrayList<>();
   private final NamedCells cells = new NamedCells();
+  private StatedKinds kinds = new StatedKinds(Datasheets.none());
 
   private KitReader(KitFiles files, ColumnMap map) {
     this.files = files;
@@ -71,19 +75,25 @@ public final class KitReader {
   private KitReading read() {
     Entries settings = Entries.of(files, "kit.properties", problems);
     Datasheets own = Datasheets.of(rows(TableKind.DATASHEETS, PartTables::datasheets));
+    kinds = new StatedKinds(own);
     List<Board> boards = boards();
+    List<Rail> rails = rows(TableKind.RAILS, SupplyTables::rails);
+    ListedNames railNames = ListedNames.of(rails, Rail::name);
+    List<Driver> drivers = rows(TableKind.DRIVERS, railNames, SupplyTables::drivers);
+    List<Load> loads = rows(TableKind.LOADS, railNames, SupplyTables::loads);
+    ListedNames boardNames = ListedNames.of(boards, Board::name);
     var kit =
         new Kit(
             SettingsReader.settings(files.name(), settings, problems),
             boards,
             own.over(ShippedTables::catalogue),
-            rows(TableKind.RAILS, SupplyTables::rails),
-            rows(TableKind.SUPPLIES, SupplyTables::supplies),
-            channels(boards),
-            rows(TableKind.DRIVERS, SupplyTables::drivers),
-            rows(TableKind.LOADS, SupplyTables::loads),
+            rails,
+            rows(TableKind.SUPPLIES, railNames, SupplyTables::supplies),
+            channels(boardNames, drivers, loads),
+            drivers,
+            loads,
             rows(TableKind.BAG, PartTables::bag),
-            rows(TableKind.SWAPS, PartTables::swaps),
+            rows(TableKind.SWAPS, boardNames, PartTables::swaps),
             rejected(problems),
             // Last, when every table that counts has been read.
             fingerprint(files, tables()));
@@ -91,10 +101,11 @@ public final class KitReader {
     return new KitReading(kit, problems, understood);
   }
 
-  /** A channel of a kit with one board need not name it. */
-  private List<OutputChannel> channels(List<Board> boards) {
-    String only = boards.size() == 1 ? boards.get(0).name() : "";
-    return rows(TableKind.CHANNELS, (table, found) -> ChannelTable.channels(table, only, found));
+  private List<OutputChannel> channels(ListedNames boards, List<Driver> drivers, List<Load> loads) {
+    var names =
+        new ChannelTable.Names(
+            boards, ListedNames.of(drivers, Driver::name), ListedNames.of(loads, Load::name));
+    return rows(TableKind.CHANNELS, (table, found) -> ChannelTable.channels(table, names, found));
   }
 
   /** The cells that were left out, as read so far. */
@@ -119,6 +130,15 @@ public final class KitReader {
   /** The records of a table that the kit's author writes, which a kit may lack. */
   private <T> List<T> rows(TableKind kind, BiFunction<Table, List<Problem>, List<T>> reader) {
     return table(kind).map(table -> reader.apply(table, problems)).orElse(List.of());
+  }
+
+  private <T> List<T> rows(TableKind kind, ListedNames names, NamingReader<T> reader) {
+    return rows(kind, (table, found) -> reader.read(table, names, found));
+  }
+
+  /** Reads a table of which a column holds names that another table lists. */
+  private interface NamingReader<T> {
+    List<T> read(Table table, ListedNames names, List<Problem> problems);
   }
 
   private Optional<Table> table(TableKind kind) {
@@ -160,8 +180,9 @@ public final class KitReader {
             : placements(board);
     List<Item> items =
         board.boms().isEmpty() && design.isPresent()
-            ? design.get().items()
+            ? new ArrayList<>(design.get().items())
             : items(board, placements);
+    items.replaceAll(kinds::of);
     ListedNotFitted.said(notFitted, items).ifPresent(problems::add);
     notFitted.clear();
     BodyFinder outlines = new OutlinesFound();

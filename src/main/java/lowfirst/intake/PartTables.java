@@ -112,7 +112,7 @@ final class PartTables {
   }
 
   /** The rows of {@code swaps.csv}. */
-  static List<Swap> swaps(Table table, List<Problem> problems) {
+  static List<Swap> swaps(Table table, ListedNames boards, List<Problem> problems) {
     var swaps = new ArrayList<Swap>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
@@ -133,7 +133,7 @@ final class PartTables {
       }
       swaps.add(
           new Swap(
-              row.text(Column.BOARD),
+              boards.meantBy(row.text(Column.BOARD)),
               designators,
               fitted.get(),
               row.text(Column.REASON),

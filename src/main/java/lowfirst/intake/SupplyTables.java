@@ -68,21 +68,22 @@ final class SupplyTables {
   }
 
   /** The limits that rails share, of {@code supplies.csv}. */
-  static List<SupplyUnit> supplies(Table table, List<Problem> problems) {
+  static List<SupplyUnit> supplies(Table table, ListedNames rails, List<Problem> problems) {
     var supplies = new ArrayList<SupplyUnit>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
-      cells.needed(Column.SUPPLY).ifPresent(name -> supplies.add(supply(name, row, cells)));
+      cells.needed(Column.SUPPLY).ifPresent(name -> supplies.add(supply(name, rails, row, cells)));
     }
     return supplies;
   }
 
-  private static SupplyUnit supply(String name, TableRow row, Cells cells) {
+  private static SupplyUnit supply(String name, ListedNames rails, TableRow row, Cells cells) {
     return new SupplyUnit(
         name,
         Arrays.stream(cells.text(Column.RAILS).split("[,;]"))
             .map(String::strip)
             .filter(rail -> !rail.isEmpty())
+            .map(rails::meantBy)
             .distinct()
             .toList(),
         cells.aboveZero(Column.POWER_LIMIT, Dimension.POWER),
@@ -90,21 +91,21 @@ final class SupplyTables {
   }
 
   /** What drives the gates, of {@code drivers.csv}. */
-  static List<Driver> drivers(Table table, List<Problem> problems) {
+  static List<Driver> drivers(Table table, ListedNames rails, List<Problem> problems) {
     var drivers = new ArrayList<Driver>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
-      cells.needed(Column.DRIVER).ifPresent(name -> drivers.add(driver(name, row, cells)));
+      cells.needed(Column.DRIVER).ifPresent(name -> drivers.add(driver(name, rails, row, cells)));
     }
     return drivers;
   }
 
-  private static Driver driver(String name, TableRow row, Cells cells) {
+  private static Driver driver(String name, ListedNames rails, TableRow row, Cells cells) {
     return new Driver(
         name,
         cells.text(Column.KIND),
         cells.text(Column.PART_TYPE),
-        cells.text(Column.SUPPLY),
+        rails.meantBy(cells.text(Column.SUPPLY)),
         cells.amount(Column.HIGH_LEVEL_MIN, Dimension.VOLTAGE),
         cells.amount(Column.LOW_LEVEL_MAX, Dimension.VOLTAGE),
         cells.notBelowZero(Column.SOURCE_RESISTANCE, Dimension.RESISTANCE),
@@ -133,14 +134,14 @@ final class SupplyTables {
   }
 
   /** What the channels switch, of {@code loads.csv}. */
-  static List<Load> loads(Table table, List<Problem> problems) {
+  static List<Load> loads(Table table, ListedNames rails, List<Problem> problems) {
     var loads = new ArrayList<Load>();
     for (TableRow row : table.rows()) {
       var cells = new Cells(row, problems);
       Optional<String> name = cells.needed(Column.LOAD);
       Optional<LoadKind> kind = cells.needed(Column.KIND).flatMap(text -> kind(text, cells));
       if (name.isPresent() && kind.isPresent()) {
-        loads.add(load(name.get(), kind.get(), row, cells));
+        loads.add(load(name.get(), kind.get(), rails, row, cells));
       }
     }
     return loads;
@@ -154,11 +155,12 @@ final class SupplyTables {
     return Optional.ofNullable(kind);
   }
 
-  private static Load load(String name, LoadKind kind, TableRow row, Cells cells) {
+  private static Load load(
+      String name, LoadKind kind, ListedNames rails, TableRow row, Cells cells) {
     return new Load(
         name,
         kind,
-        cells.text(Column.RAIL),
+        rails.meantBy(cells.text(Column.RAIL)),
         cells.aboveZero(Column.CURRENT, Dimension.CURRENT),
         cells.aboveZero(Column.RESISTANCE, Dimension.RESISTANCE),
         cells.aboveZero(Column.POWER, Dimension.POWER),

@@ -41,6 +41,12 @@ public record PartType(
         packageName);
   }
 
+  /** The same of another kind. */
+  public PartType with(PartKind other) {
+    return new PartType(
+        other, text, value, tolerance, ratedVoltage, ratedPower, typeNumber, packageName);
+  }
+
   /** Field by field: what a record makes of itself is put together at each start of the program. */
   @Override
   public boolean equals(Object other) {

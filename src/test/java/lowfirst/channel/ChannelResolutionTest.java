@@ -69,6 +69,20 @@ class ChannelResolutionTest {
   }
 
   @Test
+  void other_tables_may_write_a_name_in_capitals() {
+    ChannelKit other =
+        TYPICAL
+            .with("channels", "board=Main; driver=PIN; load=Striker")
+            .with("loads", "rail=POWER")
+            .with("drivers", "supply=Logic");
+    assertTrue(other.finding().carries(), () -> other.finding().limitedBy().missing().toString());
+    ChannelKit two = other.with("rails.two", "rail=Power; voltage=12 V; tolerance=5 %");
+    assertEquals(Verdict.UNDECIDED, two.finding().verdict(), "POWER may be power or Power");
+    assertEquals(24, two.with("loads", "rail=power").inputs().nominal(Term.SUPPLY));
+    assertEquals(12, two.with("loads", "rail=Power").inputs().nominal(Term.SUPPLY));
+  }
+
+  @Test
   void what_is_fitted_is_what_the_table_names() {
     ChannelInputs in = TYPICAL.inputs();
     for (Fitted there :

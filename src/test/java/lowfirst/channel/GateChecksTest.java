@@ -130,6 +130,21 @@ class GateChecksTest {
     assertTrue(check.data().stream().anyMatch(in -> in.term() == Term.AMBIENT), "7 mV/K of it");
   }
 
+  /** Until its own supply is up a driver drives nothing, and the load's rail may be up before. */
+  @Test
+  void a_driver_that_is_low_at_reset_makes_no_pull_down_needless() {
+    ChannelKit low = TYPICAL.with("drivers", "at reset=low");
+    assertEquals(Verdict.CARRIES, low.check(CheckKind.GATE_OFF).verdict());
+    Check none = low.with("channels", "pull-down=").check(CheckKind.GATE_OFF);
+    assertEquals(Verdict.UNDECIDED, none.verdict());
+    assertTrue(none.missing().get(0).contains("pull-down at the gate"), none.missing().get(0));
+    Check high =
+        low.with("channels", "pull-down=")
+            .with("drivers", "low level max=1.5 V")
+            .check(CheckKind.GATE_OFF);
+    assertEquals(Verdict.OVERLOADED, high.verdict(), "1.5 V is above 1.095 V anyway");
+  }
+
   @Test
   void cold_air_lends_the_threshold_nothing() {
     ChannelInputs cold = TYPICAL.inputs().with(Term.AMBIENT, 5);

@@ -49,7 +49,7 @@ class LawsTest {
         "PWM",
         TYPICAL
             .with("drivers", "PWM frequency=500 Hz")
-            .with("loads", "duty=50 %; on time=; period="));
+            .with("loads", "duty=50 %; on time=; period=; pull-in voltage=6 V"));
     kits.put("bundle", TYPICAL.with("channels", "wires together=4; pull-down side=driver"));
     kits.put(
         "transistor",

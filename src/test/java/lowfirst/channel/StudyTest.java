@@ -76,7 +76,12 @@ class StudyTest {
     Datum remembered = Datum.of(Term.RTH_AIR, 62, new Source(Origin.MEMORY, "from memory"));
     // 1.105 A on 1.15 A, and a junction far below 150 °C
     ChannelFinding finding =
-        ChannelFinding.of(TYPICAL.inputs().with(remembered).with(Term.CONTACT_RATING, 1.15));
+        ChannelFinding.of(
+            TYPICAL
+                .with("loads", "kind=resistive; inductance=")
+                .inputs()
+                .with(remembered)
+                .with(Term.CONTACT_RATING, 1.15));
     assertEquals(Verdict.UNDECIDED, finding.verdict());
     assertEquals(CheckKind.JUNCTION_TEMPERATURE, finding.limitedBy().kind());
     assertTrue(finding.limitedBy().margin() > 0.5);

@@ -15,6 +15,8 @@ import lowfirst.part.PartType;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The thirty traps of published practice, each closed by a test of its own. */
 class TrapsTest {
@@ -251,6 +253,41 @@ class TrapsTest {
     assertEquals(OVERLOADED, verdict(never, CheckKind.PULL_IN), "not even wholly on");
   }
 
+  /**
+   * Of 22.8 V on 24 V the coil gets all but what 2 m of 1 mm² and the MOSFET keep, well above 19.2
+   * V. On 5 V a Darlington pair's 1.6 V leaves 4.75 V - 1.6 V = 3.15 V less the wire's drop, below
+   * 4 V; and half the time on leaves half.
+   */
+  @Test
+  void trap_a_coil_of_unstated_pull_in_passes_only_where_little_is_lost() {
+    assertEquals(CARRIES, verdict(TYPICAL, CheckKind.PULL_IN));
+    assertEquals(19.2, TYPICAL.check(CheckKind.PULL_IN).allowedAmount(), 1e-9);
+    ChannelKit five =
+        ChannelKit.array()
+            .with("rails", "voltage=5 V")
+            .with("loads", "kind=relay; resistance=70 Ohm");
+    Check lost = five.check(CheckKind.PULL_IN);
+    assertEquals(3.15, lost.actualAmount(), 0.02);
+    assertEquals(UNDECIDED, lost.verdict());
+    assertTrue(lost.missing().toString().contains("pull-in voltage of load"));
+    assertEquals(
+        CARRIES,
+        verdict(five.with("loads", "pull-in voltage=2 V"), CheckKind.PULL_IN),
+        "2.7 V hot");
+    ChannelKit pwm =
+        TYPICAL
+            .with("drivers", "PWM frequency=1 kHz")
+            .with("loads", "duty=50 %; on time=; period=");
+    assertEquals(UNDECIDED, verdict(pwm, CheckKind.PULL_IN));
+    assertFalse(
+        TYPICAL
+            .with("loads", "kind=motor; resistance=; current=0.3 A")
+            .finding()
+            .check(CheckKind.PULL_IN)
+            .isPresent(),
+        "a motor has none");
+  }
+
   @Test
   void trap_17_copper_coefficients_belong_to_their_reference_temperature() {
     assertEquals(0.003929, CopperTemperature.factor(20, 21) - 1, 1e-6);
@@ -341,6 +378,21 @@ class TrapsTest {
     assertNotEquals(CARRIES, datasheet.finding().verdict());
     assertTrue(datasheet.check(CheckKind.DRAIN_VOLTAGE).missing().toString().contains("low side"));
     assertEquals(CARRIES, TYPICAL.finding().verdict());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "JFET, N-channel",
+        "N-channel J-FET",
+        "junction FET N-channel",
+        "MOSFET N-channel depletion mode",
+        "MOSFET, normally on"
+      })
+  void a_part_that_conducts_at_no_gate_voltage_never_passes(String description) {
+    ChannelKit said = TYPICAL.with("bom.Q1", "description=" + description);
+    assertEquals(UNDECIDED, verdict(said, CheckKind.DRAIN_VOLTAGE));
+    assertTrue(said.check(CheckKind.DRAIN_VOLTAGE).missing().toString().contains("at 0 V"));
   }
 
   @Test

@@ -180,4 +180,26 @@ class PartKindTest {
         KitTables.read("bom.csv", "designators,quantity,description\nZZ1,1," + kind.words() + "\n");
     assertEquals(kind, reading.kit().boards().get(0).items().get(0).partType().kind());
   }
+
+  /** A type number of a house's own tells nothing, and its datasheet row does. */
+  @ParameterizedTest(name = "{0} {1} {2}")
+  @CsvSource({
+    "Q1, '', MOSFET, MOSFET",
+    "U1, '', Darlington driver array, DRIVER_ARRAY",
+    "X1, '', fuse, FUSE",
+    "D1, Schottky diode, diode, SCHOTTKY_DIODE",
+    "Q1, transistor, MOSFET, MOSFET",
+    "Q1, MOSFET, no such thing, MOSFET",
+  })
+  void a_row_of_the_kits_own_datasheets_tells_the_kind(
+      String designator, String description, String row, PartKind kind) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package,description\n" + designator + ",HX-9,," + description + "\n",
+            "datasheets.csv",
+            "part type,symbol,condition,source\nhx9,kind," + row + ",own sheet\n");
+    assertEquals(
+        kind, reading.kit().boards().get(0).items().get(0).partType().kind(), "of the BOM's part");
+  }
 }
