@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
+import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -152,6 +153,15 @@ final class PlacementReader {
               "nothing, unless it is a row"));
       return;
     }
+    if (name.isEmpty() && isMark(row)) {
+      problems.add(
+          new Problem(
+              Kind.ROW_IGNORED,
+              row.place(),
+              "this is a mark on the board, no part, so it was not read as a row",
+              "nothing, unless it is a part: then write its designator"));
+      return;
+    }
     if (name.isEmpty()) {
       problems.add(
           row.problem(
@@ -228,6 +238,13 @@ final class PlacementReader {
     return name.indexOf(' ') > 0
         && row.text(Column.X).chars().noneMatch(Character::isDigit)
         && row.text(Column.Y).chars().noneMatch(Character::isDigit);
+  }
+
+  /** A logo, hole or fiducial mark is placed as parts are, but has no designator. */
+  private static boolean isMark(TableRow row) {
+    return PartKindWords.byWords(row.text(Column.VALUE) + " " + row.text(Column.PACKAGE))
+        .filter(kind -> kind == PartKind.BOARD_FEATURE)
+        .isPresent();
   }
 
   private OptionalDouble length(TableRow row, Column column, double bare, double scale) {

@@ -269,6 +269,21 @@ class TableProblemsTest {
     return Arguments.of(text, kind, line, column, message);
   }
 
+  /** Design tools place logos and fiducial marks like parts, often without a designator. */
+  @Test
+  void a_mark_without_a_designator_is_no_fault() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            BOM,
+            "placements.csv",
+            "designator,value,x mm,y mm,side\nR1,,1,2,top\n,LOGO,3,4,top\nR2,,9,9,top\n");
+    Problem problem = reading.problems().get(0);
+    assertEquals(Kind.ROW_IGNORED, problem.kind());
+    assertEquals(3, problem.place().line());
+    assertEquals(1, reading.problems().size(), "" + reading.problems());
+  }
+
   private static Arguments placed(String text, Kind kind, int line, int column, String message) {
     return Arguments.of(text, kind, line, column, message);
   }
