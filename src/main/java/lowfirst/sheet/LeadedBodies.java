@@ -29,6 +29,9 @@ final class LeadedBodies {
 
   private static final Pattern LEADS = Pattern.compile("TO-?(?:220|247|264|126)-([2-7])(?!\\d)");
 
+  /** The names of one body (JEDEC, its later name, IEC). */
+  private static final Pattern TO_126 = Pattern.compile("TO-?(?:126|225)|SOT-?32(?!\\d)");
+
   private static final double LEAD = 5;
   private static final double TYPE = 2.0;
 
@@ -103,6 +106,9 @@ final class LeadedBodies {
       PartKind kind, String packageName, Optional<BodyOutline> outline, String text) {
     String name =
         (outline.map(BodyOutline::name).orElse("") + " " + packageName).toUpperCase(Locale.ROOT);
+    if (TO_126.matcher(name).find()) {
+      return medium(kind, text);
+    }
     boolean small = name.contains("TO-92") || name.contains("TO92");
     return small || !name.contains("TO-") && kind == PartKind.BIPOLAR_TRANSISTOR
         ? small(kind, text)
@@ -120,6 +126,23 @@ final class LeadedBodies {
         8.4,
         13.2,
         kind.words() + " in a TO-92 body seen from its flat side" + PlainBodies.print(text));
+  }
+
+  /**
+   * TO-126 from its front; body 7.6 × 10.85 mm, hole 3.1 mm wide 4 mm below its upper edge, leads
+   * 2.29 mm apart (onsemi case 77-09, TO-225, the middle of each range).
+   */
+  private static Drawing medium(PartKind kind, String text) {
+    var strokes = new Strokes();
+    pins(strokes, 3, 4.3, 2.29, 11.35);
+    strokes
+        .box(0.5, 0.5, 7.6, 10.85, 0.4, MOULD)
+        .circle(4.3, 4.5, 1.55, Ink.WHITE)
+        .fitted(4.3, 8.7, 7, 2.4, Ink.WHITE, text);
+    return strokes.drawing(
+        8.6,
+        20.4,
+        kind.words() + " in a TO-126 body seen from its front" + PlainBodies.print(text));
   }
 
   /** TO-220 from the front; body 10.2 × 9 mm, tab 15.6 mm high (Vishay 95222). */

@@ -330,6 +330,19 @@ class PartBodiesTest {
         "circle 5.6 3.3, 1.9",
         "box 0.5 7.1, 10.2 by 9",
         "T1 at 5.6 12.26, 2.4");
+    // onsemi case 77-09: E 7.4 to 7.8, D 10.6 to 11.1, Q 3.8 to 4.2, P 2.9 to 3.3, e 2.04 to 2.54.
+    assertDrawn(
+        picture(type(PartKind.BIPOLAR_TRANSISTOR, "", "TO-126"), Optional.empty(), "T1"),
+        "8.6 by 20.4",
+        "line 2.01 11.35 to 2.01 17.35",
+        "1 at 2.01 19.35, 1.9",
+        "line 4.3 11.35 to 4.3 17.35",
+        "2 at 4.3 19.35, 1.9",
+        "line 6.59 11.35 to 6.59 17.35",
+        "3 at 6.59 19.35, 1.9",
+        "box 0.5 0.5, 7.6 by 10.85",
+        "circle 4.3 4.5, 1.55",
+        "T1 at 4.3 9.56, 2.4");
   }
 
   @ParameterizedTest
@@ -340,7 +353,9 @@ class PartBodiesTest {
     "BIPOLAR_TRANSISTOR, '', TO-92",
     "BIPOLAR_TRANSISTOR, TO-220-3, TO-220",
     "REGULATOR, to-92_inline, TO-92",
-    "THYRISTOR, TO-126, TO-220",
+    "THYRISTOR, TO-126, TO-126",
+    "BIPOLAR_TRANSISTOR, SOT-32, TO-126",
+    "MOSFET, TO-225AA, TO-126",
   })
   void the_package_decides_which_body_a_transistor_has(PartKind kind, String name, String body) {
     String words = picture(type(kind, "", name), Optional.empty(), "").words();
