@@ -52,7 +52,7 @@ final class SortCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int columns = width.columns();
+    int columns = width.columns(surroundings);
     KitReading reading = kit.read(surroundings);
     SortPlan plan = SortPlan.of(reading.kit());
     String title = reading.kit().settings().title();

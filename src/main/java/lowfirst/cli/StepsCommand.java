@@ -48,7 +48,7 @@ final class StepsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int columns = width.columns();
+    int columns = width.columns(surroundings);
     AssemblyOptions options = batches.options();
     KitReading reading = kit.read(surroundings);
     AssemblyPlan plan = AssemblyOrder.of(reading.kit(), options);

@@ -48,13 +48,13 @@ public record Surroundings(
    * How many columns of text fit: for a file what the text likes best, for a person no more than
    * the terminal shows, as {@code COLUMNS} says, else 80.
    */
-  private int columns(int liked) {
+  int columns(int liked) {
     if (terminal == Terminal.FILE) {
       return liked;
     }
     String stated = environment.getOrDefault("COLUMNS", "");
     int shown = stated.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(stated) : PLAIN_TERMINAL;
-    return Math.min(liked, Math.max(shown, PLAIN_TERMINAL));
+    return Math.min(liked, Math.max(shown, WidthOption.NARROWEST));
   }
 
   /** A file that the user names, where it lies relative to the directory. */

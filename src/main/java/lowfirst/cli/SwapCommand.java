@@ -15,7 +15,6 @@ import lowfirst.sheet.Document;
 import lowfirst.sheet.DrawerDocument;
 import lowfirst.sheet.SwapDocument;
 import lowfirst.sheet.csv.CsvWriter;
-import lowfirst.sheet.text.TextWriter;
 import lowfirst.swap.DrawerResult;
 import lowfirst.swap.DrawerSearch;
 import lowfirst.swap.SwapFinding;
@@ -131,7 +130,7 @@ final class SwapCommand implements Callable<Integer> {
       DrawerResult result =
           DrawerSearch.of(target, read, found.parts(), ShippedTables.bodyOutlines(), shown);
       Document document = csv ? DrawerDocument.table(result) : DrawerDocument.of(result);
-      surroundings.out().print(csv ? CsvWriter.write(document) : TextWriter.write(document, 100));
+      surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, 100));
       fits |= result.fitting() > 0;
     }
     return fits ? ExitStatus.OK : ExitStatus.FINDINGS;

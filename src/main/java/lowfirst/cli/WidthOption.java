@@ -7,7 +7,10 @@ import picocli.CommandLine.Spec;
 
 /** How wide text may be: mixed into every verb whose text a person may want wider or narrower. */
 final class WidthOption {
-  private static final int NARROWEST = 40;
+  /** Narrower text has no room for its words. */
+  static final int NARROWEST = 40;
+
+  private static final int LIKED = 100;
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
@@ -15,11 +18,14 @@ final class WidthOption {
   @Option(
       names = "--width",
       paramLabel = "<columns>",
-      description = "how wide the text may be, default 100")
-  private int width = 100;
+      description = "how wide the text may be: else 100, in a terminal no wider than it shows")
+  private Integer width;
 
   /** The columns, checked. */
-  int columns() {
+  int columns(Surroundings surroundings) {
+    if (width == null) {
+      return surroundings.columns(LIKED);
+    }
     if (width < NARROWEST) {
       throw new ParameterException(
           spec.commandLine(), "--width: write " + NARROWEST + " or more columns");

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -135,5 +138,23 @@ class StepsCommandTest {
 
   private static String read(Path file) throws IOException {
     return Files.readString(file, StandardCharsets.UTF_8);
+  }
+
+  /** Every verb asks the same: a file gets what the text likes, a terminal what it shows. */
+  @Test
+  void in_a_terminal_the_text_is_no_wider_than_it_shows() {
+    assertEquals(100, columns(Surroundings.Terminal.FILE, "60"));
+    assertEquals(80, columns(Surroundings.Terminal.PERSON, ""));
+    assertEquals(60, columns(Surroundings.Terminal.PERSON, "60"));
+    assertEquals(40, columns(Surroundings.Terminal.PERSON, "20"));
+    assertEquals(100, columns(Surroundings.Terminal.PERSON, "200"));
+  }
+
+  private static int columns(Surroundings.Terminal terminal, String stated) {
+    var nowhere = new PrintStream(OutputStream.nullOutputStream());
+    var surroundings =
+        new Surroundings(
+            nowhere, nowhere, Path.of(""), Clock.systemUTC(), Map.of("COLUMNS", stated), terminal);
+    return surroundings.columns(100);
   }
 }
