@@ -35,7 +35,7 @@ public final class SortDocument {
         new Block.Caution(
             "Empty a capacitor before you measure it; a charged one harms you and the meter."
                 + " Touch bare metal that is earthed before you touch a MOSFET or an IC."));
-    addPurchases(plan, blocks);
+    addMissing(plan, blocks);
     blocks.add(new Block.Heading(2, "Part by part"));
     blocks.add(colours());
     blocks.add(SortTables.parts(plan));
@@ -43,6 +43,7 @@ public final class SortDocument {
     blocks.add(SortTables.readings(plan));
     addLookAlikes(plan, blocks);
     addUnknown(plan, blocks);
+    addSpares(plan, blocks);
     return new Document("Sorting the bag: " + title, summary(plan), blocks);
   }
 
@@ -62,7 +63,7 @@ public final class SortDocument {
             .toList();
     List<Column> columns =
         List.of(
-            new Column("no.", Align.END, 1),
+            Tables.number("no."),
             new Column("part", Align.START, 4),
             new Column("marking", Align.START, 4),
             new Column("pieces", Align.END, 1),
@@ -113,22 +114,23 @@ public final class SortDocument {
                     + " tolerance.")));
   }
 
-  /** What is missing stands by itself, so that it isn't lost among the spares. */
-  private static void addPurchases(SortPlan plan, List<Block> blocks) {
-    blocks.add(new Block.Heading(2, "To buy"));
+  /** What is missing stands in front; the spares, which nobody must buy, at the end. */
+  private static void addMissing(SortPlan plan, List<Block> blocks) {
     List<Row> missing = purchases(plan, SortLine::shortage);
-    List<Row> spares = purchases(plan, line -> line.toBuy() - line.shortage());
-    if (missing.isEmpty() && spares.isEmpty()) {
-      blocks.add(new Block.Paragraph("Nothing is missing, and there are spares of everything."));
-    }
     if (!missing.isEmpty()) {
+      blocks.add(new Block.Heading(2, "Missing: to buy"));
       blocks.add(purchaseTable("missing", missing));
     }
+  }
+
+  private static void addSpares(SortPlan plan, List<Block> blocks) {
+    List<Row> spares = purchases(plan, line -> line.toBuy() - line.shortage());
     if (!spares.isEmpty()) {
+      blocks.add(new Block.Heading(2, "Spares, if you like"));
       blocks.add(
           new Block.Paragraph(
-              "Spares, if you like: one in ten and at least one or two of what is easily lost or"
-                  + " burnt (common practice)."));
+              "One in ten, and at least one or two of what is easily lost or burnt (common"
+                  + " practice)."));
       blocks.add(purchaseTable("spares", spares));
     }
   }
@@ -148,7 +150,7 @@ public final class SortDocument {
   private static Table purchaseTable(String caption, List<Row> rows) {
     List<Column> columns =
         List.of(
-            new Column("no.", Align.END, 1),
+            Tables.number("no."),
             new Column("part", Align.START, 6),
             new Column("pieces", Align.END, 1.4));
     return new Table(caption, columns, rows);

@@ -27,7 +27,7 @@ final class SortTables {
     List<Row> rows = plan.lines().stream().map(SortTables::partRow).toList();
     List<Column> columns =
         List.of(
-            new Column("no.", Align.END, 1),
+            Tables.number("no."),
             new Column("part", Align.START, 5),
             new Column("marking", Align.START, 5),
             new Column("or", Align.START, 3),
@@ -55,7 +55,7 @@ final class SortTables {
     List<Row> rows = plan.lines().stream().map(line -> readingRow(line, plan)).toList();
     List<Column> columns =
         List.of(
-            new Column("no.", Align.END, 1),
+            Tables.number("no."),
             new Column("part", Align.START, 5),
             new Column("reads", Align.START, 5),
             new Column("surely in tolerance", Align.START, 4),

@@ -21,9 +21,9 @@ final class Tables {
     return new Column(header, Align.END, weight);
   }
 
-  /** A narrow column of numbers. */
+  /** A column of numbers no wider than they are. */
   static Column number(String header) {
-    return numbers(header, 0.5);
+    return numbers(header, 0.01);
   }
 
   /** A column of boxes to tick. */

@@ -63,9 +63,6 @@ public final class TrayLabelsDocument {
     int at = 0;
     while (at < lines.size()) {
       int fit = across * (at == 0 ? rowsFirst : rows);
-      if (at > 0) {
-        blocks.add(new Block.NewPage());
-      }
       List<SortLine> page = lines.subList(at, Math.min(lines.size(), at + fit));
       blocks.add(new Block.Figure(grid(page, size, across), ""));
       at += fit;
