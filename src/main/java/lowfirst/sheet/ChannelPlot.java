@@ -110,7 +110,7 @@ final class ChannelPlot {
       shapes.add(
           new Line(from, y, Math.min(from + 1.8, WIDTH - RIGHT), y, Paint.stroke(LIMIT, 0.4)));
     }
-    label(
+    labelOnWhite(
         WIDTH - RIGHT,
         y - 1,
         Label.Anchor.END,
@@ -138,7 +138,7 @@ final class ChannelPlot {
       shapes.add(new Shape.Circle(x(amps), y, 1.3, Paint.both(Ink.WHITE, Ink.BLACK, 0.4)));
     }
     boolean right = x(amps) > WIDTH / 2;
-    label(
+    labelOnWhite(
         x(amps) + (right ? -2 : 2),
         beyond ? TOP + 4 : y - 2,
         right ? Label.Anchor.END : Label.Anchor.START,
@@ -157,6 +157,14 @@ final class ChannelPlot {
       }
     }
     return Double.NaN;
+  }
+
+  /** A label among the lines, on white that no line crosses. */
+  private void labelOnWhite(double x, double y, Label.Anchor anchor, String text) {
+    double width = Strokes.width(text, TYPE) * 0.75;
+    double left = anchor == Label.Anchor.END ? x - width : x;
+    shapes.add(new Shape.Box(left, y - TYPE * 0.8, width, TYPE * 1.05, 0, Paint.fill(Ink.WHITE)));
+    label(x, y, anchor, text);
   }
 
   private void label(double x, double y, Label.Anchor anchor, String text) {

@@ -85,6 +85,19 @@ class ChannelPlotTest {
     assertEquals(Shape.Label.Anchor.END, load.anchor());
   }
 
+  /** A label above a line is covered by none that was drawn before, and is drawn last itself. */
+  @Test
+  void the_words_of_limit_and_load_stand_on_white() {
+    Drawing plot = ChannelPlot.of(curve(8, 10));
+    for (String words : List.of("limit 115 °C", "load 8 A")) {
+      Shape.Label label = label(plot, words);
+      int at = plot.shapes().indexOf(label);
+      Shape.Box white = (Shape.Box) plot.shapes().get(at - 1);
+      assertEquals(label.x(), white.x() + white.width(), 1e-9);
+      assertTrue(white.y() < label.y() - 2 && white.y() + white.height() > label.y());
+    }
+  }
+
   @Test
   void the_axes_have_round_numbers() {
     Drawing plot = ChannelPlot.of(curve(3, 10));
