@@ -12,7 +12,6 @@ import lowfirst.assembly.Step;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
-import lowfirst.board.Side;
 import lowfirst.board.Unit;
 import lowfirst.part.BodyOutline;
 import lowfirst.progress.Progress;
@@ -25,7 +24,7 @@ import lowfirst.sorting.Meter;
 import lowfirst.sorting.MeterLimits;
 
 /**
- * One board from bare to full, a page a batch: the map with this batch's places, what to pick and
+ * One board from bare to full, batch by batch: the map with this batch's places, what to pick and
  * to read, boxes to tick, when to flip, and what the solder side looks like then.
  */
 final class AssemblyBook {
@@ -98,8 +97,8 @@ final class AssemblyBook {
             "On the maps, dark and numbered places belong to the batch at hand, each under the"
                 + " number of its step; grey ones are filled already; ± marks a part with one right"
                 + " way round. The black corner is the same corner of the board on every map."
-                + " Printed at 100 %, the bar under a batch's own map is as long as it says: hold a"
-                + " ruler to it once; the solder side is drawn smaller where it has less room."));
+                + " Printed at 100 %, the bar under a map is as long as it says: hold a"
+                + " ruler to it once; the solder side is drawn small."));
     for (var problem : progress.plan().problems()) {
       blocks.add(new Block.Caution(problem.message() + "; " + problem.remedy() + "."));
     }
@@ -131,7 +130,7 @@ final class AssemblyBook {
   }
 
   private void batch(Batch batch) {
-    blocks.add(new Block.NewPage());
+    blocks.add(new Block.Section());
     blocks.add(new Block.Heading(2, StepWording.batchTitle(batch)));
     if (batch.isPluggedIn()) {
       blocks.add(new Block.Paragraph(StepsDocument.RAIL_CHECK));
@@ -157,18 +156,23 @@ final class AssemblyBook {
     return cautions;
   }
 
-  private Drawing map(Batch batch, Side seenFrom) {
+  /** The places of a batch, each under the number of its step. */
+  static Map<Designator, String> lit(Batch batch) {
     Map<Designator, String> lit = new LinkedHashMap<>();
     for (Step step : batch.steps()) {
       step.designators().forEach(place -> lit.putIfAbsent(place, "" + step.number()));
     }
-    return maps.map(lit, seatedBefore, seenFrom);
+    return lit;
+  }
+
+  private Drawing map(Batch batch) {
+    return maps.map(lit(batch), seatedBefore, batch.steps().get(0).side());
   }
 
   /** The batch's map, and the solder side beside it where the paper is wide enough. */
   private Block.Figure maps(Batch batch) {
-    Drawing map = map(batch, batch.steps().get(0).side());
-    double room = widthMillimetres - map.widthMillimetres() - GAP_MILLIMETRES;
+    Drawing map = map(batch);
+    double room = roomBeside(map);
     return !batch.isPluggedIn() && room >= LEAST_THUMBNAIL_MILLIMETRES
         ? new Block.Figure(
             map.beside(solderSide(batch, room), GAP_MILLIMETRES),
@@ -177,23 +181,25 @@ final class AssemblyBook {
         : new Block.Figure(map, "The places of this batch.");
   }
 
+  private double roomBeside(Drawing map) {
+    return widthMillimetres - map.widthMillimetres() - GAP_MILLIMETRES;
+  }
+
   private Drawing solderSide(Batch batch, double roomMillimetres) {
-    Drawing map = map(batch, batch.steps().get(0).side().opposite());
+    Drawing map = maps.wordless(lit(batch), seatedBefore, batch.steps().get(0).side().opposite());
     return map.scaled(
         Math.min(1, Math.min(THUMBNAIL_MILLIMETRES, roomMillimetres) / map.widthMillimetres()));
   }
 
   private void flip(Batch batch) {
-    blocks.add(new Block.Heading(3, "Flip"));
-    blocks.add(new Block.Paragraph(StepWording.flip(batch, board.count())));
-    Drawing map = map(batch, batch.steps().get(0).side());
-    boolean shownAbove =
-        widthMillimetres - map.widthMillimetres() - GAP_MILLIMETRES >= LEAST_THUMBNAIL_MILLIMETRES;
+    blocks.add(new Block.Heading(3, "Flip now"));
+    blocks.add(new Block.Paragraph(Sentence.begun(StepWording.flip(batch, board.count()))));
+    boolean shownAbove = roomBeside(map(batch)) >= LEAST_THUMBNAIL_MILLIMETRES;
     if (!board.placements().isEmpty() && !shownAbove) {
       blocks.add(
           new Block.Figure(
               solderSide(batch, THUMBNAIL_MILLIMETRES),
-              "What you see then: the solder side, left and right exchanged. Dots are leads."));
+              "The solder side as seen then: left and right exchanged, dots are leads."));
     }
   }
 
@@ -203,8 +209,8 @@ final class AssemblyBook {
         new ArrayList<>(
             List.of(
                 Tables.number("Step"),
-                Tables.words("Pick", 3),
-                Tables.words("Where, which way round", 4)));
+                Tables.words("Pick", 3.5),
+                Tables.words("Where, which way round", 3.5)));
     if (apart) {
       columns.add(Tables.words("Unit", 0.01));
     }

@@ -24,7 +24,7 @@ public sealed interface Block {
 
     R figure(Figure figure);
 
-    R newPage(NewPage newPage);
+    R section(Section section);
   }
 
   /**
@@ -158,11 +158,11 @@ public sealed interface Block {
     }
   }
 
-  /** What follows starts on a new page. */
-  record NewPage() implements Block {
+  /** What follows, up to the next of these, stands on one page where it fits on one. */
+  record Section() implements Block {
     @Override
     public <R> R fold(Writer<R> writer) {
-      return writer.newPage(this);
+      return writer.section(this);
     }
   }
 }

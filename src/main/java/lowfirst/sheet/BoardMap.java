@@ -125,14 +125,12 @@ public final class BoardMap {
   /** The board with its parts drawn faint, all but {@code except}. */
   Drawing bare(Set<Designator> except) {
     var shapes = new ArrayList<Shape>();
-    shapes.add(label(SIDE, 3.4, 2.6, heading()));
     Shape.Box edge = marks.edge();
     shapes.add(edge);
     shapes.add(corner(edge));
     placements.values().stream()
         .filter(place -> !except.contains(place.designator()))
         .forEach(place -> shapes.add(marks.faint(place)));
-    scaleMark(shapes);
     return new Drawing(width(), height(), shapes, heading());
   }
 
@@ -143,17 +141,32 @@ public final class BoardMap {
     return new Drawing(width(), height(), shapes, "filled already");
   }
 
-  /** The bare board, the filled places on it, and the lit ones on top. */
+  /** The bare board, the filled places on it, and the lit ones on top, each under its name. */
   Drawing with(Map<Designator, String> lit, Drawing bare, List<Drawing> filled, int filledPlaces) {
+    List<Shape> shapes = marked(lit, bare, filled);
+    placed(lit.keySet()).forEach(place -> marks.name(place, lit.get(place.designator()), shapes));
+    shapes.add(label(SIDE, 3.4, 2.6, heading()));
+    scaleMark(shapes);
+    return new Drawing(width(), height(), shapes, words(lit, filledPlaces));
+  }
+
+  /** The same without a word in it, and no larger than the board: to be shown small. */
+  Drawing wordless(
+      Map<Designator, String> lit, Drawing bare, List<Drawing> filled, int filledPlaces) {
+    var map = new Drawing(width(), height(), marked(lit, bare, filled), words(lit, filledPlaces));
+    Drawing moved = map.movedTo(0, SIDE - HEAD);
+    return new Drawing(
+        view.width() + 2 * SIDE, view.height() + 2 * SIDE, moved.shapes(), moved.words());
+  }
+
+  private List<Shape> marked(Map<Designator, String> lit, Drawing bare, List<Drawing> filled) {
     var shapes = new ArrayList<Shape>();
     shapes.add(new Shape.Stamp(bare, 0, 0, 1));
     filled.stream()
         .filter(layer -> !layer.shapes().isEmpty())
         .forEach(layer -> shapes.add(new Shape.Stamp(layer, 0, 0, 1)));
-    List<Placement> marked = placed(lit.keySet());
-    marked.forEach(place -> marks.lit(place, shapes));
-    marked.forEach(place -> marks.name(place, lit.get(place.designator()), shapes));
-    return new Drawing(width(), height(), shapes, words(lit, filledPlaces));
+    placed(lit.keySet()).forEach(place -> marks.lit(place, shapes));
+    return shapes;
   }
 
   /**

@@ -45,10 +45,20 @@ final class BoardMaps {
   /** The places to fill now, each under its name, on what is filled already. */
   Drawing map(Map<Designator, String> lit, List<Layer> filled, Side seenFrom) {
     return maps.get(seenFrom)
-        .with(
-            lit,
-            bare.get(seenFrom),
-            filled.stream().map(layer -> layer.drawings().get(seenFrom)).toList(),
-            filled.stream().mapToInt(Layer::places).sum());
+        .with(lit, bare.get(seenFrom), drawings(filled, seenFrom), places(filled));
+  }
+
+  /** The same without a word in it: to be shown small. */
+  Drawing wordless(Map<Designator, String> lit, List<Layer> filled, Side seenFrom) {
+    return maps.get(seenFrom)
+        .wordless(lit, bare.get(seenFrom), drawings(filled, seenFrom), places(filled));
+  }
+
+  private static List<Drawing> drawings(List<Layer> filled, Side seenFrom) {
+    return filled.stream().map(layer -> layer.drawings().get(seenFrom)).toList();
+  }
+
+  private static int places(List<Layer> filled) {
+    return filled.stream().mapToInt(Layer::places).sum();
   }
 }

@@ -25,6 +25,9 @@ final class BoardView {
   /** Shown for a part whose body size is not known. */
   private static final BodySize UNKNOWN = new BodySize(3, 3);
 
+  /** Of a part of which only the holes are known, as a wire link: a line from hole to hole. */
+  private static final double LINE = 0.8;
+
   /** A part may overhang the edge so far; what lies farther out is misplaced, and not shown. */
   private static final double OVERHANG = 25;
 
@@ -158,9 +161,7 @@ final class BoardView {
 
   /** Whether the board map knows how large the body is and how it lies. */
   static boolean knowsBody(Board board, Placement placement) {
-    return board
-        .outlineOf(placement.designator())
-        .flatMap(BodyOutline::body)
+    return knownBody(board, placement)
         .filter(body -> placement.isTurnKnown() || body.isSquare())
         .isPresent();
   }
@@ -172,7 +173,18 @@ final class BoardView {
   }
 
   private static BodySize bodyOf(Board board, Placement placement) {
-    return board.outlineOf(placement.designator()).flatMap(BodyOutline::body).orElse(UNKNOWN);
+    return knownBody(board, placement).orElse(UNKNOWN);
+  }
+
+  private static Optional<BodySize> knownBody(Board board, Placement placement) {
+    Optional<BodyOutline> outline = board.outlineOf(placement.designator());
+    return outline
+        .flatMap(BodyOutline::body)
+        .or(() -> outline.filter(o -> o.pitch().isPresent()).map(o -> line(o.pitchMillimetres())));
+  }
+
+  private static BodySize line(double pitchMillimetres) {
+    return new BodySize(pitchMillimetres, LINE);
   }
 
   private static List<Point> corners(Placement placement, BodySize body) {

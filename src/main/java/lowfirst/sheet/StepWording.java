@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.assembly.Batch;
 import lowfirst.assembly.Step;
+import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.Placement;
 import lowfirst.board.Swap;
@@ -97,8 +98,19 @@ public final class StepWording {
     return MarkingWords.of(step.partType());
   }
 
-  /** The places in the order to fill, with positions in figures where they are few. */
-  public static String where(Step step) {
+  /** What the positions of {@link #where} are counted from. */
+  static String origin(Optional<Board.Size> edge) {
+    return edge.isPresent()
+        ? "Positions are mm to the right/mm up from the board's lower left corner, seen from the top."
+        : "Positions are x/y as the placement list counts them, seen from the top.";
+  }
+
+  /**
+   * The places in the order to fill, with positions in figures where they are few.
+   *
+   * @param edge of the board among the placements, where it is known
+   */
+  static String where(Step step, Optional<Board.Size> edge) {
     String list = DesignatorWords.list(step.designators());
     String side = " (" + step.side().words() + " side)";
     if (step.placements().isEmpty()) {
@@ -108,13 +120,18 @@ public final class StepWording {
       return list + side;
     }
     String positions =
-        step.placements().stream().map(StepWording::position).collect(Collectors.joining(", "));
+        step.placements().stream()
+            .map(placement -> position(placement, edge))
+            .collect(Collectors.joining(", "));
     return list + side + " at " + positions + " mm";
   }
 
-  private static String position(Placement placement) {
+  private static String position(Placement placement, Optional<Board.Size> edge) {
     return String.format(
-        Locale.ROOT, "%.1f/%.1f", placement.xMillimetres(), placement.yMillimetres());
+        Locale.ROOT,
+        "%.1f/%.1f",
+        placement.xMillimetres() - edge.map(Board.Size::left).orElse(0.0),
+        placement.yMillimetres() - edge.map(Board.Size::bottom).orElse(0.0));
   }
 
   /** Which way round. */
@@ -172,11 +189,11 @@ public final class StepWording {
     return Optional.empty();
   }
 
-  /** When to flip, for the end of a batch. */
+  /** What to do at the flip that ends a batch: goes on from "Flip now". */
   public static String flip(Batch batch, int units) {
     int parts = batch.partsPerUnit();
     String each = units > 1 ? "each of the " + units + " boards" : "the board";
-    return "Flip now: with "
+    return "with "
         + (parts == 1 ? "the part" : "all " + parts + " parts")
         + " seated, lay a stiff card or foam over "
         + (parts == 1 ? "it" : "them")

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Batch;
 import lowfirst.assembly.Step;
 import lowfirst.board.Board;
-import lowfirst.board.Designator;
 import lowfirst.board.Kit;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.PartType;
@@ -139,6 +137,9 @@ public final class StepsDocument {
   private void board(Board board, List<Batch> batches) {
     String built = board.count() > 1 ? ", " + board.count() + " built side by side" : "";
     blocks.add(new Heading(2, "Board " + board.name() + built));
+    if (!board.placements().isEmpty()) {
+      blocks.add(new Paragraph(StepWording.origin(board.outline())));
+    }
     boolean mapped = pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty();
     Iterator<Figure> figures =
         mapped ? maps(board, batches).iterator() : Collections.emptyIterator();
@@ -156,9 +157,9 @@ public final class StepsDocument {
       blocks.add(maps.next());
     }
     var said = new Said();
-    batch.steps().forEach(step -> step(step, said));
+    batch.steps().forEach(step -> step(step, board, said));
     if (!batch.isPluggedIn()) {
-      blocks.add(new Paragraph(StepWording.flip(batch, board.count())));
+      blocks.add(new Paragraph("Flip now: " + StepWording.flip(batch, board.count())));
     }
   }
 
@@ -175,18 +176,13 @@ public final class StepsDocument {
   }
 
   private static Figure map(Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
-    Map<Designator, String> lit = new LinkedHashMap<>();
-    batch
-        .steps()
-        .forEach(
-            step -> step.designators().forEach(name -> lit.putIfAbsent(name, "" + step.number())));
     return new Figure(
-        maps.map(lit, done, batch.steps().get(0).side()),
+        maps.map(AssemblyBook.lit(batch), done, batch.steps().get(0).side()),
         "The places of batch " + batch.number() + ", each with the number of its step.");
   }
 
   /** One step. Work that is the same as in an earlier step of the batch is not told again. */
-  private void step(Step step, Said said) {
+  private void step(Step step, Board board, Said said) {
     Work work = told.computeIfAbsent(new Sort(step.partType(), step.stage()), sort -> work(step));
     blocks.add(new Heading(3, "Step " + step.number() + ": " + work.shortName()));
     if (pictures == Pictures.MAPS_AND_PARTS) {
@@ -197,7 +193,7 @@ public final class StepsDocument {
     add(facts, "swapped", StepWording.swapped(kit, step));
     add(facts, "marked", work.marking());
     add(facts, "measure", work.reading());
-    facts.add(new Fact("where", StepWording.where(step)));
+    facts.add(new Fact("where", StepWording.where(step, board.outline())));
     facts.add(new Fact("way round", work.wayRound()));
     Integer earlier = said.work().putIfAbsent(work.byHand(), step.number());
     if (earlier == null) {

@@ -99,6 +99,7 @@ class AssemblySheetsTest {
         "! " + StepsDocument.BENCH,
         "! " + StepsDocument.LEAD_ENDS,
         "# Board driver, 2 built side by side",
+        "Positions are mm to the right/mm up from the board's lower left corner, seen from the top.",
         "# Batch 1: 3 parts, 2.0 to 2.5 mm, top side",
         "## Step 1: 1N4148 diode",
         "pick: 2 × 1N4148 diode, DO-35 (1 for each of 2 boards)",
@@ -281,7 +282,7 @@ class AssemblySheetsTest {
   }
 
   @Test
-  void the_book_of_a_board_opens_with_its_sums_and_has_a_page_a_batch() {
+  void the_book_of_a_board_opens_with_its_sums_and_goes_on_batch_by_batch() {
     Document book = book("driver", 180);
     assertSays(
         book,
@@ -304,8 +305,8 @@ class AssemblySheetsTest {
         "2 | 4 × 4.7 kΩ resistor, ±5 %, DIN0207 (2 for each of 2 boards) | R1, R2 | 1 | [ ] | [ ] |"
             + " [ ] | 4.437 kΩ to 4.966 kΩ | __ | __",
         " |  |  | 2 | [ ] | [ ] | [ ] |  | __ | __",
-        "## Flip",
-        "Flip now: with all 3 parts seated, lay a stiff card or foam over them, turn each of the 2"
+        "## Flip now",
+        "With all 3 parts seated, lay a stiff card or foam over them, turn each of the 2"
             + " boards over and solder. Then turn back and inspect.",
         "----",
         "# Batch 3: 1 part, 12.0 mm, top side",
@@ -320,7 +321,7 @@ class AssemblySheetsTest {
             + "the notch or dot is the pin 1 end: over the notch printed on the board; then read the"
             + " type number again | 1 | [ ] | – | [ ] |  | __ | __");
     List<String> lines = Said.lines(book);
-    assertEquals(5, lines.stream().filter("## Flip"::equals).count());
+    assertEquals(5, lines.stream().filter("## Flip now"::equals).count());
     assertEquals(6, lines.stream().filter("----"::equals).count());
     assertEquals(1, lines.stream().filter(StepsDocument.RAIL_CHECK::equals).count());
     assertEquals(
@@ -343,7 +344,7 @@ class AssemblySheetsTest {
         !beside,
         lines.contains(
             "<Board driver: seen from the bottom, mirrored; marked: 3 at X1; filled already: 3 places>"
-                + " What you see then: the solder side, left and right exchanged. Dots are leads."));
+                + " The solder side as seen then: left and right exchanged, dots are leads."));
   }
 
   /**

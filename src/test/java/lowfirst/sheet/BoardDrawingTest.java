@@ -79,8 +79,48 @@ class BoardDrawingTest {
             new Shape.Point(into, 45.5),
             new Shape.Point(corner, 42.5)),
         triangle.points());
-    assertEquals(heading, shapes(map, Shape.Label.class).get(0).text());
+    assertTrue(
+        shapes(map, Shape.Label.class).stream().anyMatch(label -> label.text().equals(heading)));
     assertTrue(map.words().startsWith("Board " + heading + "; marked: 1 at D1"), map.words());
+  }
+
+  /** Only its holes are known, 10.16 mm apart: it is drawn from one to the other. */
+  @Test
+  void a_wire_link_is_a_line_between_its_holes() {
+    Board link = SampleBoards.links(placement("D1", 30, 20, 90, Side.TOP));
+    Drawing map = map(link, Side.TOP);
+    assertTrue(shapes(map, Shape.Circle.class).isEmpty());
+    Shape.Path line =
+        shapes(map, Shape.Path.class).stream()
+            .filter(path -> path.points().size() == 4)
+            .findFirst()
+            .orElseThrow();
+    double left = line.points().stream().mapToDouble(Shape.Point::x).min().orElseThrow();
+    double right = line.points().stream().mapToDouble(Shape.Point::x).max().orElseThrow();
+    double top = line.points().stream().mapToDouble(Shape.Point::y).min().orElseThrow();
+    double bottom = line.points().stream().mapToDouble(Shape.Point::y).max().orElseThrow();
+    assertEquals(10.16, bottom - top, 1e-9);
+    assertEquals(0.8, right - left, 1e-9);
+    assertEquals(2 + 30, (left + right) / 2, 1e-9);
+    assertTrue(map.words().endsWith("marked: 1 at D1"), map.words());
+  }
+
+  /** 60 by 40 mm with 2 on each side: shown small, its words would be too small to read. */
+  @Test
+  void the_small_picture_of_the_solder_side_has_no_words_in_it() {
+    Drawing small = BoardMaps.of(one(Side.TOP)).wordless(lit(), List.of(), Side.BOTTOM).flat();
+    assertEquals(64, small.widthMillimetres(), 1e-9);
+    assertEquals(44, small.heightMillimetres(), 1e-9);
+    assertTrue(shapes(small, Shape.Label.class).isEmpty());
+    assertEquals(2, shapes(small, Shape.Circle.class).size(), "its leads");
+    Shape.Box edge = shapes(small, Shape.Box.class).get(0);
+    assertEquals(2, edge.x(), 1e-9);
+    assertEquals(2, edge.y(), 1e-9);
+    assertTrue(small.words().contains("seen from the bottom, mirrored; marked: 1 at D1"));
+  }
+
+  private static Map<Designator, String> lit() {
+    return Map.of(D1.get(0), "1");
   }
 
   /**

@@ -121,7 +121,7 @@ final class Said implements Block.Writer<Void> {
   }
 
   @Override
-  public Void newPage(Block.NewPage newPage) {
+  public Void section(Block.Section section) {
     lines.add("----");
     return null;
   }

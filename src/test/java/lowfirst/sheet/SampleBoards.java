@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -67,6 +68,21 @@ public final class SampleBoards {
   /** A board of these placements, axial diodes all, with an outline of 60 by 40 mm. */
   public static Board diodes(Placement... placements) {
     return board(Optional.of(new Board.Size(0, 0, 60, 40)), List.of(placements));
+  }
+
+  /** The same of wire links, of which only the holes are known, 10.16 mm apart. */
+  public static Board links(Placement... placements) {
+    var link = new BodyOutline("wire link", 0.7, 0, 0, 0, 10.16, 2, INVENTED);
+    return new Board(
+        "driver",
+        2,
+        Optional.of(new Board.Size(0, 0, 60, 40)),
+        List.of(
+            item(
+                type(PartKind.WIRE_LINK, ""),
+                Stream.of(placements).map(Placement::designator).toList())),
+        List.of(placements),
+        part -> Optional.of(link));
   }
 
   public static Board board(Optional<Board.Size> size, List<Placement> placements) {

@@ -56,13 +56,15 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
 
   /**
    * Whether a block belongs to the one right below it: text about a table, figure or facts, a
-   * picture of what the facts tell, facts with the caution about them.
+   * picture of what the facts tell or of the places that a table lists, facts with the caution
+   * about them.
    */
   private static boolean introduces(List<Block> blocks, int at) {
     Block block = blocks.get(at);
     Block next = blocks.get(at + 1);
     if (block instanceof Block.Figure figure) {
-      return figure.caption().isBlank() && next instanceof Block.Facts;
+      return next instanceof Block.Table
+          || figure.caption().isBlank() && next instanceof Block.Facts;
     }
     return block instanceof Block.Paragraph
         ? next instanceof Block.Table || next instanceof Block.Figure || next instanceof Block.Facts
@@ -75,7 +77,7 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     return at > 0
         && blocks.get(at - 1) instanceof Block.Heading
         && blocks.get(at) instanceof Block.Paragraph
-        && !(next instanceof Block.Heading || next instanceof Block.NewPage);
+        && !(next instanceof Block.Heading || next instanceof Block.Section);
   }
 
   /** A font with its size, ink and the width it is set in. */
@@ -218,7 +220,7 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
   }
 
   @Override
-  public List<Piece> newPage(Block.NewPage newPage) {
-    return List.of(new Piece(0, 0, Joint.NEW_PAGE, Optional.empty(), (page, top) -> {}));
+  public List<Piece> section(Block.Section section) {
+    return List.of(new Piece(0, 0, Joint.SECTION, Optional.empty(), (page, top) -> {}));
   }
 }

@@ -11,6 +11,9 @@ final class CellLayout {
   /** Space between a cell's drawing and its text. */
   private static final double GAP = 2;
 
+  /** Room that text beside a drawing needs: a word or two. */
+  private static final double LEAST_BESIDE = 45;
+
   private final Cell cell;
   private final Align align;
   private final EmbeddedFont font;
@@ -48,20 +51,39 @@ final class CellLayout {
 
   /** What the column would take on one line. */
   double naturalWidth() {
-    double drawing = cell.drawing().map(d -> d.widthMillimetres() * Paper.POINTS).orElse(0.0);
     double entry = isBox() ? Style.BOX : isField() ? 6 * Style.BOX : 0;
-    return Math.max(entry, Math.max(lines.naturalWidth(), drawing)) + 2 * Style.CELL_SIDE;
+    double content = indent() + (lines.isBlank() ? 0 : lines.naturalWidth());
+    return Math.max(entry, content) + 2 * Style.CELL_SIDE;
   }
 
-  /** A cell in a column of this width. */
+  /**
+   * A cell in a column of this width: its text below its drawing, or beside where that is lower.
+   */
   Placed within(double width) {
     double inner = Math.max(4, width - 2 * Style.CELL_SIDE);
-    List<Lines.Line> broken = lines.isBlank() ? List.of() : lines.within(inner);
-    return new Placed(this, width, broken);
+    if (lines.isBlank()) {
+      return new Placed(this, width, 0, List.of());
+    }
+    var below = new Placed(this, width, 0, lines.within(inner));
+    double room = inner - indent();
+    if (cell.drawing().isEmpty() || room < Math.max(lines.widestWord(), LEAST_BESIDE)) {
+      return below;
+    }
+    var beside = new Placed(this, width, indent(), lines.within(room));
+    return beside.height() < below.height() ? beside : below;
   }
 
-  /** A cell whose width is known, with the lines of text that stand on the page in question. */
-  record Placed(CellLayout layout, double width, List<Lines.Line> lines) {
+  /** Where text beside the drawing begins; 0 without one. */
+  private double indent() {
+    return cell.drawing().map(d -> d.widthMillimetres() * Paper.POINTS + 2 * GAP).orElse(0.0);
+  }
+
+  /**
+   * A cell whose width is known, with the lines of text that stand on the page in question.
+   *
+   * @param indent how far the text stands to the right, beside the drawing; 0 below it
+   */
+  record Placed(CellLayout layout, double width, double indent, List<Lines.Line> lines) {
 
     private double scale() {
       double inner = width - 2 * Style.CELL_SIDE;
@@ -76,13 +98,19 @@ final class CellLayout {
       return layout
           .cell
           .drawing()
-          .map(d -> d.heightMillimetres() * Paper.POINTS * scale() + (lines.isEmpty() ? 0 : GAP))
+          .map(d -> d.heightMillimetres() * Paper.POINTS * scale())
           .orElse(0.0);
+    }
+
+    /** How far below the upper edge of the content the text begins. */
+    private double textTop() {
+      boolean below = indent == 0 && !lines.isEmpty() && layout.cell.drawing().isPresent();
+      return below ? drawingHeight() + GAP : 0;
     }
 
     double height() {
       double text = lines.size() * layout.size * Style.LEADING;
-      double content = drawingHeight() + text;
+      double content = Math.max(drawingHeight(), textTop() + text);
       if (layout.isBox()) {
         content = Math.max(content, Style.BOX);
       }
@@ -106,7 +134,8 @@ final class CellLayout {
                   layout.font,
                   layout.size);
       int size = lines.size();
-      return new Placed(rest, width, lines.subList(Math.min(from, size), Math.min(to, size)));
+      return new Placed(
+          rest, width, indent, lines.subList(Math.min(from, size), Math.min(to, size)));
     }
 
     /** Paints the cell with its left upper corner at x, y; {@code words} name its field. */
@@ -157,11 +186,10 @@ final class CellLayout {
         DrawingPainter.paint(
             drawing, page.content(), document.stamps(), corner.x() + Style.CELL_SIDE, y, scale());
         page.content().endMarked();
-        y += drawingHeight();
       }
       if (!lines.isEmpty()) {
         page.begin(element);
-        paintLines(page.content(), corner.x(), y);
+        paintLines(page.content(), corner.x() + indent, y + textTop());
         page.content().endMarked();
       }
     }
@@ -172,7 +200,7 @@ final class CellLayout {
     }
 
     private void paintLines(PageContent content, double left, double top) {
-      double inner = width - 2 * Style.CELL_SIDE;
+      double inner = width - indent - 2 * Style.CELL_SIDE;
       double y = top + layout.size * Style.BASELINE;
       for (Lines.Line line : lines) {
         double shift = layout.align == Align.END ? inner - line.width() : 0;

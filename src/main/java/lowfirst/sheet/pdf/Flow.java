@@ -35,8 +35,25 @@ final class Flow {
     return y == top;
   }
 
+  /** Turns where the pieces up to the next section fit on a page, but not on what is left here. */
+  private void begin(List<Piece> pieces, int from) {
+    double needed = 0;
+    for (int at = from; at < pieces.size(); at++) {
+      if (pieces.get(at).joint() == Piece.Joint.SECTION) {
+        break;
+      }
+      needed += pieces.get(at).spaceAbove() + pieces.get(at).height();
+    }
+    if (y + needed > bottom && top + needed <= bottom) {
+      turn();
+    }
+  }
+
   /** Sets the pieces that stay together, from {@code from}; returns where the next group starts. */
   private int setGroup(List<Piece> pieces, int from) {
+    if (pieces.get(from).joint() == Piece.Joint.SECTION) {
+      begin(pieces, from + 1);
+    }
     int end = from;
     double needed = 0;
     while (end < pieces.size()) {
@@ -56,12 +73,6 @@ final class Flow {
   }
 
   private void set(Piece piece) {
-    if (piece.joint() == Piece.Joint.NEW_PAGE) {
-      if (!isFresh()) {
-        turn();
-      }
-      return;
-    }
     // A group taller than a page is broken where it must.
     if (y + spaceAbove(piece) + piece.height() > bottom + 0.01 && !isFresh()) {
       turn();

@@ -20,8 +20,8 @@ record Piece(
     FREE,
     /** Nothing: a heading stays with what it heads. */
     STAYS_WITH_NEXT,
-    /** The rest of the page stays empty. */
-    NEW_PAGE
+    /** A new page where what follows, up to the next of these, would fit on one but not here. */
+    SECTION
   }
 
   /** Paints a piece with its upper edge at {@code top}, points from the top of the page. */

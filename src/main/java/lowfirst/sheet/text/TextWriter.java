@@ -163,7 +163,7 @@ public final class TextWriter implements Block.Writer<String> {
   }
 
   @Override
-  public String newPage(Block.NewPage newPage) {
+  public String section(Block.Section section) {
     return "";
   }
 }

@@ -16,8 +16,8 @@ class FlowTest {
 
   /**
    * {@code a100} is a piece of 100 points, {@code ^7} leaves 7 points above it, {@code >} stays
-   * with the next, {@code [20} has a header of 20 points, {@code !} starts a page. What comes out
-   * is each piece with where it stands; a bar parts pages.
+   * with the next, {@code [20} has a header of 20 points, {@code !} starts a section. What comes
+   * out is each piece with where it stands; a bar parts pages.
    */
   @ParameterizedTest
   @CsvSource({
@@ -37,9 +37,12 @@ class FlowTest {
     "h20^6> b280, h0 b20",
     "x10 h20^6> b275^5, x0 | h0 b25",
     "a10>, a0",
-    "a10 ! b10, a0 | b0",
+    "a10 ! b10, a0 b10",
     "! a10, a0",
-    "a10 ! ! b10, a0 | b0",
+    "a200 ! b60 c60, a0 | b0 c60",
+    "a200 ! b60 ! c60, a0 b200 | c0",
+    "a200 ! b60 c260, a0 b200 | c0",
+    "a200 ! b60 c240, a0 | b0 c60",
     "a290 r30[20, a0 | H0 r20",
     "a290 r30^9[20 s30^9[20, a0 | H0 r20 s59",
     "a100 r30[20 s30[20, a0 r100 s130",
@@ -56,7 +59,7 @@ class FlowTest {
     var parsed = new ArrayList<Piece>();
     for (String word : pieces.split(" ")) {
       if (word.equals("!")) {
-        parsed.add(new Piece(0, 0, Piece.Joint.NEW_PAGE, Optional.empty(), (page, top) -> {}));
+        parsed.add(new Piece(0, 0, Piece.Joint.SECTION, Optional.empty(), (page, top) -> {}));
         continue;
       }
       parsed.add(

@@ -72,7 +72,7 @@ class KeptTogetherTest {
         overleaf(51, HEADING, LINE, LINE, FACTS));
     // It may end a page where its section ends.
     assertEquals("Heading a b c", overleaf(53, HEADING, LINE, HEADING, THREE));
-    assertEquals("a b c", overleaf(53, HEADING, LINE, new Block.NewPage(), THREE));
+    assertEquals("a b c", overleaf(53, HEADING, LINE, new Block.Section(), THREE));
     assertEquals("", overleaf(53, HEADING, LINE));
     // One line that isn't a section's first may end a page, too.
     assertEquals("a b c", overleaf(55, LINE, THREE));

@@ -3,6 +3,7 @@ package lowfirst.sheet.pdf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -86,8 +87,8 @@ class LayoutTest {
     "In this order, 42.52, 291.31, 9.5, true, 111111",
     "Pick, , 309.36, 7.5, true, 111111",
     "diode, , 325.26, 8.5, false, 111111",
-    "relay, , 416.74, 8.5, false, 111111",
-    "5, , 452.99, 8.5, false, 111111",
+    "relay, , 380.72, 8.5, false, 111111",
+    "5, , 439.94, 8.5, false, 111111",
   })
   void texts_stand_one_below_the_other_in_their_sizes(
       String words, Double x, double y, double size, boolean bold, String rgb) throws Exception {
@@ -119,13 +120,13 @@ class LayoutTest {
             "42.5 314.6 552.8 314.6 stroke 111111 0.90",
             "42.5 330.8 552.8 330.8 stroke bbbbbb 0.40",
             // A drawing of 34.02 with 2.6 above and below.
-            told(pick, 333.4, pick + 56.7, 367.5, "fill f4e3c1"),
+            told(pick, 333.4, pick + 56.69, 367.5, "fill f4e3c1"),
             "42.5 370.1 552.8 370.1 stroke bbbbbb 0.40",
-            // The same, 2 below it, and a line of 11.05.
-            told(pick, 372.7, pick + 56.7, 406.7, "fill f4e3c1"),
-            "42.5 422.3 552.8 422.3 stroke bbbbbb 0.40",
-            told(pick, 439.3, RIGHT - 3, 439.3, "stroke 555555 0.60"),
-            "42.5 442.3 552.8 442.3 stroke bbbbbb 0.40"),
+            // The same, its text beside it.
+            told(pick, 372.7, pick + 56.69, 406.7, "fill f4e3c1"),
+            "42.5 409.3 552.8 409.3 stroke bbbbbb 0.40",
+            told(pick, 426.3, RIGHT - 3, 426.3, "stroke 555555 0.60"),
+            "42.5 429.3 552.8 429.3 stroke bbbbbb 0.40"),
         page.paths().stream().map(Path::told).limit(12).toList());
   }
 
@@ -237,15 +238,15 @@ class LayoutTest {
     assertEquals(LEFT + 12 + 6 + 3, tight.text("D").x(), 0.3);
     assertEquals(tight.text("D").x() + 56.69 + 6, tight.text("F").x(), 0.3);
     assertEquals(tight.text("F").x() + 3.6 * 12 + 6, tight.text("W").x(), 0.3);
-    // Natural widths are that of 12345, and six boxes for a line to write on, each with 3 on both
-    // sides; what is left goes out 1 to 4.
+    // Natural widths are that of 12345, and a drawing with its text 4 beside it, each with 3 on
+    // both sides; what is left goes out 1 to 4.
     double first = number.width() + 6;
-    double second = 6 * 12 + 6;
+    double second = 56.69 + 4 + page.text("relay").width() + 6;
     double spare = RIGHT - LEFT - first - second;
     assertEquals(LEFT + first + spare / 5 - 3, number.right(), 0.05);
     assertEquals(LEFT + first + spare / 5 + 3, page.text("Pick").x(), 0.05);
     assertEquals(page.text("Pick").x(), page.text("diode").x(), 0.01);
-    assertEquals(page.text("Pick").x(), page.text("relay").x(), 0.01);
+    assertEquals(page.text("Pick").x() + 56.69 + 4, page.text("relay").x(), 0.01);
   }
 
   @Test
@@ -291,7 +292,7 @@ class LayoutTest {
     Field box = pdf.fields().get(0);
     assertEquals("In this order: No", box.words());
     assertEquals(LEFT + 3, box.left(), 0.02);
-    assertEquals(422.3 + 2.6, box.top(), 0.1);
+    assertEquals(409.3 + 2.6, box.top(), 0.1);
     assertEquals(12, box.right() - box.left(), 0.02);
     assertEquals(12, box.bottom() - box.top(), 0.02);
     assertEquals("Ticked", box.value());
@@ -301,7 +302,7 @@ class LayoutTest {
     assertEquals(page.text("Pick").x(), line.left(), 0.02);
     assertEquals(RIGHT - 3, line.right(), 0.02);
     // It stands on its line, 3 above the lower edge of a row of 20, high enough for a line and 3.
-    assertEquals(439.3, line.bottom(), 0.1);
+    assertEquals(426.3, line.bottom(), 0.1);
     assertEquals(1.4 * 8.5 + 3, line.bottom() - line.top(), 0.02);
     Text filled = page.text("4.7");
     assertEquals(line.left() + 2, filled.x(), 0.02);
@@ -528,11 +529,13 @@ class LayoutTest {
   }
 
   @Test
-  void the_title_stands_alone_above_what_starts_on_a_new_page() throws Exception {
+  void what_fits_on_a_page_of_its_own_is_not_begun_on_what_is_left_of_one() throws Exception {
+    // 842 - 85 points hold 61 lines of 9.5 x 1.3, and 53 below the title.
+    String two = "two\n".repeat(58).strip();
     SeenPdf pdf =
-        seen(document(new Block.Paragraph("one"), new Block.NewPage(), new Block.Paragraph("two")));
+        seen(document(new Block.Paragraph("one"), new Block.Section(), new Block.Paragraph(two)));
     assertEquals(List.of("The title", "A subtitle", "one"), pdf.pages().get(0).words());
-    assertEquals(List.of("two"), pdf.pages().get(1).words());
+    assertEquals(Collections.nCopies(58, "two"), pdf.pages().get(1).words());
     assertEquals(2, pdf.pages().size());
     SeenPage bare =
         SeenPdf.of(

@@ -123,8 +123,7 @@ class ReaderProgramTest {
         WRITER.write(
             document(
                 table(row("1", "diode", true, "")),
-                new Block.NewPage(),
-                new Block.Paragraph("overleaf")),
+                new Block.Paragraph("down to overleaf\n".repeat(70))),
             Paper.A4);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       var root = document.getDocumentCatalog().getStructureTreeRoot().getCOSObject();
@@ -266,7 +265,7 @@ class ReaderProgramTest {
             document(
                 new Block.Heading(2, "One"),
                 new Block.Heading(3, "a section"),
-                new Block.NewPage(),
+                new Block.Paragraph("down to overleaf\n".repeat(70)),
                 new Block.Heading(2, "Two"),
                 new Block.Heading(2, "Three")),
             Paper.A4);

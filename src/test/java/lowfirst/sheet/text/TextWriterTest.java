@@ -235,7 +235,7 @@ class TextWriterTest {
                 new Block.Caution("the tip is hot and burns"),
                 new Block.Heading(2, "Top"),
                 new Block.Heading(3, "deep"),
-                new Block.NewPage(),
+                new Block.Section(),
                 new Block.Figure(new Drawing(1, 1, List.of(), "a drawing"), "a board")),
             28));
   }
