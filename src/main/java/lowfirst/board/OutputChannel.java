@@ -19,6 +19,8 @@ import lowfirst.quantity.Sourced;
  * @param fuse its designator; absent means none is fitted
  * @param heatsink thermal resistance of the MOSFET's heatsink to air, contact included; absent
  *     means free air
+ * @param heatsinkName what the heatsink is called, the same for all that share it; empty where
+ *     nobody says whether any does
  * @param driver name of its driver
  * @param traceWidth copper track width
  * @param traceLength copper track length, one way
@@ -42,6 +44,7 @@ public record OutputChannel(
     Optional<Designator> flybackDiode,
     Optional<Designator> fuse,
     Optional<Sourced> heatsink,
+    String heatsinkName,
     String driver,
     Optional<Sourced> traceWidth,
     Optional<Sourced> traceLength,
@@ -67,6 +70,7 @@ public record OutputChannel(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        "",
         "",
         Optional.empty(),
         Optional.empty(),

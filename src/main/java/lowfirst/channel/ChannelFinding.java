@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
@@ -25,6 +26,10 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
 
   /** Every check of a channel. */
   public static ChannelFinding of(ChannelInputs in) {
+    return new ChannelFinding(in.channel(), perhapsShared(in, ChannelFinding::checks));
+  }
+
+  private static List<Check> checks(ChannelInputs in) {
     var checks = new ArrayList<Check>(32);
     UnreadCells.into(in.datum(Term.UNREAD), checks);
     LoadChecks.into(in, checks);
@@ -32,7 +37,33 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     DiodeChecks.into(in, checks);
     FuseChecks.into(in, checks);
     PathChecks.into(in, checks);
-    return new ChannelFinding(in.channel(), checks);
+    return checks;
+  }
+
+  /** Nobody may have said whether others heat its heatsink: both are tried. */
+  private static List<Check> perhapsShared(
+      ChannelInputs in, Function<ChannelInputs, List<Check>> checks) {
+    Datum others = in.datum(Term.OTHERS_ON_HEATSINK);
+    if (!(others.low() < others.high())) {
+      return checks.apply(in);
+    }
+    Datum missing =
+        Datum.missing(
+            Term.OTHERS_ON_HEATSINK,
+            "whether the heatsink of channel "
+                + in.channel().name()
+                + " is "
+                + others.source()
+                + ": write a name behind each one's K/W in channels.csv, such as 5 K/W HS1");
+    List<Check> alone = checks.apply(in.with(others.at(others.low())));
+    List<Check> shared = checks.apply(in);
+    var joined = new ArrayList<Check>(shared.size());
+    for (int i = 0; i < shared.size(); i++) {
+      Check most = shared.get(i);
+      boolean same = most.verdict() == alone.get(i).verdict();
+      joined.add(same ? most : alone.get(i).upTo(most, List.of(missing)));
+    }
+    return joined;
   }
 
   /**
@@ -40,6 +71,10 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
    * fewer to do when parts are tried by the thousand.
    */
   public static List<Check> checksOn(Role role, ChannelInputs in) {
+    return perhapsShared(in, one -> checksOf(role, one));
+  }
+
+  private static List<Check> checksOf(Role role, ChannelInputs in) {
     var checks = new ArrayList<Check>(24);
     switch (role) {
       case MOSFET, GATE_RESISTOR, PULL_DOWN, STAGE -> {
@@ -50,7 +85,10 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
         switchInto(in, checks);
         DiodeChecks.into(in, checks);
       }
-      case FUSE -> FuseChecks.into(in, checks);
+      case FUSE -> {
+        FuseChecks.into(in, checks);
+        StallChecks.into(in, checks);
+      }
     }
     return checks;
   }
@@ -65,6 +103,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     } else {
       StageChecks.into(in, checks);
     }
+    StallChecks.into(in, checks);
   }
 
   /** The worst of the checks. */

@@ -26,6 +26,7 @@ public final class ChannelInputs {
     PULL_DOWN,
     FLYBACK_DIODE,
     FUSE,
+    FUSE_HOLDER,
     HEATSINK,
     /** The driver switches at {@link Term#PWM_FREQUENCY}. */
     PWM,
@@ -93,6 +94,8 @@ public final class ChannelInputs {
       data[term.ordinal()] = MISSING[term.ordinal()];
     }
     data[Term.UNREAD.ordinal()] = UnreadCells.none();
+    data[Term.OTHERS_ON_HEATSINK.ordinal()] =
+        Datum.of(Term.OTHERS_ON_HEATSINK, 0, Source.kit("channels.csv: nothing else"));
     var set = EnumSet.noneOf(Fitted.class);
     set.addAll(fitted);
     return new ChannelInputs(channel, loadKind, switching, set, data, new EnumMap<>(Role.class));
@@ -145,6 +148,23 @@ public final class ChannelInputs {
     return with(datum(term).times(factor));
   }
 
+  /** The same channel as if its load drew for good what it draws at switching on. */
+  ChannelInputs atInrush() {
+    Datum inrush = datum(Term.INRUSH);
+    return high(Term.LOAD_CURRENT) > inrush.high()
+        ? this
+        : with(
+            new Datum(
+                Term.LOAD_CURRENT,
+                inrush.name(),
+                inrush.dimension(),
+                inrush.low(),
+                inrush.nominal(),
+                inrush.high(),
+                inrush.source(),
+                inrush.missing()));
+  }
+
   /** The same channel with every number at its nominal: not for judging, but for measuring. */
   public ChannelInputs atNominal() {
     Datum[] copy = data.clone();
@@ -159,6 +179,12 @@ public final class ChannelInputs {
     Datum[] copy = data.clone();
     for (Datum datum : part.data()) {
       copy[datum.term().ordinal()] = datum;
+    }
+    if (part.role() == Role.MOSFET && high(Term.OTHERS_ON_HEATSINK) > 0) {
+      copy[Term.OTHERS_ON_HEATSINK.ordinal()] =
+          Datum.missing(
+              Term.OTHERS_ON_HEATSINK,
+              "the heat of what shares the heatsink, with " + part.name() + ": try it by itself");
     }
     var changed = new EnumMap<>(parts);
     changed.put(part.role(), part);

@@ -1,6 +1,8 @@
 package lowfirst.channel;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Item;
@@ -21,32 +23,37 @@ record ChannelParts(Kit kit) {
     if (designator.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Item> item =
-        kit.board(channel.board()).flatMap(board -> board.itemOf(designator.get()));
-    if (item.isEmpty()) {
+    Designator place = designator.get();
+    List<Item> listed = items(channel).filter(item -> item.designators().contains(place)).toList();
+    List<Item> parts =
+        listed.stream().filter(item -> item.partType().kind() != PartKind.FUSE_HOLDER).toList();
+    String onBoard = " of board " + channel.board();
+    if (listed.isEmpty()) {
       PartKind kind = role == Role.MOSFET ? PartKind.MOSFET : PartKind.UNKNOWN;
-      String name = designator.get() + " (not in the BOM of board " + channel.board() + ")";
+      String name = place + " (not in the BOM" + onBoard + ")";
       return Optional.of(partData(role, named(kind, name), ""));
     }
-    if (isListedTwice(channel, designator.get())) {
-      String name = designator.get().text();
+    if (parts.isEmpty()) {
       return Optional.of(
-          partData(role, named(item.get().partType().kind(), name), "")
+          partData(role, named(PartKind.FUSE, place.text()), "")
+              .absent("the fuse in the holder " + place + onBoard + ": list it, too, in the BOM"));
+    }
+    long types =
+        parts.stream().filter(Item::isFitted).map(Item::partType).distinct().limit(2).count();
+    if (types > 1) {
+      return Optional.of(
+          partData(role, named(parts.get(0).partType().kind(), place.text()), "")
               .absent(
                   "which of several part types is at "
-                      + name
-                      + " of board "
-                      + channel.board()
+                      + place
+                      + onBoard
                       + ": list it once in the BOM"));
     }
-    PartType type = item.get().partType();
-    String words =
-        String.join(
-            " ", type.text(), type.typeNumber(), type.packageName(), item.get().description());
-    PartData part = partData(role, type, words);
-    String where = designator.get() + " is %s in the BOM of board " + channel.board() + ": ";
+    Item item = parts.stream().filter(Item::isFitted).findFirst().orElse(parts.get(0));
+    PartData part = partData(role, item.partType(), words(item));
+    String where = place + " is %s in the BOM of board " + channel.board() + ": ";
     return Optional.of(
-        switch (item.get().fitting()) {
+        switch (item.fitting()) {
           case FITTED -> part;
           case NOT_FITTED ->
               part.absent(
@@ -57,16 +64,46 @@ record ChannelParts(Kit kit) {
         });
   }
 
-  /** Whether the BOM fits several part types at one place. */
-  private boolean isListedTwice(OutputChannel channel, Designator place) {
-    return kit.board(channel.board()).stream()
-            .flatMap(board -> board.items().stream())
-            .filter(item -> item.isFitted() && item.designators().contains(place))
-            .map(Item::partType)
-            .distinct()
-            .limit(2)
-            .count()
-        > 1;
+  private Stream<Item> items(OutputChannel channel) {
+    return kit.board(channel.board()).stream().flatMap(board -> board.items().stream());
+  }
+
+  private static String words(Item item) {
+    PartType type = item.partType();
+    return String.join(" ", type.text(), type.typeNumber(), type.packageName(), item.description());
+  }
+
+  /**
+   * What the holder of the channel's fuse bears: that with its number, such as XF1 of F1, or else
+   * any of the board; empty where the BOM lists none.
+   */
+  Optional<Datum> holderOfFuse(OutputChannel channel) {
+    List<Item> holders =
+        items(channel)
+            .filter(item -> item.isFitted() && item.partType().kind() == PartKind.FUSE_HOLDER)
+            .toList();
+    String number = number(channel.fuse().orElseThrow());
+    List<Item> own =
+        holders.stream()
+            .filter(
+                item ->
+                    item.designators().stream().map(ChannelParts::number).anyMatch(number::equals))
+            .toList();
+    List<Datum> ratings = (own.isEmpty() ? holders : own).stream().map(this::holderRating).toList();
+    return ratings.stream()
+        .filter(rating -> !rating.isKnown())
+        .findFirst()
+        .or(() -> ratings.stream().reduce(Datum::joined));
+  }
+
+  private static String number(Designator place) {
+    return place.text().replaceAll("\\D", "");
+  }
+
+  private Datum holderRating(Item holder) {
+    String name = name(holder.partType());
+    Ratings ratings = Ratings.of(name, kit.datasheets().about(name), words(holder));
+    return FuseReader.holder(name, holder.partType(), ratings, words(holder));
   }
 
   /** The part that a driver is. */
@@ -76,8 +113,11 @@ record ChannelParts(Kit kit) {
   }
 
   private PartData partData(Role role, PartType type, String words) {
-    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
-    return PartData.of(role, type, kit.datasheets().about(key), words);
+    return PartData.of(role, type, kit.datasheets().about(name(type)), words);
+  }
+
+  private static String name(PartType type) {
+    return type.typeNumber().isBlank() ? type.text() : type.typeNumber();
   }
 
   private static PartType named(PartKind kind, String typeNumber) {

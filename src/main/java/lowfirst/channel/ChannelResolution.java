@@ -63,6 +63,10 @@ final class ChannelResolution {
         in = in.with(part.get());
       }
     }
+    Optional<Datum> holder = in.has(Fitted.FUSE) ? parts.holderOfFuse(channel) : Optional.empty();
+    if (holder.isPresent()) {
+      in = in.fitting(Fitted.FUSE_HOLDER).with(holder.get());
+    }
     return with(in, driven(in, driver));
   }
 

@@ -52,6 +52,13 @@ public record Check(
     return new Check(kind, actualAmount, allowedAmount, List.copyOf(all), Verdict.UNDECIDED);
   }
 
+  /** The same check, which shows this number too. */
+  Check with(Datum more) {
+    var all = new ArrayList<>(data);
+    all.add(more);
+    return new Check(kind, actualAmount, allowedAmount, List.copyOf(all), verdict);
+  }
+
   /**
    * The same check of something that may be more, up to {@code most}: overloaded if it is so at
    * least, carrying if it carries the most, and otherwise undecided until what is missing tells.

@@ -77,7 +77,7 @@ public enum CheckKind {
       "inrush within the pulse rating",
       Dimension.CURRENT,
       AT_MOST,
-      "Iinrush ≤ IDM (ID where IDM is not given)",
+      "Iinrush ≤ IDM (ID where it is not given); of a transistor or array ICM (IC)",
       "Lamps and motors draw many times their running current for a moment."),
   SAFE_AREA(
       "switching edge within the safe area",
@@ -98,6 +98,20 @@ public enum CheckKind {
       AT_MOST,
       "T = TJ + Iinrush²·RDSon·k(T)·Zth(tinrush), solved for T; T ≤ TJmax − 25 K",
       "The inrush heats the chip on top of its running temperature."),
+  STALL_CURRENT(
+      "switch and contact carry a jammed motor",
+      Dimension.CURRENT,
+      AT_MOST,
+      "Iinrush ≤ ID or IC, Icontact, ICtotal − Iothers, IB·(IC/IB); a fuse that opens in 1 s: I(topen)"
+          + " for Iinrush",
+      "A motor that jams draws at length what it else draws at starting; it may burn itself, too."),
+  STALL_JUNCTION(
+      "junction temperature under a jammed motor",
+      Dimension.TEMPERATURE,
+      AT_MOST,
+      "as in service, at Iinrush for good; a fuse that opens in 1 s: at I(topen) for good, and at"
+          + " Iinrush for topen",
+      "A motor that jams draws at length what it else draws at starting; it may burn itself, too."),
   DRAIN_VOLTAGE(
       "drain voltage within VDS",
       Dimension.VOLTAGE,
@@ -193,6 +207,12 @@ public enum CheckKind {
       "(Iinrush + Iothers)²·tinrush·⌈10 s/T⌉ ≤ s·I²t melting; s = 48 % for 100 pulses in its life, 38 % for"
           + " 1 000, 29 % for 10 000, 22 % for 100 000",
       "Every inrush bites a little off the fuse, and more when it can't cool in between."),
+  FUSE_HOLDER(
+      "fuse holder bears the fuse",
+      Dimension.CURRENT,
+      AT_MOST,
+      "IN ≤ Iholder",
+      "A holder or clip with a stronger fuse in it than it is made for melts before the fuse does."),
   FUSE_VOLTAGE(
       "fuse breaks this voltage",
       Dimension.VOLTAGE,

@@ -108,6 +108,16 @@ public record Datum(
         term, name, dimension, low * factor, nominal * factor, high * factor, source, missing);
   }
 
+  /** Either of two: as low as the lower and as high as the higher. */
+  Datum joined(Datum other) {
+    return of(
+        term,
+        Math.min(low, other.low),
+        Math.min(nominal, other.nominal),
+        Math.max(high, other.high),
+        canPass() ? other.source : source);
+  }
+
   /** How a check shows it: the corner farthest in the term's bad direction. */
   Input input() {
     double shown = term.worse() == Term.Worse.LOWER ? low : high;

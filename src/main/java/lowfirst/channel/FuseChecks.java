@@ -44,6 +44,10 @@ final class FuseChecks {
     if (SwitchChecks.hasInrush(in)) {
       checks.add(pulse(in));
     }
+    if (in.has(Fitted.FUSE_HOLDER)) {
+      Check best = holder(in, in.high(Term.FUSE_HOLDER));
+      checks.add(best.upTo(holder(in, in.low(Term.FUSE_HOLDER)), List.of(WHICH_HOLDER)));
+    }
     breaking(in, checks);
     checks.add(
         Check.of(
@@ -63,6 +67,21 @@ final class FuseChecks {
             family.openingAmperes(in.high(Term.FUSE_RATING)),
             in.datum(Term.FUSE_RATING),
             rules));
+  }
+
+  private static final Datum WHICH_HOLDER =
+      Datum.missing(
+          Term.FUSE_HOLDER,
+          "which of the board's fuse holders is this fuse's: give it the same number in the BOM, such"
+              + " as XF1 for F1");
+
+  private static Check holder(ChannelInputs in, double amperes) {
+    return Check.of(
+        CheckKind.FUSE_HOLDER,
+        in.high(Term.FUSE_RATING),
+        amperes,
+        in.datum(Term.FUSE_RATING),
+        in.datum(Term.FUSE_HOLDER));
   }
 
   /** What it must break: the rail's voltage, and what flows into a short. */

@@ -1,9 +1,11 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -43,6 +45,7 @@ final class FuseReader {
             DatasheetSymbol.BREAKING,
             line -> TestCondition.parse(line.condition()).says("DC")));
     data.add(ratings.rated(Term.FUSE_MELTING, DatasheetSymbol.I2T, line -> true));
+    data.addAll(opening(ratings));
     Optional<HoldCurrent> hold = hold(name, type, ratings, bomWords);
     if (hold.isPresent()) {
       data.add(ratings.harm(Term.FUSE_TRIP, DatasheetSymbol.ITRIP));
@@ -71,6 +74,27 @@ final class FuseReader {
         SafeArea.unknown(),
         family,
         hold);
+  }
+
+  /** How long it may take to open, and from which current on: of several the shortest. */
+  private static List<Datum> opening(Ratings ratings) {
+    List<DatasheetLine> stated =
+        ratings.about(DatasheetSymbol.TOPEN).stream()
+            .filter(line -> line.max().isPresent() && openingAmps(line).isPresent())
+            .sorted(Comparator.comparingDouble(line -> Ratings.amount(line.max())))
+            .toList();
+    boolean isOneMakers = stated.stream().map(DatasheetLine::maker).distinct().count() == 1;
+    if (!isOneMakers || ratings.silentMaker(stated).isPresent()) {
+      return List.of(Datum.missing(Term.FUSE_OPENING), Datum.missing(Term.FUSE_OPENING_CURRENT));
+    }
+    DatasheetLine soonest = stated.get(0);
+    return List.of(
+        Datum.of(Term.FUSE_OPENING, Ratings.amount(soonest.max()), soonest.source()),
+        Datum.of(Term.FUSE_OPENING_CURRENT, openingAmps(soonest).getAsDouble(), soonest.source()));
+  }
+
+  private static OptionalDouble openingAmps(DatasheetLine line) {
+    return TestCondition.parse(line.condition()).value("I");
   }
 
   /** What it holds, where the BOM or a datasheet says that it is a resettable one. */
@@ -119,6 +143,16 @@ final class FuseReader {
     return new HoldCurrent.Point(air, amps, source);
   }
 
+  /** What a holder or a clip bears. */
+  static Datum holder(String name, PartType type, Ratings ratings, String bomWords) {
+    Datum absent =
+        Datum.missing(
+            Term.FUSE_HOLDER,
+            "rating of the fuse holder " + name + ", in amperes: write it in the BOM");
+    Datum rated = ratings.rated(Term.FUSE_HOLDER, DatasheetSymbol.IN, line -> true);
+    return rated.isKnown() ? rated : ratingInWords(absent, type, bomWords);
+  }
+
   private static Datum ratingInWords(Datum absent, PartType type, String bomWords) {
     for (String words : List.of(type.text(), type.typeNumber(), bomWords)) {
       Matcher found = AMPERES.matcher(words);
@@ -127,7 +161,7 @@ final class FuseReader {
         double amps = Double.parseDouble(found.group(1) + "." + (part == null ? "0" : part));
         double scale = "m".equalsIgnoreCase(found.group(4)) ? 1e-3 : 1;
         return Datum.of(
-            Term.FUSE_RATING, amps * scale, Source.kit("the BOM: \"" + found.group() + "\""));
+            absent.term(), amps * scale, Source.kit("the BOM: \"" + found.group() + "\""));
       }
     }
     return absent;

@@ -7,10 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.board.Rail;
+import lowfirst.channel.ChannelInputs.Fitted;
 
 /**
  * The resolved numbers of every channel, rail and supply unit of a kit, with what channels do to
- * each other: the return they share, a fuse, a driver.
+ * each other: the return they share, a fuse, a driver, a heatsink.
  */
 public final class KitInputs {
   private final List<ChannelInputs> channels;
@@ -44,6 +45,8 @@ public final class KitInputs {
               .orElseGet(() -> Datum.missing(Term.SHORT_CIRCUIT, loadRails.missing(in.channel())));
       joined.add(in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in)));
     }
+    var heated = new SharedParts(kit, joined);
+    joined.replaceAll(in -> in.has(Fitted.HEATSINK) ? in.with(heated.onHeatsink(in)) : in);
     List<SupplyInputs> supplies =
         kit.supplies().stream().map(supply -> SupplyInputs.of(supply, kit, byName)).toList();
     return new KitInputs(joined, rails, supplies);

@@ -34,6 +34,11 @@ public final class PartData {
   private final FuseFamily family;
   private final Optional<HoldCurrent> hold;
 
+  /** What it was read from; of a part that isn't as it was read, nothing. */
+  private Optional<Origin> origin = Optional.empty();
+
+  private record Origin(PartType type, List<DatasheetLine> lines, String bomWords) {}
+
   PartData(
       Role role,
       String name,
@@ -66,6 +71,18 @@ public final class PartData {
   public static PartData of(Role role, PartType type, List<DatasheetLine> lines, String bomWords) {
     String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     Ratings ratings = Ratings.of(name, lines, bomWords);
+    PartData read = read(role, name, type, lines, bomWords, ratings);
+    read.origin = Optional.of(new Origin(type, ratings.lines(), bomWords));
+    return read;
+  }
+
+  private static PartData read(
+      Role role,
+      String name,
+      PartType type,
+      List<DatasheetLine> lines,
+      String bomWords,
+      Ratings ratings) {
     return switch (role) {
       case MOSFET, STAGE -> {
         PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
@@ -78,6 +95,24 @@ public final class PartData {
       case PULL_DOWN ->
           ResistorReader.resistor(role, Term.PULL_DOWN, Term.PULL_DOWN_RATING, name, type);
     };
+  }
+
+  /** Its makers, where several are known and none is named. */
+  List<String> makers() {
+    List<String> makers =
+        origin.stream()
+            .flatMap(from -> from.lines.stream())
+            .map(DatasheetLine::maker)
+            .filter(maker -> !maker.isBlank())
+            .distinct()
+            .toList();
+    return makers.size() > 1 ? makers : List.of();
+  }
+
+  /** The same part of one of its {@link #makers()}. */
+  PartData of(String maker) {
+    Origin from = origin.orElseThrow();
+    return of(role, from.type, from.lines, from.bomWords + " " + maker);
   }
 
   /** Why it can't switch a load on the low side, whatever its numbers are; empty if it can. */

@@ -81,6 +81,7 @@ final class Remedies {
                   up(Term.PERIOD),
                   down(Term.SWITCH_ONS))),
           entry(CheckKind.FUSE_BREAKING, List.of(up(Term.FUSE_BREAKING), down(Term.SHORT_CIRCUIT))),
+          entry(CheckKind.FUSE_HOLDER, List.of(up(Term.FUSE_HOLDER), down(Term.FUSE_RATING))),
           entry(CheckKind.FUSE_VOLTAGE, List.of(up(Term.FUSE_VOLTAGE))),
           entry(
               CheckKind.FUSE_PROTECTS_TRACK, List.of(down(Term.FUSE_RATING), up(Term.TRACE_WIDTH))),
@@ -140,12 +141,30 @@ final class Remedies {
 
   private static List<Remedy> of(ChannelInputs in, CheckKind kind) {
     var remedies = new ArrayList<Remedy>();
+    in.parts().values().forEach(part -> named(in, kind, part).ifPresent(remedies::add));
     for (Lever lever : LEVERS.getOrDefault(kind, List.of())) {
       changed(in, kind, lever).ifPresent(remedies::add);
     }
     fitted(in, kind).ifPresent(remedies::add);
     changed(in, kind, down(Term.LOAD_CURRENT)).ifPresent(remedies::add);
     return remedies;
+  }
+
+  /** Where makers differ and none is named, the weakest counts: another's may do. */
+  private static Optional<Remedy> named(ChannelInputs in, CheckKind kind, PartData part) {
+    List<PartData> good = new ArrayList<>();
+    List<String> makers = new ArrayList<>();
+    for (String maker : part.makers()) {
+      PartData one = part.of(maker);
+      if (passes(in.with(one), kind)) {
+        good.add(one);
+        makers.add(maker);
+      }
+    }
+    boolean alone = good.stream().allMatch(one -> ChannelFinding.of(in.with(one)).carries());
+    return good.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Remedy.name(kind, part.name(), makers, alone));
   }
 
   private static Optional<Remedy> changed(ChannelInputs in, CheckKind kind, Lever lever) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
@@ -16,10 +17,14 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Unit;
 import lowfirst.board.UnitChannels;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Source;
 
-/** What else flows through a part that a channel has in common with others: a fuse, an array. */
+/**
+ * What else flows through a part that a channel has in common with others: a fuse, an array, a
+ * heatsink.
+ */
 final class SharedParts {
   private final Kit kit;
   private final List<ChannelInputs> alone;
@@ -84,6 +89,71 @@ final class SharedParts {
     return summed(Term.OTHERS_ON_STAGE, others, others.size(), none);
   }
 
+  /**
+   * What else heats the heatsink: all of its name on this unit; or perhaps all that name none, on
+   * heatsinks as good, unless the BOM lists one for each.
+   */
+  Datum onHeatsink(ChannelInputs in) {
+    OutputChannel own = in.channel();
+    List<ChannelInputs> others =
+        onSameUnit(in).filter(other -> mayShareHeatsink(own, other.channel())).toList();
+    boolean isNamed = !own.heatsinkName().isEmpty();
+    if (others.isEmpty() || (!isNamed && heatsinks(own) > others.size())) {
+      return Datum.of(
+          Term.OTHERS_ON_HEATSINK,
+          0,
+          Source.kit("channels.csv: no other channel on this heatsink"));
+    }
+    String names =
+        others.stream().map(other -> other.channel().name()).sorted().toList().toString();
+    double watts = others.stream().mapToDouble(SharedParts::hottestWatts).sum();
+    if (Double.isNaN(watts)) {
+      return Datum.missing(
+          Term.OTHERS_ON_HEATSINK, "the heat of " + names + ", on one heatsink: what they lack");
+    }
+    boolean canPass = others.stream().allMatch(SharedParts::isSureOfHeat);
+    Source source = Source.computed("shared with " + names, canPass);
+    double least = isNamed ? watts : 0;
+    return Datum.of(Term.OTHERS_ON_HEATSINK, least, least, watts, source);
+  }
+
+  private static boolean mayShareHeatsink(OutputChannel one, OutputChannel other) {
+    return one.heatsink().isPresent()
+        && other.heatsink().isPresent()
+        && one.heatsinkName().equalsIgnoreCase(other.heatsinkName())
+        && (!one.heatsinkName().isEmpty()
+            || one.heatsink().get().asDouble() == other.heatsink().get().asDouble());
+  }
+
+  /** How many heatsinks the BOM of the channel's board lists. */
+  private int heatsinks(OutputChannel channel) {
+    return kit.board(channel.board()).stream()
+        .flatMap(board -> board.items().stream())
+        .filter(item -> item.isFitted() && item.partType().kind() == PartKind.HEATSINK)
+        .mapToInt(item -> Math.max(item.quantity(), item.designators().size()))
+        .sum();
+  }
+
+  private static double hottestWatts(ChannelInputs in) {
+    return in.switching() == Switching.MOSFET
+        ? SwitchChecks.hottestWatts(in)
+        : in.high(Term.SATURATION) * in.loadAmps();
+  }
+
+  private static boolean isSureOfHeat(ChannelInputs in) {
+    return ChannelFinding.checksOn(Role.MOSFET, in).stream()
+        .flatMap(check -> check.data().stream())
+        .allMatch(datum -> !datum.isKnown() || datum.canPass());
+  }
+
+  private Stream<ChannelInputs> onSameUnit(ChannelInputs in) {
+    Optional<Unit> unit = UnitChannels.unitOf(kit, in.channel());
+    return alone.stream()
+        .filter(other -> other != in)
+        .filter(other -> other.channel().board().equals(in.channel().board()))
+        .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit));
+  }
+
   /** One transistor, one load: what it carries for two is not the current of either. */
   private Datum onOneTransistor(ChannelInputs in) {
     Datum others =
@@ -139,13 +209,9 @@ final class SharedParts {
     if (part.apply(own).isEmpty()) {
       return summed(term, List.of(), 0, none);
     }
-    Optional<Unit> unit = UnitChannels.unitOf(kit, own);
     List<ChannelInputs> others =
-        alone.stream()
-            .filter(other -> other != in)
-            .filter(other -> other.channel().board().equals(own.board()))
+        onSameUnit(in)
             .filter(other -> part.apply(other.channel()).equals(part.apply(own)))
-            .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit))
             .toList();
     int count =
         unitNamed.contains(own.board()) ? 1 : kit.board(own.board()).map(Board::count).orElse(1);

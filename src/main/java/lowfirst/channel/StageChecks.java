@@ -23,6 +23,11 @@ final class StageChecks {
             in.datum(Term.LOAD_CURRENT),
             in.datum(Term.SUPPLY),
             in.datum(Term.DRAIN_CURRENT_RATING)));
+    // a sink lets no more through, whatever the load would draw
+    boolean hasInrush = SwitchChecks.hasInrush(in) && in.switching() != Switching.CURRENT_SINK;
+    if (hasInrush) {
+      checks.add(SwitchChecks.inrush(in));
+    }
     if (in.switching() == Switching.DARLINGTON_ARRAY) {
       checks.add(
           Check.of(
@@ -36,13 +41,14 @@ final class StageChecks {
     }
     checks.add(voltage(in));
     if (in.switching() == Switching.BIPOLAR_TRANSISTOR) {
-      checks.add(promised(in, forcedGain(in)));
+      ChannelInputs most = hasInrush ? in.atInrush() : in;
+      checks.add(promised(most, forcedGain(most)));
       checks.add(GateChecks.driveCurrent(in));
     }
     if (in.switching() == Switching.OPTOCOUPLER) {
       checks.add(optocoupler(in, in.loadAmps(), in.datum(Term.LOAD_CURRENT)));
     }
-    checks.add(promised(in, temperature(in)));
+    checks.add(promised(in, temperature(CheckKind.STAGE_TEMPERATURE, in)));
   }
 
   /** What rests on VCEsat passes only up to the current for which VCEsat is promised. */
@@ -115,18 +121,24 @@ final class StageChecks {
         CheckKind.FORCED_GAIN,
         forcedGain(in.loadAmps(), base),
         in.low(Term.FORCED_GAIN_RATING),
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.SUPPLY),
-        in.datum(Term.DRIVE_LEVEL),
-        in.datum(Term.DRIVE_RESISTANCE),
-        in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : GateChecks.NOT_FITTED,
-        in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : GateChecks.NOT_FITTED,
-        in.datum(Term.RETURN_LIFT),
-        in.datum(Term.BASE_VOLTAGE),
-        in.datum(Term.FORCED_GAIN_RATING));
+        Datum.with(baseFrom(in), in.datum(Term.LOAD_CURRENT), in.datum(Term.SUPPLY)));
   }
 
-  private static Check temperature(ChannelInputs in) {
+  /** What the base current follows from, and what it is held against. */
+  static Datum[] baseFrom(ChannelInputs in) {
+    return new Datum[] {
+      in.datum(Term.DRIVE_LEVEL),
+      in.datum(Term.DRIVE_RESISTANCE),
+      in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : GateChecks.NOT_FITTED,
+      in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : GateChecks.NOT_FITTED,
+      in.datum(Term.RETURN_LIFT),
+      in.datum(Term.BASE_VOLTAGE),
+      in.datum(Term.FORCED_GAIN_RATING)
+    };
+  }
+
+  /** The package in a steady state. */
+  static Check temperature(CheckKind kind, ChannelInputs in) {
     double amps = in.loadAmps() + in.high(Term.OTHERS_ON_STAGE);
     boolean edges = in.has(Fitted.PWM) && in.switching() != Switching.CURRENT_SINK;
     double watts = in.high(Term.SATURATION) * amps + (edges ? edgeWatts(in, amps) : 0);
@@ -141,7 +153,7 @@ final class StageChecks {
       SwitchChecks.HEAT_MARGIN
     };
     return Check.of(
-        CheckKind.STAGE_TEMPERATURE,
+        kind,
         packageCelsius(in.ambient(), in.high(Term.RTH_AIR), watts),
         in.low(Term.JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
         edges ? Datum.with(data, in.datum(Term.STAGE_EDGES), in.datum(Term.PWM_FREQUENCY)) : data);

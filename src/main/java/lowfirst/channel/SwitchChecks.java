@@ -31,8 +31,6 @@ final class SwitchChecks {
 
   /** Adds the checks of the MOSFET. */
   static void into(ChannelInputs in, List<Check> checks) {
-    OnResistance.Line line = in.onResistance().earned(in.gateVolts(), in.loadAmps());
-    double junction = junctionCelsius(in, line);
     checks.add(
         Check.of(
             CheckKind.DRAIN_CURRENT,
@@ -43,27 +41,32 @@ final class SwitchChecks {
             in.datum(Term.OTHERS_ON_STAGE),
             in.datum(Term.DRAIN_CURRENT_RATING)));
     if (hasInrush(in)) {
-      checks.add(
-          Check.of(
-              CheckKind.INRUSH_CURRENT,
-              in.inrushAmps(),
-              in.low(Term.PULSE_CURRENT_RATING),
-              in.datum(Term.INRUSH),
-              in.datum(Term.LOAD_CURRENT),
-              in.datum(Term.SUPPLY),
-              in.datum(Term.PULSE_CURRENT_RATING)));
+      checks.add(inrush(in));
     }
-    checks.add(heat(in, line, junction));
+    checks.add(heat(CheckKind.JUNCTION_TEMPERATURE, in));
     if (hasInrush(in)) {
-      checks.add(inrushHeat(in, line, junction));
+      checks.add(
+          pulseHeat(CheckKind.INRUSH_JUNCTION, in, in.atInrush(), in.datum(Term.INRUSH_TIME)));
     }
     checks.add(VoltageMargin.whenOff(CheckKind.DRAIN_VOLTAGE, in));
     if (in.isInductive() && !in.has(Fitted.FLYBACK_DIODE)) {
-      avalanche(in, line, junction, checks);
+      avalanche(in, checks);
     }
     if (in.safeArea().isKnown() && in.has(Fitted.PWM)) {
       checks.add(safeArea(in));
     }
+  }
+
+  /** Whether what carries the load bears its inrush for a moment. */
+  static Check inrush(ChannelInputs in) {
+    return Check.of(
+        CheckKind.INRUSH_CURRENT,
+        in.inrushAmps(),
+        in.low(Term.PULSE_CURRENT_RATING),
+        in.datum(Term.INRUSH),
+        in.datum(Term.LOAD_CURRENT),
+        in.datum(Term.SUPPLY),
+        in.datum(Term.PULSE_CURRENT_RATING));
   }
 
   static boolean hasInrush(ChannelInputs in) {
@@ -120,6 +123,14 @@ final class SwitchChecks {
     return (known + avalancheJoules(in)) * rate;
   }
 
+  /** Heat of the whole MOSFET, in watts, mean over time, as hot as it may get; NaN when unknown. */
+  static double hottestWatts(ChannelInputs in) {
+    double ohms = earned(in).maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR);
+    double hot = in.hotFactor().at(in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN);
+    double amps = in.heatingAmps();
+    return amps * amps * ohms * hot + switchingWatts(in);
+  }
+
   private static double avalancheJoules(ChannelInputs in) {
     if (!in.isInductive() || in.has(Fitted.FLYBACK_DIODE) || !in.knows(Term.INDUCTANCE)) {
       return 0;
@@ -134,13 +145,18 @@ final class SwitchChecks {
   static double junctionCelsius(ChannelInputs in, OnResistance.Line line) {
     double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR);
     double amps = in.loadAmps();
-    double base = in.ambient() + junctionToAir(in) * switchingWatts(in);
+    double others =
+        in.has(Fitted.HEATSINK) ? in.high(Term.HEATSINK) * in.high(Term.OTHERS_ON_HEATSINK) : 0;
+    double base = in.ambient() + others + junctionToAir(in) * switchingWatts(in);
     return in.hotFactor().balance(base, effectiveResistance(in) * amps * amps * ohms);
   }
 
-  private static Check heat(ChannelInputs in, OnResistance.Line line, double junction) {
+  /** The junction in a steady state. */
+  static Check heat(CheckKind kind, ChannelInputs in) {
+    OnResistance.Line line = earned(in);
+    double junction = junctionCelsius(in, line);
     return Check.of(
-        CheckKind.JUNCTION_TEMPERATURE,
+        kind,
         junction,
         in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
         Datum.with(heatedBy(in, line, junction), in.datum(Term.JUNCTION_RATING), HEAT_MARGIN));
@@ -162,6 +178,9 @@ final class SwitchChecks {
       in.has(Fitted.HEATSINK) || in.heatingShare() < 1 ? caseResistance(in) : in.datum(Term.AMBIENT)
     };
     Datum[] data = Datum.with(GateChecks.levelFrom(in), steady);
+    if (in.has(Fitted.HEATSINK)) {
+      data = Datum.with(data, in.datum(Term.OTHERS_ON_HEATSINK));
+    }
     return in.has(Fitted.PWM) ? Datum.with(data, edges(in)) : data;
   }
 
@@ -189,27 +208,41 @@ final class SwitchChecks {
         Term.ON_RESISTANCE, line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR), line.source());
   }
 
-  private static Check inrushHeat(ChannelInputs in, OnResistance.Line line, double junction) {
+  /**
+   * The junction at the end of a pulse on top of the running temperature.
+   *
+   * @param peak the channel as if it drew the pulse's current for good
+   */
+  static Check pulseHeat(CheckKind kind, ChannelInputs in, ChannelInputs peak, Datum lasts) {
+    OnResistance.Line line = earned(peak);
     double ohms = line.maxOhms() * in.high(Term.ON_RESISTANCE_FACTOR);
-    double amps = in.inrushAmps();
-    double seconds = in.high(Term.INRUSH_TIME);
+    double amps = peak.loadAmps();
     double toCase = in.knows(Term.RTH_CASE) ? in.high(Term.RTH_CASE) : junctionToAir(in);
-    double chip = seconds <= 1 ? in.impedance().after(seconds, toCase) : junctionToAir(in);
+    double chip =
+        lasts.high() <= 1 ? in.impedance().after(lasts.high(), toCase) : junctionToAir(in);
+    OnResistance.Line running = earned(in);
+    double junction = junctionCelsius(in, running);
     return Check.of(
-        CheckKind.INRUSH_JUNCTION,
+        kind,
         in.hotFactor().balance(junction, amps * amps * ohms * chip),
         in.low(Term.JUNCTION_RATING) - MARGIN_KELVIN,
         Datum.with(
-            heatedBy(in, line, junction),
-            in.datum(Term.INRUSH),
-            in.datum(Term.INRUSH_TIME),
+            heatedBy(in, running, junction),
+            peak.datum(Term.LOAD_CURRENT),
+            resistance(peak, line),
+            lasts,
             in.knows(Term.RTH_CASE) ? in.datum(Term.RTH_CASE) : in.datum(Term.RTH_AIR),
             in.datum(Term.JUNCTION_RATING),
             HEAT_MARGIN));
   }
 
-  private static void avalanche(
-      ChannelInputs in, OnResistance.Line line, double junction, List<Check> checks) {
+  private static OnResistance.Line earned(ChannelInputs in) {
+    return in.onResistance().earned(in.gateVolts(), in.loadAmps());
+  }
+
+  private static void avalanche(ChannelInputs in, List<Check> checks) {
+    OnResistance.Line line = earned(in);
+    double junction = junctionCelsius(in, line);
     double joules =
         Avalanche.joules(
             in.high(Term.INDUCTANCE), in.loadAmps(), in.low(Term.DRAIN_RATING), in.supplyHigh());

@@ -21,6 +21,7 @@ final class SwitchReader {
     if (kind != PartKind.MOSFET) {
       data.add(ratings.limit(Term.DRAIN_RATING, DatasheetSymbol.VCEO));
       data.add(ratings.limit(Term.DRAIN_CURRENT_RATING, DatasheetSymbol.IC));
+      data.add(pulseRating(ratings, DatasheetSymbol.ICM, DatasheetSymbol.IC));
       data.add(ratings.limit(Term.TOTAL_CURRENT_RATING, DatasheetSymbol.ICTOTAL));
       data.add(ratings.harm(Term.BASE_VOLTAGE, DatasheetSymbol.VBESAT));
       data.add(ratings.harm(Term.STAGE_EDGES, DatasheetSymbol.TSW));
@@ -38,9 +39,7 @@ final class SwitchReader {
     data.add(ratings.limit(Term.DRAIN_RATING, DatasheetSymbol.VDS));
     data.add(ratings.limit(Term.GATE_RATING, DatasheetSymbol.VGS));
     data.add(ratings.limit(Term.DRAIN_CURRENT_RATING, DatasheetSymbol.ID));
-    Datum pulsed = ratings.limit(Term.PULSE_CURRENT_RATING, DatasheetSymbol.IDM);
-    data.add(
-        pulsed.isKnown() ? pulsed : ratings.limit(Term.PULSE_CURRENT_RATING, DatasheetSymbol.ID));
+    data.add(pulseRating(ratings, DatasheetSymbol.IDM, DatasheetSymbol.ID));
     Datum threshold = ratings.between(Term.THRESHOLD, DatasheetSymbol.VGSTH);
     data.add(threshold);
     data.add(plateau(ratings, threshold));
@@ -67,6 +66,13 @@ final class SwitchReader {
         CurveReader.safeArea(ratings),
         FuseFamily.UNSTATED,
         Optional.empty());
+  }
+
+  /** What bears a current for good bears it for a moment. */
+  private static Datum pulseRating(
+      Ratings ratings, DatasheetSymbol pulsed, DatasheetSymbol steady) {
+    Datum stated = ratings.limit(Term.PULSE_CURRENT_RATING, pulsed);
+    return stated.isKnown() ? stated : ratings.limit(Term.PULSE_CURRENT_RATING, steady);
   }
 
   /** Without QGS the whole QG counts as Miller charge, which is the slower. */

@@ -61,7 +61,10 @@ final class Cells {
 
   /** An amount with its cell as source; absent when empty, not known or not understood. */
   Optional<Sourced> amount(Column column, Dimension dimension) {
-    String text = row.text(column);
+    return amount(column, row.text(column), dimension);
+  }
+
+  private Optional<Sourced> amount(Column column, String text, Dimension dimension) {
     if (isEmpty(column)) {
       return Optional.empty();
     }
@@ -123,7 +126,12 @@ final class Cells {
 
   /** An amount that can't be below zero. */
   Optional<Sourced> notBelowZero(Column column, Dimension dimension) {
-    Optional<Sourced> amount = amount(column, dimension);
+    return notBelowZero(column, row.text(column), dimension);
+  }
+
+  /** Such an amount that is only a part of its cell. */
+  Optional<Sourced> notBelowZero(Column column, String text, Dimension dimension) {
+    Optional<Sourced> amount = amount(column, text, dimension);
     if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
       problems.add(
           row.problem(

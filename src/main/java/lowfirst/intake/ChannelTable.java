@@ -3,6 +3,8 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.board.OutputChannel.TraceLayer;
@@ -14,6 +16,10 @@ import lowfirst.quantity.Quantity;
 final class ChannelTable {
   /** Boards for very large currents have 0.4 mm of it: common practice. */
   private static final Quantity THICKEST_COPPER = Quantity.of("1", Dimension.LENGTH);
+
+  /** 5 K/W HS1: a thermal resistance, and what the heatsink is called. */
+  private static final Pattern NAMED_HEATSINK =
+      Pattern.compile("(\\S*\\d\\S*?(?:\\s*(?:K|°?C)/W)?)(?:\\s*[,;])?\\s+(?!(?:K|°?C)/W)(\\S.*)");
 
   private ChannelTable() {}
 
@@ -34,6 +40,9 @@ final class ChannelTable {
 
   private static OutputChannel channel(String name, Names names, TableRow row, Cells cells) {
     String board = cells.text(Column.BOARD);
+    String heatsink = cells.text(Column.HEATSINK);
+    Matcher named = NAMED_HEATSINK.matcher(heatsink);
+    boolean isNamed = named.matches();
     return new OutputChannel(
         name,
         board.isEmpty() ? names.boards.only() : names.boards.meantBy(board),
@@ -43,7 +52,9 @@ final class ChannelTable {
         pullDownSide(cells),
         cells.designator(Column.FLYBACK_DIODE),
         cells.designator(Column.FUSE),
-        cells.notBelowZero(Column.HEATSINK, Dimension.THERMAL_RESISTANCE),
+        cells.notBelowZero(
+            Column.HEATSINK, isNamed ? named.group(1) : heatsink, Dimension.THERMAL_RESISTANCE),
+        isNamed ? named.group(2) : "",
         names.drivers.meantBy(cells.text(Column.DRIVER)),
         cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
         cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),

@@ -82,7 +82,8 @@ final class LoadsWords {
       return switch (check.kind()) {
         case STAGE_VOLTAGE -> "a coil without a flyback diode";
         case SWITCHING_TIME -> "the gate never gets high enough to switch";
-        case JUNCTION_TEMPERATURE, INRUSH_JUNCTION -> "no steady value: it runs away";
+        case JUNCTION_TEMPERATURE, INRUSH_JUNCTION, STALL_JUNCTION ->
+            "no steady value: it runs away";
         default -> "without bound";
       };
     }
@@ -110,8 +111,10 @@ final class LoadsWords {
       case GATE_DRIVE_CURRENT -> "the driver's current";
       case PULL_DOWN_POWER, GATE_RESISTOR_POWER -> "the gate's resistors";
       case SWITCHING_TIME -> "the switching time";
-      case DRAIN_CURRENT, INRUSH_CURRENT, SAFE_AREA -> "the MOSFET's current";
+      case DRAIN_CURRENT, SAFE_AREA -> "the MOSFET's current";
+      case INRUSH_CURRENT -> "the inrush";
       case JUNCTION_TEMPERATURE, INRUSH_JUNCTION -> "the MOSFET's heat";
+      case STALL_CURRENT, STALL_JUNCTION -> "a jam of the motor";
       case DRAIN_VOLTAGE -> "the MOSFET's voltage";
       case AVALANCHE_CURRENT, AVALANCHE_ENERGY, REPETITIVE_AVALANCHE -> "the missing diode";
       case ON_TIME, LOAD_DUTY -> "the load's on time";
@@ -119,6 +122,7 @@ final class LoadsWords {
       case DIODE_VOLTAGE, DIODE_PEAK, DIODE_CURRENT, DIODE_TEMPERATURE, DIODE_RECOVERY ->
           "the flyback diode";
       case RELEASE_TIME -> "the coil's release";
+      case FUSE_HOLDER -> "the fuse holder";
       case FUSE_CURRENT, FUSE_PULSE, FUSE_VOLTAGE, FUSE_BREAKING, FUSE_HOLDS -> "the fuse";
       case FUSE_PROTECTS_TRACK, TRIP_PROTECTS_TRACK -> "the track behind the fuse";
       case FUSE_PROTECTS_WIRE, TRIP_PROTECTS_WIRE -> "the wire behind the fuse";
@@ -141,6 +145,8 @@ final class LoadsWords {
     return switch (remedy.action()) {
       case LOOK_UP -> "look up " + remedy.missing();
       case FIT -> "fit " + part(remedy) + alone;
+      case NAME ->
+          "if it is " + remedy.missing() + ", name the maker in the BOM: makers differ" + alone;
       case RAISE -> raise(remedy) + alone;
       case LOWER -> lower(remedy) + alone;
     };
@@ -162,7 +168,7 @@ final class LoadsWords {
           remedy.check() == CheckKind.UNFUSED_TRACK || remedy.check() == CheckKind.UNFUSED_WIRE
               ? "a fuse, on the board or in the lead, and name it in the BOM and in channels.csv"
               : "a fuse";
-      case PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
+      case FUSE_HOLDER, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
           fit.name().toLowerCase(Locale.ROOT);
     };
   }
@@ -211,6 +217,7 @@ final class LoadsWords {
       case PULSE_CURRENT_RATING -> "a MOSFET with a pulse rating (IDM)";
       case PWM_FREQUENCY -> "a PWM frequency";
       case FUSE_MELTING -> "a fuse with a melting I²t";
+      case FUSE_HOLDER -> "a fuse holder";
       case FUSE_VOLTAGE -> "a fuse with a rated voltage for DC";
       case DIODE_REVERSE_RATING -> "a diode with VRRM";
       case DIODE_AVERAGE_RATING -> "a diode with an average current";

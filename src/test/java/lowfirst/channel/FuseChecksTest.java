@@ -1,6 +1,7 @@
 package lowfirst.channel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
@@ -89,5 +90,49 @@ class FuseChecksTest {
         kit.with("rails", "current limit=; short-circuit current=; return wire=")
             .check(CheckKind.UNFUSED_WIRE);
     assertEquals(Verdict.UNDECIDED, unknown.verdict());
+  }
+
+  /** Common practice: no fuse stronger than what its holder is made for. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "XF1, 'fuse holder 5x20, 6.3 A', CARRIES",
+    "XF1, 'fuse holder 5x20, 2 A', OVERLOADED",
+    "XF1, fuse clip 5x20 2 A, OVERLOADED",
+    "XF1, fuse holder 5x20, UNDECIDED",
+    "X9, 'fuse holder, 2 A', OVERLOADED",
+    "F1, 'fuse holder, 2 A', OVERLOADED",
+    "F1, 'fuse holder, 10 A', CARRIES",
+  })
+  void a_holder_bears_the_fuse_that_is_in_it(String place, String words, Verdict verdict) {
+    ChannelKit kit =
+        ChannelKit.typical().with("bom.XF1", "designators=" + place + "; description=" + words);
+    assertEquals(verdict, kit.check(CheckKind.FUSE_HOLDER).verdict(), "a fuse of 2.5 A");
+    ChannelKit rated =
+        kit.with("bom.XF1", "part type=T-HOLDER").datasheet("T-HOLDER", "IN", "", "", "10", "A");
+    assertEquals(Verdict.CARRIES, rated.check(CheckKind.FUSE_HOLDER).verdict());
+  }
+
+  @Test
+  void of_two_holders_that_with_the_number_of_the_fuse_counts() {
+    ChannelKit two =
+        ChannelKit.typical()
+            .with("bom.X7", "designators=X7; description=fuse holder 2 A")
+            .with("bom.X8", "designators=X8; description=fuse holder 10 A");
+    Check either = two.check(CheckKind.FUSE_HOLDER);
+    assertEquals(Verdict.UNDECIDED, either.verdict());
+    assertTrue(either.missing().toString().contains("the same number"));
+    ChannelKit named = two.with("bom.X8", "designators=X1");
+    assertEquals(Verdict.CARRIES, named.check(CheckKind.FUSE_HOLDER).verdict());
+    assertTrue(ChannelKit.typical().finding().check(CheckKind.FUSE_HOLDER).isEmpty(), "soldered");
+  }
+
+  @Test
+  void a_holder_is_no_fuse() {
+    ChannelKit empty =
+        ChannelKit.typical()
+            .with("bom.F1", "part type=; description=fuse holder 5x20 2.5 A UL 248-14");
+    Check check = empty.check(CheckKind.FUSE_CURRENT);
+    assertEquals(Verdict.UNDECIDED, check.verdict());
+    assertTrue(check.missing().get(0).contains("the fuse in the holder"), check.missing().get(0));
   }
 }

@@ -310,4 +310,20 @@ class StudyTest {
     assertTrue(open.undecided() > 50);
     assertEquals(0, BuildSpread.of(in, 0, 3).overloadedShare());
   }
+
+  /** Of the IRLZ44N one maker states its resistance at 10 V only, another at 4 V, too. */
+  @Test
+  void where_makers_differ_naming_one_is_a_remedy() {
+    List<Remedy> remedies =
+        Remedies.of(ChannelKit.typical().mosfet("IRLZ44N", "").inputs()).stream()
+            .filter(remedy -> remedy.action() == Remedy.Action.NAME)
+            .toList();
+    assertEquals(
+        List.of("IRLZ44N by International Rectifier"),
+        remedies.stream().map(Remedy::missing).distinct().toList());
+    assertEquals(CheckKind.GATE_LEVEL, remedies.get(0).check());
+    ChannelKit named = ChannelKit.typical().mosfet("IRLZ44N", "INCHANGE");
+    assertTrue(
+        Remedies.of(named.inputs()).stream().noneMatch(r -> r.action() == Remedy.Action.NAME));
+  }
 }

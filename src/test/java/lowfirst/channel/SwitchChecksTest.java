@@ -35,7 +35,9 @@ class SwitchChecksTest {
 
   private static ChannelInputs lamp() {
     return GateChecksTest.edges(
-            TYPICAL.with("loads", "kind=lamp; inductance=; resistance=; current=2 A"))
+            TYPICAL
+                .datasheet("T-FET", "RDSon", "VGS=4V, ID=12A, TJ=25C", "", "50", "mOhm")
+                .with("loads", "kind=lamp; inductance=; resistance=; current=2 A"))
         .with(Term.SUPPLY, 24)
         .with(Term.LOAD_CURRENT, 2)
         .with(Datum.missing(Term.ON_TIME), Datum.missing(Term.PERIOD))

@@ -120,6 +120,7 @@ final class SmallKit {
             fuse,
             Optional.empty(),
             "",
+            "",
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

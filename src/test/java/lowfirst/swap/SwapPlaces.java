@@ -124,6 +124,7 @@ final class SwapPlaces {
         when(role.equals("flyback")),
         when(role.equals("fuse")),
         none(),
+        "",
         "pin",
         none(),
         none(),
