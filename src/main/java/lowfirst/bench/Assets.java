@@ -6,11 +6,12 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 
-/** The style sheet and the script: a fixed list from inside the program, never a path on disk. */
+/** The style sheets and the script: a fixed list from inside the program, never a path on disk. */
 final class Assets {
   private static final Map<String, String> TYPES =
       Map.of(
           "/bench.css", "text/css; charset=utf-8",
+          "/dark.css", "text/css; charset=utf-8",
           "/bench.js", "text/javascript; charset=utf-8",
           "/icon.svg", "image/svg+xml");
 

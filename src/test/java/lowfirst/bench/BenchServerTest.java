@@ -25,6 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BenchServerTest {
@@ -98,6 +99,23 @@ class BenchServerTest {
               .status());
     }
     assertEquals(1, recorded().size());
+  }
+
+  /** Whatever is chosen, a printed page is light. */
+  @ParameterizedTest
+  @CsvSource({
+    "auto, screen and (prefers-color-scheme: dark)",
+    "dark, screen",
+    "light, not all",
+    "pink, screen and (prefers-color-scheme: dark)",
+  })
+  void the_dark_colours_hold_where_they_are_chosen_and_never_on_paper(String theme, String media)
+      throws IOException {
+    Answer chosen = wire.post("/device", "theme", theme);
+    String cookie = chosen.header("Set-Cookie").replaceFirst(";.*", "");
+    Answer page =
+        wire.send("GET /job HTTP/1.1", List.of("Host: " + wire.host(), "Cookie: " + cookie), "");
+    assertTrue(page.body().contains("href=\"/dark.css\" media=\"" + media + "\""), page.body());
   }
 
   @Test
@@ -379,6 +397,7 @@ class BenchServerTest {
         "/device",
         "/spot/driver-1/R1",
         "/bench.css",
+        "/dark.css",
         "/bench.js",
         "/icon.svg",
         "/nowhere",

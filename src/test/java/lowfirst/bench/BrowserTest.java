@@ -126,7 +126,9 @@ class BrowserTest {
                 "/nowhere")) {
           browser.go(address(server, page));
           for (String theme : List.of("light", "dark")) {
-            browser.run("document.documentElement.dataset.theme = arguments[0]", theme);
+            browser.run(
+                "document.getElementById('dark').media = arguments[0]",
+                theme.equals("dark") ? "screen" : "not all");
             assertEquals("", violations(), page + " in " + theme + " at " + size[0]);
             browser.screenshot(
                 PICTURES.resolve(

@@ -20,5 +20,15 @@ public record Shell(String title, String kit, long sequence, Person person, Stri
    * @param voice whether each step is read aloud: {@code on} or {@code off}
    * @param pedal the key that the foot switch sends; may be empty
    */
-  public record Person(String name, String theme, String keys, String voice, String pedal) {}
+  public record Person(String name, String theme, String keys, String voice, String pedal) {
+
+    /** Where the dark colours hold, as a media query: never on paper. */
+    public String darkOn() {
+      return switch (theme) {
+        case "dark" -> "screen";
+        case "light" -> "not all";
+        default -> "screen and (prefers-color-scheme: dark)";
+      };
+    }
+  }
 }

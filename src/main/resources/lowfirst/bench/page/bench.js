@@ -75,7 +75,7 @@
     if (!next.getElementById('main')) return;
     const active = document.activeElement && document.activeElement.id;
     document.title = next.title;
-    document.documentElement.dataset.theme = next.documentElement.dataset.theme;
+    document.getElementById('dark').media = next.getElementById('dark').media;
     document.body.replaceWith(document.adoptNode(next.body));
     if (fresh) {
       const url = new URL(address);
