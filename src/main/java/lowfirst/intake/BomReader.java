@@ -122,6 +122,9 @@ final class BomReader {
         hashed.see(rows.get(i), Column.DESIGNATORS, name.text());
         worded.see(rows.get(i), name);
       }
+      if (list.isCapitals()) {
+        worded.seeWords(rows.get(i));
+      }
       if (list.designators().stream().noneMatch(units.parts()::containsKey)) {
         readRow(rows.get(i), list);
         continue;
@@ -133,6 +136,7 @@ final class BomReader {
     }
     hashed.said().ifPresent(problems::add);
     worded.said(placements).ifPresent(problems::add);
+    worded.saidOfWords().ifPresent(problems::add);
   }
 
   private DesignatorList designators(TableRow row) {

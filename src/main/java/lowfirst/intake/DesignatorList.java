@@ -34,6 +34,15 @@ public record DesignatorList(
     return DesignatorReader.read(cell);
   }
 
+  /** Whether nothing was read but words in capitals, which may be names of parts. */
+  boolean isCapitals() {
+    return designators.isEmpty()
+        && faults.isEmpty()
+        && !otherText.isEmpty()
+        && otherText.chars().noneMatch(Character::isLowerCase)
+        && LostNames.first(otherText).isEmpty();
+  }
+
   /** One that needs no reading. */
   static DesignatorList of(Designator designator) {
     return new DesignatorList(List.of(designator), "", List.of(), List.of(), 0, 0);

@@ -18,6 +18,8 @@ final class DesignatorReader {
 
   private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
 
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_+-]+");
+
   private static final Pattern RUN_TOGETHER =
       Pattern.compile("([A-Z]{1,3})(\\d{1,4})(?:\\1\\d{1,4})+");
   private static final Pattern SPACED_DASH =
@@ -336,7 +338,8 @@ final class DesignatorReader {
       remarks.add("\"" + text + "\" was read as " + words[0] + " and words about it");
       word(words[0]);
       others.add(text.substring(text.indexOf(words[0]) + words[0].length()).strip());
-    } else if (List.of(words).stream().allMatch(word -> NUMBERED.matcher(word).matches())) {
+    } else if (words.length > 1 && List.of(words).stream().allMatch(DesignatorReader::isName)
+        || NUMBERED.matcher(bare).matches()) {
       for (String word : words) {
         word(word);
       }
@@ -350,6 +353,15 @@ final class DesignatorReader {
     } else {
       others.add(text);
     }
+  }
+
+  /** With a number, or behind the letters of a kind of part and a stroke: SW_A. */
+  private static boolean isName(String word) {
+    int stroke = word.indexOf('_');
+    return NUMBERED.matcher(word).matches()
+        || stroke > 0
+            && PartKindWords.byLetters(word.substring(0, stroke)).isPresent()
+            && WORD.matcher(word.substring(stroke + 1)).matches();
   }
 
   /** IC1 LM358N DIP8: the letters of a kind of part, then letters of none and many digits. */

@@ -174,8 +174,10 @@ final class FileRoles {
     return listed.isHeaded(TableKind.BOM) && listed.cellOf(Column.QUANTITY) >= 0;
   }
 
+  /** In a BOM, columns of numbers that only look like x and y count or number its rows. */
   private boolean isHeadedAsPlacements(String path) {
-    return header(TableKind.PLACEMENTS, path).isHeaded(TableKind.PLACEMENTS);
+    Header placed = header(TableKind.PLACEMENTS, path);
+    return placed.isHeaded(TableKind.PLACEMENTS) && !placed.isByCells(Column.X);
   }
 
   private Header header(TableKind kind, String path) {

@@ -60,6 +60,11 @@ final class FittingWords {
     return LEFT_OUT.matcher(text).find();
   }
 
+  /** Whether a text says nothing but that the part is optional, so that it is no value. */
+  static boolean areAll(String text) {
+    return OPTIONAL.matcher(text).matches();
+  }
+
   /** Whether words leave it to the builder to fit the part. */
   boolean areOptional(TableRow row) {
     return PLACES.stream().anyMatch(column -> !said(row, column).optional().isEmpty());

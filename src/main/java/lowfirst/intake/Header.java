@@ -119,6 +119,11 @@ final class Header {
     return isComplete(kind) && index >= 0 && byCells * 2 < uses.size();
   }
 
+  /** Whether only what stands in its cells tells that this column was found. */
+  boolean isByCells(Column column) {
+    return uses.stream().anyMatch(use -> use.column() == column && use.basis() == Basis.CELLS);
+  }
+
   /** Whether only the cells tell what the columns are. */
   boolean isGuessed() {
     return uses.stream().allMatch(use -> use.basis() == Basis.CELLS);

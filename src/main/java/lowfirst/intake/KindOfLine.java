@@ -42,6 +42,14 @@ final class KindOfLine {
   /** A letter that some give to crystals and others to what plugs in. */
   private static final String EITHER = "X";
 
+  private static final Pattern LETTER = Pattern.compile("\\p{L}");
+
+  /** Of a diode the colour alone tells that it is lit. */
+  private static final Pattern COLOURS =
+      Pattern.compile(
+          "(?iU)(red|green|blue|yellow|orange|amber|white|rot|gr(ü|ue)n|blau|gelb|wei(ß|ss)|rouge|verte?|bleue?|jaune"
+              + "|rojo|verde|azul|rosso|blu|giallo|rood|groen|geel|wit|[ /,+-])+");
+
   /** Their numbers may well begin as those of semiconductors do. */
   private static final Set<PartKind> MECHANICAL =
       EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.RELAY);
@@ -70,7 +78,7 @@ final class KindOfLine {
     this.number = cells.get(PartOfLine.NUMBER);
     this.prefix = cells.get(PartOfLine.LETTERS);
     this.body = body(cells);
-    this.letters = PartKindWords.byLetters(prefix).map(kind -> single(kind, body));
+    this.letters = PartKindWords.byLetters(prefix).map(kind -> fitting(kind, body));
     this.isChip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
     this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
   }
@@ -119,7 +127,11 @@ final class KindOfLine {
 
   /** After the others, since some letters give way to what these say. */
   private void voteLetters() {
-    guess.vote(letters, weightOfLetters());
+    boolean either = prefix.equals(EITHER) && LETTER.matcher(value + number).find();
+    guess.vote(letters.filter(kind -> !either), weightOfLetters());
+    if (prefix.equals("D") && COLOURS.matcher(value).matches()) {
+      guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
+    }
     if (isChip && isUnheard()) {
       guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.WEAKEST);
     } else if (isChip && prefix.equals("D")) {
@@ -172,10 +184,15 @@ final class KindOfLine {
         .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
   }
 
-  /** Letters of a network that lies axially are those of one resistor. */
-  private static PartKind single(PartKind byLetters, Optional<PartKind> body) {
-    boolean one = body.filter(PartKind.RESISTOR::equals).isPresent();
-    return one && byLetters == PartKind.RESISTOR_NETWORK ? PartKind.RESISTOR : byLetters;
+  /**
+   * Letters of a network that lies axially are those of one resistor, letters of a pin header with
+   * another plug's body those of that plug.
+   */
+  private static PartKind fitting(PartKind byLetters, Optional<PartKind> body) {
+    boolean general =
+        byLetters == PartKind.RESISTOR_NETWORK && body.equals(Optional.of(PartKind.RESISTOR))
+            || byLetters == PartKind.PIN_HEADER && body.equals(Optional.of(PartKind.CONNECTOR));
+    return general ? body.get() : byLetters;
   }
 
   /** Where nothing else tells, the unit of the value does. */

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
 import lowfirst.quantity.Dimension;
 
 /**
@@ -30,6 +31,15 @@ record PartOfLine(PartType type, String notUnderstood) {
 
   private static final Pattern SUPERCAPACITOR =
       Pattern.compile("(?i)super|ultra|gold|edlc|double.?layer|back.?up|memory");
+
+  /** Dealers number what they sell so, makers hardly a part that has no value: C28233, 595-... */
+  private static final Pattern ORDER_NUMBER = Pattern.compile("[A-Z]?\\d{5,9}|\\d{2,4}-\\S+");
+
+  /** The letter of a circuit simulator's model before the type number: D1N4148, Q2N3904. */
+  private static final Pattern OF_A_MODEL = Pattern.compile("^[DQ](?=[12]N\\d{3,4}\\D{0,3}$)");
+
+  private static final Pattern TYPE_NUMBER =
+      Pattern.compile("(?=.*\\d)(?=.*\\p{L})[\\p{L}\\p{N}._/+-]{2,30}");
 
   // Where what tells of a part stands in the list that is read: the columns, then the designators.
   static final int VALUE = 0;
@@ -61,8 +71,13 @@ record PartOfLine(PartType type, String notUnderstood) {
             ? Optional.empty()
             : dimension.flatMap(measured -> StatedValue.inNumber(cells.get(NUMBER), measured));
     Optional<WrittenValue> written = stated.or(() -> numbered);
-    String number = numbered.isPresent() ? "" : cells.get(NUMBER);
-    PartKind kind = polarised(likely, written);
+    boolean ordered =
+        dimension.isEmpty()
+            && ORDER_NUMBER.matcher(cells.get(NUMBER)).matches()
+            && TYPE_NUMBER.matcher(value).matches();
+    String number = numbered.isPresent() || ordered ? "" : cells.get(NUMBER);
+    String body = cells.get(PACKAGE).isEmpty() ? value : cells.get(PACKAGE);
+    PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written);
     String text =
         numbered.isPresent()
             ? cells.get(NUMBER)
@@ -122,7 +137,7 @@ record PartOfLine(PartType type, String notUnderstood) {
   }
 
   private static String typeNumber(String text) {
-    return DescriptionWords.typeNumberIn(text).orElse(text);
+    return OF_A_MODEL.matcher(DescriptionWords.typeNumberIn(text).orElse(text)).replaceFirst("");
   }
 
   /**

@@ -86,7 +86,9 @@ final class PartTypeReader {
       return PartOfLine.withoutValue(PartOfLine.read(key).type());
     }
     PartOfLine read = known.computeIfAbsent(key, PartOfLine::read);
-    if (!read.notUnderstood().isEmpty() && !FittedSigns.leaveOut(read.type().text())) {
+    boolean fittingAlone =
+        FittedSigns.leaveOut(read.type().text()) || FittingWords.areAll(read.type().text());
+    if (!read.notUnderstood().isEmpty() && !fittingAlone) {
       problems.add(
           row.problem(
               Kind.VALUE_NOT_UNDERSTOOD,

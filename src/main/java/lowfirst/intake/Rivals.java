@@ -40,7 +40,11 @@ record Rivals(TableKind kind, Cut cut, Header.Use used, int other) {
       int cell = other;
       boolean free = header.uses().stream().noneMatch(use -> use.cell() == cell);
       var rivals = new Rivals(kind, cut, used, other);
-      if (free && rivals.meansTheSame() && rivals.mayNameParts() && !rivals.differing().isEmpty()) {
+      if (free
+          && rivals.meansTheSame()
+          && rivals.mayNameParts()
+          && !rivals.isSettled()
+          && !rivals.differing().isEmpty()) {
         return Optional.of(rivals);
       }
     }
@@ -55,6 +59,21 @@ record Rivals(TableKind kind, Cut cut, Header.Use used, int other) {
         || isSameHeader()
         || CellShapes.designatorShare(below, other) > FEW
         || CellShapes.designatorShare(below, used.cell()) < 1 - FEW;
+  }
+
+  /** Of two quantities, one counts the designators, as that of a board does; the other does not. */
+  private boolean isSettled() {
+    int designators = cut.header().cellOf(Column.DESIGNATORS);
+    if (used.column() != Column.QUANTITY || designators < 0 || isSameHeader()) {
+      return false;
+    }
+    List<Row> named =
+        cut.rows().stream()
+            .skip(cut.header().index() + 1L)
+            .filter(row -> CellShapes.isDesignators(row.cell(designators)))
+            .toList();
+    return CellShapes.countingShare(named, used.cell(), designators) > 1 - FEW / 2
+        && CellShapes.countingShare(named, other, designators) < FEW / 2;
   }
 
   private boolean isSameHeader() {

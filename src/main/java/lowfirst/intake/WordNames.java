@@ -20,7 +20,30 @@ final class WordNames {
 
   private final List<Designator> names = new ArrayList<>();
   private final List<Place> places = new ArrayList<>();
+  private final List<Place> words = new ArrayList<>();
   private int usual;
+
+  /** Looks at a row whose cell names no part, though something stands in it. */
+  void seeWords(TableRow row) {
+    words.add(row.place(Column.DESIGNATORS));
+  }
+
+  /** That they name no part; empty where hardly any row does. */
+  Optional<Problem> saidOfWords() {
+    int rows = words.size();
+    return rows == 0 || rows > usual
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                Kind.COLUMN_GUESSED,
+                words.get(0),
+                rows == 1
+                    ? "this was taken for words, not for the name of a part on the board"
+                    : "here and in "
+                        + (rows - 1)
+                        + " more rows words were taken for no name of a part on the board",
+                "if they name parts, list them parted by commas"));
+  }
 
   /** Looks at a designator of a row. */
   void see(TableRow row, Designator name) {

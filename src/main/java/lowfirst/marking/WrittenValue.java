@@ -53,7 +53,7 @@ public record WrittenValue(
 
   /** The size of a chip after a value. */
   private static final Pattern CHIP_SIZE =
-      Pattern.compile("(?<=\\S)\\s+(?:0402|0603|0805|1206|1210|1812|2010|2512)$");
+      Pattern.compile("(?<=\\S)\\s+\\(?(?:0402|0603|0805|1206|1210|1812|2010|2512)\\)?$");
 
   private static final Pattern BARE = Pattern.compile("\\d{1,9}(?:[.,]\\d{1,9})?|\\.\\d{1,9}");
   private static final Pattern MILLIHERTZ = Pattern.compile("m(?=([hH][zZ])?$)");

@@ -58,7 +58,7 @@ public final class SurfaceMount {
     if (name.length() < 3 || name.length() > LONGEST) {
       return false;
     }
-    String text = name.substring(name.lastIndexOf(':') + 1).strip().toUpperCase(Locale.ROOT);
+    String text = capitals(name);
     if (SAID.matcher(text).find()) {
       return true;
     }
@@ -67,6 +67,19 @@ public final class SurfaceMount {
         || (!THROUGH_HOLE.matcher(text).find()
             && Stream.of(FAMILY, CHIP, METRIC_CHIP, LAND, OF_A_DIODE, CAN)
                 .anyMatch(p -> p.matcher(text).find()));
+  }
+
+  /** Whether a package or footprint name, or a part's text, names the size of a chip. */
+  public static boolean isChip(String name) {
+    return name.length() > 3 && name.length() <= LONGEST && isChipInCapitals(capitals(name));
+  }
+
+  private static boolean isChipInCapitals(String text) {
+    return CHIP.matcher(text).find() || METRIC_CHIP.matcher(text).find();
+  }
+
+  private static String capitals(String name) {
+    return name.substring(name.lastIndexOf(':') + 1).strip().toUpperCase(Locale.ROOT);
   }
 
   /** Whether a part type says so, in its package or, where that is silent, in its text. */

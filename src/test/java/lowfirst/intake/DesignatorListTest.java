@@ -128,12 +128,26 @@ class DesignatorListTest {
     assertEquals(List.of(fault), list.faults());
   }
 
+  /** Letters of a kind of part tell, behind a stroke where numbers would stand. */
+  @ParameterizedTest
+  @CsvSource({
+    "SW_A SW_B, SW_A SW_B",
+    "C1 C_BULK, C1 C_BULK",
+    "LED0-2 LED_OK, LED0 LED1 LED2 LED_OK",
+  })
+  void names_with_a_stroke_stand_side_by_side(String cell, String names) {
+    DesignatorList list = DesignatorList.parse(cell);
+    assertEquals(
+        names, String.join(" ", list.designators().stream().map(Designator::text).toList()));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "Pot Knobs",
     "Push Button Cap",
     "MIC HEADER (for enclosure MIC mounting)",
-    "MIC_PLUG (for enclosure MIC mounting)"
+    "MIC_PLUG (for enclosure MIC mounting)",
+    "SW_A HOLD"
   })
   void words_in_a_row_are_the_name_of_an_accessory_not_designators(String cell) {
     DesignatorList list = DesignatorList.parse(cell);

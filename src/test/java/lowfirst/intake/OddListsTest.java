@@ -1357,4 +1357,81 @@ class OddListsTest {
     assertEquals(List.of(), of(reading, Kind.COLUMN_AMBIGUOUS));
     assertEquals(4, items(reading).size());
   }
+
+  /** Rows that are numbered and counted have columns of numbers, as x and y would be. */
+  @Test
+  void a_bom_with_columns_of_numbers_is_no_placement_list() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "No.\tQuantity\tComment\tDesignator\tFootprint\tValue\tMaker Part\n"
+                + "1\t2\t100nF\tC2,C7\tC0603\t100nF\tAB104K\n"
+                + "2\t3\tCD31\tQ1,Q2,Q3\tTO-220\t\tCD31\n"
+                + "3\t1\t2.2uH\tL1\tL1210\t2.2uH\tEF22\n"
+                + "4\t1\t100\tR4\tR0603\t100\tGH100\n");
+    assertEquals(
+        "[2 [C2, C7] 100nF, 3 [Q1, Q2, Q3] CD31, 1 [L1] 2.2uH, 1 [R4] 100]", shown(reading));
+    assertTrue(reading.kit().boards().get(0).placements().isEmpty());
+    assertTrue(of(reading, Kind.CELL_UNREADABLE).isEmpty(), reading.problems().toString());
+  }
+
+  /** Pieces of a pack are no quantity of the board; those of a variant may well be. */
+  @ParameterizedTest
+  @CsvSource({"'50,25,100', 0", "'2,2,1', 1"})
+  void of_two_quantities_the_one_that_counts_the_designators_is_meant(String pieces, int asked) {
+    String[] others = pieces.split(",");
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref,Value,Qty,Price,Pieces\n"
+                + ("\"R1,R2\",1k,2,0.1," + others[0] + "\n")
+                + ("\"C1,C2\",1n,2,0.1," + others[1] + "\n")
+                + ("\"D1,D2\",1N4148,2,0.1," + others[2] + "\n"));
+    assertEquals(asked, of(reading, Kind.COLUMN_AMBIGUOUS).size(), reading.problems().toString());
+  }
+
+  /** Makers' numbers of semiconductors have letters; a number to order by tells nothing at all. */
+  @ParameterizedTest
+  @CsvSource({
+    "D1, M7, C95812, M7",
+    "U1, AB27511, 595-AB27511, AB27511",
+    "Q1, 2N3904, PN3904TA, PN3904TA",
+    "U2, timer, C95812, C95812",
+    "L1, 10uH, 744040180, 744040180",
+  })
+  void a_number_to_order_by_is_no_type_number(String ref, String value, String order, String type) {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Supplier Part\n" + ref + "," + value + "," + order + "\n");
+    assertEquals(type, items(reading).get(0).partType().typeNumber());
+  }
+
+  @Test
+  void the_model_of_a_simulator_names_the_type() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nD1,D1N4004\nQ1,Q2N2222A\n");
+    assertEquals("1N4004", items(reading).get(0).partType().typeNumber());
+    assertEquals("2N2222A", items(reading).get(1).partType().typeNumber());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"330 1206, 330 Ω", "4.7 (0805), 4.7 Ω", "1206, ''", "330 kit, ''"})
+  void a_number_before_the_size_of_a_chip_is_a_value(String description, String value) {
+    KitReading reading = bom("bom.csv", "Ref,Qty,Description\nR1,1," + description + "\n");
+    assertEquals(value, items(reading).get(0).partType().value().map(Object::toString).orElse(""));
+  }
+
+  @Test
+  void what_is_only_optional_is_not_asked_for_a_value() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1,optional\nR2,1k\n");
+    assertEquals(1, of(reading, Kind.OPTIONAL_PART).size());
+    assertTrue(of(reading, Kind.VALUE_NOT_UNDERSTOOD).isEmpty());
+  }
+
+  /** Words in capitals may be names, those of an accessory hardly. */
+  @Test
+  void words_in_capitals_that_name_no_part_are_said() {
+    String bom = "Ref,Value\nR1,1k\nR2,2k\nHOLD RUN,toggle\nSide Knobs,red\n";
+    assertTrue(says(bom("bom.csv", bom), Kind.COLUMN_GUESSED, "taken for words"));
+    String knobs = bom.replace("HOLD RUN", "Left Knobs");
+    assertTrue(of(bom("bom.csv", knobs), Kind.COLUMN_GUESSED).isEmpty());
+  }
 }

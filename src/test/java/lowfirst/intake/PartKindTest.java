@@ -74,9 +74,36 @@ class PartKindTest {
     "K2, 4052, '', F4052, RELAY",
     "S1, TL9320AF, '', '', SWITCH",
     "U5, TL072, '', '', INTEGRATED_CIRCUIT",
-    // X is a crystal to some and a plug to others
+    // X is a crystal to some and a plug to others (GOST 2.710-81), so a type number leaves it open
     "X1, 2x20, FE20-2, FE20-2, PIN_HEADER",
-    "X2, ABC-20, '', '', CRYSTAL",
+    "X2, ABC-20, '', '', UNKNOWN",
+    "X3, '', SH9-3, SH9-3, UNKNOWN",
+    "X4, '12.288', '', '', CRYSTAL",
+    "X5, ABC-20, '', HC49-4H, CRYSTAL",
+    // a simulator's models have the letter before the type number
+    "D8, D1N4004, '', '', DIODE",
+    // the colour of a diode says that it is lit, that of a jack does not
+    "D10, Yellow, '', D_3mm, LED",
+    "D11, rot/grün, '', '', LED",
+    "J12, Red, '', '', CONNECTOR",
+    // letters that elsewhere mean a Zener diode
+    "Z3, STM32F030F4, '', '', INTEGRATED_CIRCUIT",
+    // a jumper's letters on another plug
+    "JP4, CHARGE, '', JST-PH-2, CONNECTOR",
+    "JP6, CHARGE, '', PINHEADER_1X3, PIN_HEADER",
+    "T9, H1260NL, '', '', UNKNOWN",
+    "U6, H11AA1, '', DIP-6, OPTOCOUPLER",
+    "Q8, IPP045N10N3, '', TO-220, MOSFET",
+    "PL2, 6 way, '', '', CONNECTOR",
+    "SWITCH, abc-2, '', '', SWITCH",
+    "R33, 10k, Trimmpoti PT10, '', TRIMMER",
+    "S47, probe, '', pad_1.5x2, BOARD_FEATURE",
+    // dielectrics of EIA-198 are ceramic, whatever the value; so are chips that no one calls others
+    "C21, 10 µF X5R, '', '', CERAMIC_CAPACITOR",
+    "C22, 22u, '', C_1206, CAPACITOR",
+    "C23, 22u, '', '', ELECTROLYTIC_CAPACITOR",
+    "K8, SPDT 12 V, '', '', RELAY",
+    "CN4, MCP4822 Breakout, '', '', MODULE",
     "TTL, PINHD_1X03, '', 1X03, PIN_HEADER",
     "R_A1, '', PINHD-1X2, 1X02, PIN_HEADER",
     "SJ1, SJ, SJ, SJ, BOARD_FEATURE",
