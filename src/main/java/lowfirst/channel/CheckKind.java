@@ -213,6 +213,12 @@ public enum CheckKind {
       AT_MOST,
       "IN ≤ Iholder",
       "A holder or clip with a stronger fuse in it than it is made for melts before the fuse does."),
+  CONTACT_FAULT(
+      "contact bears a fault",
+      Dimension.CURRENT,
+      AT_MOST,
+      "IN (Itrip of a resettable fuse; Ishort without one) ≤ Icontact",
+      "A fuse lets its rated current pass for good: a weaker contact then burns before it opens."),
   FUSE_VOLTAGE(
       "fuse breaks this voltage",
       Dimension.VOLTAGE,

@@ -25,6 +25,7 @@ final class FuseChecks {
     }
     if (in.hold().isPresent()) {
       breaking(in, checks);
+      checks.add(contact(in, in.datum(Term.FUSE_TRIP)));
       ResettableFuseChecks.into(in, in.hold().get(), checks);
       return;
     }
@@ -44,6 +45,7 @@ final class FuseChecks {
     if (SwitchChecks.hasInrush(in)) {
       checks.add(pulse(in));
     }
+    checks.add(contact(in, in.datum(Term.FUSE_RATING)));
     if (in.has(Fitted.FUSE_HOLDER)) {
       Check best = holder(in, in.high(Term.FUSE_HOLDER));
       checks.add(best.upTo(holder(in, in.low(Term.FUSE_HOLDER)), List.of(WHICH_HOLDER)));
@@ -74,6 +76,16 @@ final class FuseChecks {
           Term.FUSE_HOLDER,
           "which of the board's fuse holders is this fuse's: give it the same number in the BOM, such"
               + " as XF1 for F1");
+
+  /** What a fault may send through the contact for good. */
+  private static Check contact(ChannelInputs in, Datum fault) {
+    return Check.of(
+        CheckKind.CONTACT_FAULT,
+        fault.high(),
+        in.low(Term.CONTACT_RATING),
+        fault,
+        in.datum(Term.CONTACT_RATING));
+  }
 
   private static Check holder(ChannelInputs in, double amperes) {
     return Check.of(
@@ -125,6 +137,7 @@ final class FuseChecks {
 
   /** Without a fuse the supply decides how much flows into a short, and for how long. */
   private static void unfused(ChannelInputs in, List<Check> checks) {
+    checks.add(contact(in, in.datum(Term.SHORT_CIRCUIT)));
     checks.add(
         Check.of(
             CheckKind.UNFUSED_TRACK,

@@ -81,6 +81,9 @@ final class Remedies {
                   up(Term.PERIOD),
                   down(Term.SWITCH_ONS))),
           entry(CheckKind.FUSE_BREAKING, List.of(up(Term.FUSE_BREAKING), down(Term.SHORT_CIRCUIT))),
+          entry(
+              CheckKind.CONTACT_FAULT,
+              List.of(up(Term.CONTACT_RATING), down(Term.FUSE_RATING), down(Term.SHORT_CIRCUIT))),
           entry(CheckKind.FUSE_HOLDER, List.of(up(Term.FUSE_HOLDER), down(Term.FUSE_RATING))),
           entry(CheckKind.FUSE_VOLTAGE, List.of(up(Term.FUSE_VOLTAGE))),
           entry(
@@ -280,8 +283,10 @@ final class Remedies {
           in.switching() == Switching.MOSFET && !in.has(Fitted.PULL_DOWN)
               ? Optional.of(pullDown(in))
               : Optional.empty();
-      case UNFUSED_TRACK, UNFUSED_WIRE ->
-          Optional.of(Remedy.fit(kind, Fitted.FUSE, Optional.empty(), false));
+      case UNFUSED_TRACK, UNFUSED_WIRE, CONTACT_FAULT ->
+          in.has(Fitted.FUSE)
+              ? Optional.empty()
+              : Optional.of(Remedy.fit(kind, Fitted.FUSE, Optional.empty(), false));
       case GATE_DRIVE_CURRENT ->
           in.has(Fitted.GATE_RESISTOR)
               ? Optional.empty()

@@ -62,6 +62,7 @@ public enum Role {
       CheckKind.FUSE_CURRENT,
       CheckKind.FUSE_PULSE,
       CheckKind.FUSE_HOLDER,
+      CheckKind.CONTACT_FAULT,
       CheckKind.FUSE_VOLTAGE,
       CheckKind.FUSE_BREAKING,
       CheckKind.FUSE_PROTECTS_TRACK,

@@ -129,7 +129,7 @@ final class LoadsWords {
       case UNFUSED_TRACK -> "the track without a fuse";
       case UNFUSED_WIRE -> "the wire without a fuse";
       case TRACE_CURRENT -> "the copper track";
-      case CONTACT_CURRENT -> "the contact";
+      case CONTACT_CURRENT, CONTACT_FAULT -> "the contact";
       case WIRE_CURRENT, WIRE_DROP -> "the wire";
       case STAGE_CURRENT, STAGE_TOTAL, STAGE_VOLTAGE, STAGE_TEMPERATURE -> "the driver";
       case FORCED_GAIN -> "the base current";
@@ -165,9 +165,7 @@ final class LoadsWords {
               : "a flyback diode across the load";
       case GATE_RESISTOR -> "a gate resistor";
       case FUSE ->
-          remedy.check() == CheckKind.UNFUSED_TRACK || remedy.check() == CheckKind.UNFUSED_WIRE
-              ? "a fuse, on the board or in the lead, and name it in the BOM and in channels.csv"
-              : "a fuse";
+          "a fuse, on the board or in the lead, and name it in the BOM and in channels.csv";
       case FUSE_HOLDER, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
           fit.name().toLowerCase(Locale.ROOT);
     };

@@ -22,6 +22,7 @@ enum FuseRule implements SwapRule {
       atMost("Irated"),
       CheckKind.FUSE_PROTECTS_TRACK,
       CheckKind.FUSE_PROTECTS_WIRE,
+      CheckKind.CONTACT_FAULT,
       CheckKind.TRIP_PROTECTS_TRACK,
       CheckKind.TRIP_PROTECTS_WIRE),
   TRIP(

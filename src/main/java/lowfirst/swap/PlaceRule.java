@@ -4,6 +4,8 @@ import static lowfirst.quantity.Source.standard;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -28,6 +30,11 @@ enum PlaceRule implements SwapRule {
       "leads that must be forced strain the body and lift pads",
       standard("IPC-A-610: component mounting; IPC-7251: hole patterns"),
       PlaceRule::pitch),
+  LEAD_THICKNESS(
+      "thickness of its leads",
+      "a hole is drilled some 0.2 mm wider than the lead it is for; drilled out it has no plating",
+      COMMON_PRACTICE,
+      PlaceRule::leadThickness),
   BODY_LENGTH(
       "body between its holes",
       "a lead runs at least 0.8 mm straight from the body, then bends by its own thickness",
@@ -78,6 +85,18 @@ enum PlaceRule implements SwapRule {
 
   /** How far radial leads can be formed: one step of the 2.54 mm grid. */
   private static final double FORMING_MILLIMETRES = 2.6;
+
+  private static final double HOLE_PLAY_MILLIMETRES = 0.2;
+
+  private static final Pattern LEADED_PACKAGE =
+      Pattern.compile("(?i)(?<![A-Z0-9])(DO-?35|A-?405|DO-?41|DO-?27|DO-?201)(?![0-9])");
+
+  /**
+   * The thickest leads of packages, in millimetres: A-405 and DO-41 by Diodes Incorporated DS29002
+   * rev. 6, DO-27 and DO-201 by Synsemi 1N5400 - 1N5408 rev. 03, DO-35 by common practice.
+   */
+  private static final Map<String, Double> THICKEST_LEADS =
+      Map.of("DO35", 0.56, "A405", 0.64, "DO41", 0.864, "DO27", 1.32, "DO201", 1.32);
 
   /** Twice 0.8 mm straight and 0.6 mm of bend. */
   private static final double BENDS_MILLIMETRES = 2.8;
@@ -203,6 +222,34 @@ enum PlaceRule implements SwapRule {
   private static Evidence length(double millimetres, String what) {
     return Evidence.of(
         Quantity.of(millimetres, Dimension.LENGTH), what, Source.kit("package or text"));
+  }
+
+  private static Optional<Answer> leadThickness(SwapCase swap) {
+    Optional<Evidence> asked = thickestLead(swap.asked());
+    Optional<Evidence> offered = thickestLead(swap.offered());
+    if (asked.isEmpty() || offered.isEmpty()) {
+      return Optional.empty();
+    }
+    double lead = offered.get().quantity().orElseThrow().asDouble();
+    double hole = asked.get().quantity().orElseThrow().asDouble() + HOLE_PLAY_MILLIMETRES;
+    return Optional.of(
+        lead <= hole
+            ? Answer.of(SwapVerdict.FITS, asked.get(), offered.get(), "")
+            : Answer.missing(
+                asked,
+                offered,
+                List.of("how wide the holes are: try whether its leads go through"),
+                "thicker leads than the holes may have been drilled for"));
+  }
+
+  private static Optional<Evidence> thickestLead(SwapPart part) {
+    String stated = part.word("package").map(Evidence::word).orElse("");
+    Matcher named = LEADED_PACKAGE.matcher(part.type().packageName() + " " + stated);
+    if (!named.find()) {
+      return Optional.empty();
+    }
+    double lead = THICKEST_LEADS.get(named.group(1).replace("-", "").toUpperCase(Locale.ROOT));
+    return Optional.of(length(lead, "leads of " + named.group(1)));
   }
 
   /** A lying axial body with its two bends must be shorter than the distance of its holes. */

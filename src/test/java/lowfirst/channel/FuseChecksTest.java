@@ -135,4 +135,25 @@ class FuseChecksTest {
     assertEquals(Verdict.UNDECIDED, check.verdict());
     assertTrue(check.missing().get(0).contains("the fuse in the holder"), check.missing().get(0));
   }
+
+  /** 2.5 A of the fuse, 3.6 A of the resettable one's trip, 5 A of the supply. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({"melts, 2.5", "resets, 3.6", "none, 5"})
+  void a_contact_bears_what_a_fault_may_send_through_it(String fuse, double amps) {
+    ChannelKit kit =
+        switch (fuse) {
+          case "melts" -> ChannelKit.typical();
+          case "resets" -> ChannelKit.resettable();
+          default -> ChannelKit.typical().with("channels", "fuse=");
+        };
+    ChannelInputs in = kit.inputs();
+    assertEquals(amps, ChannelKit.check(in, CheckKind.CONTACT_FAULT).actualAmount(), 1e-9);
+    assertEquals(
+        Verdict.OVERLOADED,
+        ChannelKit.check(in.with(Term.CONTACT_RATING, amps - 0.1), CheckKind.CONTACT_FAULT)
+            .verdict());
+    assertEquals(
+        Verdict.CARRIES,
+        ChannelKit.check(in.with(Term.CONTACT_RATING, amps), CheckKind.CONTACT_FAULT).verdict());
+  }
 }

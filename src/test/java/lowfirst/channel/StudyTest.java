@@ -59,13 +59,13 @@ class StudyTest {
    * 1.105 A on a fuse that carries 0.694 of its rating, and on a contact that carries all of it.
    */
   @ParameterizedTest
-  @CsvSource({"1.5, 0.5, CONTACT_CURRENT", "0.5, 1, FUSE_CURRENT"})
+  @CsvSource({"1.5, 0.5, DRAIN_CURRENT", "0.5, 1, FUSE_CURRENT"})
   void of_two_overloads_the_larger_limits_the_channel(
-      double fuse, double contact, CheckKind expected) {
+      double fuse, double drain, CheckKind expected) {
     ChannelInputs in =
-        TYPICAL.inputs().with(Term.FUSE_RATING, fuse).with(Term.CONTACT_RATING, contact);
+        TYPICAL.inputs().with(Term.FUSE_RATING, fuse).with(Term.DRAIN_CURRENT_RATING, drain);
     ChannelFinding finding = ChannelFinding.of(in);
-    for (CheckKind kind : List.of(CheckKind.FUSE_CURRENT, CheckKind.CONTACT_CURRENT)) {
+    for (CheckKind kind : List.of(CheckKind.FUSE_CURRENT, CheckKind.DRAIN_CURRENT)) {
       assertEquals(Verdict.OVERLOADED, finding.check(kind).orElseThrow().verdict());
     }
     assertEquals(expected, finding.limitedBy().kind());
@@ -81,7 +81,7 @@ class StudyTest {
                 .with("loads", "kind=resistive; inductance=")
                 .inputs()
                 .with(remembered)
-                .with(Term.CONTACT_RATING, 1.15));
+                .with(Term.DRAIN_CURRENT_RATING, 1.15));
     assertEquals(Verdict.UNDECIDED, finding.verdict());
     assertEquals(CheckKind.JUNCTION_TEMPERATURE, finding.limitedBy().kind());
     assertTrue(finding.limitedBy().margin() > 0.5);
@@ -239,18 +239,18 @@ class StudyTest {
   @ParameterizedTest
   @CsvSource({
     "FUSE_RATING, FUSE_CURRENT, false",
-    "CONTACT_RATING, CONTACT_CURRENT, true",
+    "DRAIN_CURRENT_RATING, DRAIN_CURRENT, true",
   })
   void a_number_uses_up_as_much_of_the_margin_as_its_tenth_takes(
       Term term, CheckKind kind, boolean only) {
-    ChannelInputs in = heldOn().with(Term.LOAD_CURRENT, 1.5).with(Term.CONTACT_RATING, 2);
+    ChannelInputs in = heldOn().with(Term.LOAD_CURRENT, 1.5).with(Term.DRAIN_CURRENT_RATING, 2);
     List<Sensitivity> all = Sensitivity.of(in);
     for (int i = 1; i < all.size(); i++) {
       assertTrue(all.get(i - 1).used() >= all.get(i).used(), "most first");
     }
     Optional<Sensitivity> found = all.stream().filter(s -> s.term() == term).findFirst();
     assertEquals(only, found.isPresent(), "a fuse is better either way, so it isn't asked");
-    // contact: margin (2 − 1.5)/2 = 0.25; at 1.8 A (1.8 − 1.5)/1.8 = 1/6: a third is used up
+    // drain current: margin (2 − 1.5)/2 = 0.25; at 1.8 A (1.8 − 1.5)/1.8 = 1/6: a third is used up
     found.ifPresent(
         sensitivity -> {
           assertEquals(kind, sensitivity.check());

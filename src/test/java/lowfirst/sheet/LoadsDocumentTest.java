@@ -293,7 +293,6 @@ class LoadsDocumentTest {
         "STAGE_VOLTAGE | FLYBACK_DIODE | | false | fit a flyback diode across the load; or join the"
             + " driver's own clamp diodes to the load's rail, and name the driver as flyback diode in"
             + " channels.csv",
-        "FUSE_CURRENT | FUSE | | false | fit a fuse",
         "UNFUSED_WIRE | FUSE | | false | fit a fuse, on the board or in the lead, and name it in the"
             + " BOM and in channels.csv",
         "UNFUSED_TRACK | FUSE | | false | fit a fuse, on the board or in the lead, and name it in the"
