@@ -45,7 +45,7 @@ public final class Board {
    * @param name what the kit calls it
    * @param count how many units are built, at least 1
    * @param size width and height where {@code boards.csv} gives them
-   * @param items the BOM
+   * @param items the BOM, and what the placement list tells of parts that it doesn't name
    * @param placements the placement list
    * @param bodies finds the body of a part; asked once for each
    */
@@ -127,9 +127,22 @@ public final class Board {
     return size;
   }
 
-  /** The BOM. */
+  /** The BOM, and what the placement list tells of parts that it doesn't name. */
   public List<Item> items() {
     return items;
+  }
+
+  /** The BOM alone. */
+  public List<Item> bomLines() {
+    return items.stream().filter(item -> !isOnlyPlaced(item)).toList();
+  }
+
+  /** Whether an item is told by the placement list and not by the BOM: it stands at a placement. */
+  public boolean isOnlyPlaced(Item item) {
+    return item.designators().stream()
+        .limit(1)
+        .flatMap(first -> find(first).flatMap(BoardPart::placement).stream())
+        .anyMatch(placement -> placement.place().equals(item.place()));
   }
 
   /** The placement list. */

@@ -26,6 +26,9 @@ enum AngleUnit {
 
   private static final double NEARLY = 0.3;
 
+  /** Nearly all parts are turned by a multiple of it. */
+  private static final double EIGHTH = 45;
+
   private final double inDegree;
   private final String words;
 
@@ -44,6 +47,10 @@ enum AngleUnit {
   static final class Seen {
     private double widest;
     private TableRow widestRow;
+
+    /** How many turn by eighths: counted in degrees, in tenths, hundredths, thousandths of one. */
+    private final int[] eighths = new int[THOUSANDTH.ordinal() + 1];
+
     private boolean areRadians = true;
     private boolean areQuarters = true;
 
@@ -52,6 +59,9 @@ enum AngleUnit {
       if (size > widest) {
         widest = size;
         widestRow = row;
+      }
+      for (int i = 0; size > 0 && i < eighths.length; i++) {
+        eighths[i] += size % (EIGHTH * values()[i].inDegree) == 0 ? 1 : 0;
       }
       areQuarters = areQuarters && size <= MOST_QUARTERS && size == Math.rint(size);
       areRadians = areRadians && size <= MOST_RADIANS && mayBeRadian(size);
@@ -64,9 +74,12 @@ enum AngleUnit {
 
     AngleUnit unit() {
       if (widest > MOST_DEGREES) {
-        return widest <= 3600
-            ? TENTH
-            : widest <= 36_000 ? HUNDREDTH : widest <= 360_000 ? THOUSANDTH : DEGREE;
+        AngleUnit part =
+            widest <= 3600
+                ? TENTH
+                : widest <= 36_000 ? HUNDREDTH : widest <= 360_000 ? THOUSANDTH : DEGREE;
+        // A part turned twice round and more stands among others turned by eighths.
+        return eighths[part.ordinal()] * 2 < eighths[DEGREE.ordinal()] ? DEGREE : part;
       }
       if (areQuarters && widest > 0) {
         return QUARTER;

@@ -16,6 +16,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placed;
 import lowfirst.board.Placement;
+import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
@@ -101,7 +102,7 @@ final class BomChecks {
     long again = places.values().stream().filter(same -> same.size() > 1).count();
     boolean panel = again > 1 && again * 2 > places.size();
     for (List<Placement> same : places.values()) {
-      if (same.size() > 1) {
+      if (same.size() > 1 && !isFeature(same.get(0).designator())) {
         problems.add(
             new Problem(
                 Kind.PLACED_TWICE,
@@ -113,6 +114,14 @@ final class BomChecks {
                     : "give each part a designator of its own"));
       }
     }
+  }
+
+  /** Of several holes or marks under one name nobody asks which. */
+  private boolean isFeature(Designator designator) {
+    return board
+        .itemOf(designator)
+        .filter(item -> item.partType().kind() == PartKind.BOARD_FEATURE)
+        .isPresent();
   }
 
   private static String placedIn(List<Placement> same) {
@@ -164,7 +173,10 @@ final class BomChecks {
             new Problem(
                 Kind.PLACED_BUT_NOT_FITTED,
                 placement.place(),
-                placement.designator() + " has a position, but the BOM says it is not fitted",
+                placement.designator()
+                    + (board.isOnlyPlaced(item.orElseThrow())
+                        ? " has a position, but its row says it is not fitted"
+                        : " has a position, but the BOM says it is not fitted"),
                 "nothing, it is left out"));
       }
     }

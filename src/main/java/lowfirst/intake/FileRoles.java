@@ -49,6 +49,12 @@ final class FileRoles {
       Pattern.compile(
           "place|pos(ition)?s?([^a-z]|$)|pick|centroid|([^a-z]|^)(xy|cpl|pnp|mnt)([^a-z]|$)|coord");
 
+  /** Degrees; nearly all parts are turned by a multiple of it. */
+  private static final double EIGHTH = 45;
+
+  /** Share of rows that are turned so, from which a column of numbers holds angles. */
+  private static final double MOSTLY = 0.6;
+
   private final KitFiles files;
   private final ColumnMap map;
 
@@ -165,7 +171,26 @@ final class FileRoles {
     // Any two columns of numbers may look like x and y.
     return isFound(TableKind.PLACEMENTS, placed)
         ? Optional.of(TableKind.PLACEMENTS)
-        : isFound(TableKind.BOM, listed) ? Optional.of(TableKind.BOM) : Optional.empty();
+        : isFound(TableKind.BOM, listed)
+            ? Optional.of(TableKind.BOM)
+            : Optional.of(TableKind.PLACEMENTS).filter(placements -> areTurned(path));
+  }
+
+  /** Whether rows without a header name parts, with two numbers and a turn by eighths of each. */
+  private boolean areTurned(String path) {
+    Table table = table(TableKind.PLACEMENTS, path);
+    Header header = table.header();
+    boolean told = header.isComplete(TableKind.PLACEMENTS) && header.index() < 0;
+    return told
+        && header.cellOf(Column.ROTATION) >= 0
+        && table.rows().stream().anyMatch(row -> turn(row) != 0)
+        && table.rows().stream().filter(row -> turn(row) % EIGHTH == 0).count()
+            > table.rows().size() * MOSTLY;
+  }
+
+  /** The angle of a row in degrees, NaN where it has none. */
+  private static double turn(TableRow row) {
+    return PlainNumber.orNan(row.text(Column.ROTATION));
   }
 
   /** One table, or two sheets of a file, may tell both: then the quantity stands there, too. */
@@ -181,8 +206,11 @@ final class FileRoles {
   }
 
   private Header header(TableKind kind, String path) {
-    byte[] bytes = files.file(path).orElse(new byte[0]);
-    return TableReader.read(kind, path, bytes, map).header();
+    return table(kind, path).header();
+  }
+
+  private Table table(TableKind kind, String path) {
+    return TableReader.read(kind, path, files.file(path).orElse(new byte[0]), map);
   }
 
   private static boolean isFound(TableKind kind, Header header) {

@@ -41,18 +41,7 @@ final class HeightChecks {
         }
       }
     }
-    if (board.items().isEmpty()) {
-      for (BoardPart part : board.parts()) {
-        Placement placement = part.placement().orElseThrow();
-        checks.part(part, onlyPlaced(placement.packageText()), placement.place());
-      }
-    }
     return checks.problems();
-  }
-
-  /** What a placement list without a BOM says of a part. */
-  private static PartType onlyPlaced(String packageName) {
-    return PartType.named(PartKind.UNKNOWN, "", "", packageName);
   }
 
   private void part(BoardPart part, PartType type, Place place) {

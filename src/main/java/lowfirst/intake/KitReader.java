@@ -184,19 +184,19 @@ public final class KitReader {
             : items(board, placements);
     items.replaceAll(kinds::of);
     ListedNotFitted.said(notFitted, items).ifPresent(problems::add);
-    notFitted.clear();
     BodyFinder outlines = new OutlinesFound();
     BodyFinder bodies = design.map(known -> known.over(outlines)).orElse(outlines);
     Optional<Board.Size> size =
         board.size().or(() -> design.flatMap(known -> size(known, board, placements)));
     Board read = new Board(board.name(), board.count(), size, items, placements, bodies);
-    boolean billed = design.isEmpty() && !items.isEmpty();
-    List<Item> features = billed ? UnlistedParts.features(read) : List.of();
-    if (features.isEmpty()) {
+    boolean tells = design.isEmpty() || items.isEmpty();
+    List<Item> told = tells ? UnlistedParts.told(read, notFitted.keySet()) : List.of();
+    notFitted.clear();
+    if (told.isEmpty()) {
       return read;
     }
-    UnlistedParts.said(features).ifPresent(problems::add);
-    items.addAll(features);
+    UnlistedParts.said(told).ifPresent(problems::add);
+    told.forEach(item -> items.add(kinds.of(item)));
     return new Board(board.name(), board.count(), size, items, placements, bodies);
   }
 

@@ -12,6 +12,10 @@ final class StatedValue {
       Pattern.compile("(?=\\P{Ll}*$)(?=.*\\d\\s?MOHMS?(?!\\p{L})).*(?<!\\p{L})(?!MOHM)\\p{L}{3}.*");
   private static final Pattern HERTZ = Pattern.compile("\\d\\s?[kKmM]?[hH][zZ](?!\\p{L})");
 
+  /** The size of a chip resistor or capacitor by IEC 60115-8, in hundredths of an inch. */
+  private static final Pattern CHIP_SIZE =
+      Pattern.compile("(?<![\\w.,])0(?:1005|201|402|603|805)(?![\\w.,])");
+
   /** A resistance in whole ohms, short enough for no maker's number. */
   private static final Pattern WHOLE_OHMS = Pattern.compile("[1-9]\\d{0,2}");
 
@@ -26,7 +30,8 @@ final class StatedValue {
   private StatedValue() {}
 
   /** The value with its ratings, which may stand in the description; the value may, too. */
-  static Optional<WrittenValue> of(String value, String description, Dimension measured) {
+  static Optional<WrittenValue> of(String cell, String description, Dimension measured) {
+    String value = CHIP_SIZE.matcher(cell).replaceAll("");
     Optional<Dimension> expected = Optional.of(measured);
     Reading<WrittenValue> own =
         WrittenValue.parse(isMilliOrMega(value, measured) ? "" : value, expected);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -18,28 +19,33 @@ import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
 /**
- * Parts that have a position and no BOM line, and that their value, package or letters in the
- * placement list tell to be holes or marks of the board. Any other such part is a fault of one of
- * the lists.
+ * Parts that have a position and no BOM line. Beside a BOM those are told that their value, package
+ * or letters in the placement list show to be holes or marks of the board, or that the list itself
+ * leaves out; any other such part is a fault of one of the lists. Without a BOM the list tells all.
  */
 final class UnlistedParts {
   /** So many are named. */
   private static final int NAMED = 6;
 
+  /** What was drawn onto the board and never got a number: REF**. */
+  private static final String UNNUMBERED = "**";
+
   /** What tells of a part: its value, its package, and the letters of its designator. */
-  private record Told(String value, String packageName, String letters) {
+  private record Told(
+      String value, String packageName, String letters, boolean numbered, Item.Fitting fitting) {
     PartType type() {
       var cells = new ArrayList<>(Collections.nCopies(PartOfLine.OTHER_TEXT + 1, ""));
       cells.set(PartOfLine.VALUE, value);
       cells.set(PartOfLine.PACKAGE, packageName);
       cells.set(PartOfLine.LETTERS, letters);
-      return PartOfLine.read(cells).type();
+      PartType type = PartOfLine.read(cells).type();
+      return numbered || type.kind() != PartKind.UNKNOWN ? type : type.with(PartKind.BOARD_FEATURE);
     }
   }
 
   private final Map<Told, List<Placement>> parts = new LinkedHashMap<>();
 
-  private UnlistedParts(Board board) {
+  private UnlistedParts(Board board, Set<Designator> leftOut) {
     // The order of rows tells nothing.
     board.parts().stream()
         .filter(part -> part.item().isEmpty())
@@ -49,44 +55,55 @@ final class UnlistedParts {
                 .thenComparing(p -> p.designator().text()))
         .forEach(
             placement ->
-                parts.computeIfAbsent(told(placement), none -> new ArrayList<>()).add(placement));
+                parts
+                    .computeIfAbsent(told(placement, leftOut), none -> new ArrayList<>())
+                    .add(placement));
   }
 
-  private static Told told(Placement placement) {
+  private static Told told(Placement placement, Set<Designator> leftOut) {
     return new Told(
         text(placement.valueText()),
         text(placement.packageText()),
-        placement.designator().prefix());
+        placement.designator().prefix(),
+        !placement.designator().text().endsWith(UNNUMBERED),
+        leftOut.contains(placement.designator()) ? Item.Fitting.NOT_FITTED : Item.Fitting.FITTED);
   }
 
   private static String text(String cell) {
     return Cells.isNone(cell) ? "" : cell;
   }
 
-  /** Lines for the holes and marks among them. */
-  static List<Item> features(Board board) {
-    var features = new ArrayList<Item>();
-    new UnlistedParts(board)
+  /** Lines for those of them that are told. */
+  static List<Item> told(Board board, Set<Designator> leftOut) {
+    boolean alone = board.items().isEmpty();
+    var items = new ArrayList<Item>();
+    new UnlistedParts(board, leftOut)
         .parts.forEach(
             (told, placed) -> {
               PartType type = told.type();
-              if (type.kind() == PartKind.BOARD_FEATURE) {
-                features.add(
+              if (alone
+                  || told.fitting() == Item.Fitting.NOT_FITTED
+                  || type.kind() == PartKind.BOARD_FEATURE) {
+                items.add(
                     new Item(
                         placed.stream().map(Placement::designator).toList(),
                         placed.size(),
                         type,
                         "",
                         OptionalDouble.empty(),
-                        Item.Fitting.FITTED,
+                        told.fitting(),
                         placed.get(0).place()));
               }
             });
-    return features;
+    return items;
   }
 
   /** That parts were taken for holes or marks; empty without any. */
-  static Optional<Problem> said(List<Item> features) {
+  static Optional<Problem> said(List<Item> told) {
+    List<Item> features =
+        told.stream()
+            .filter(item -> item.isFitted() && item.partType().kind() == PartKind.BOARD_FEATURE)
+            .toList();
     List<String> names =
         features.stream().flatMap(i -> i.designators().stream()).map(Designator::text).toList();
     boolean one = names.size() == 1;

@@ -22,11 +22,11 @@ public final class SurfaceMount {
       Pattern.compile(
           "(?<![A-Z0-9])("
               + "SC-?(59|70|74|75|88)A?|SOT-?(23|25|26|89|143|223|323|343|346|353|363|416|457|523|553"
-              + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123F?L?|128|323F?|523F?|723|882|923)"
+              + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123(F|FL|L|W)?|128|323F?|523F?|723|882|923)"
               + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
               + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP)?"
               + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
-              + "|WLCSP|(MINI|MICRO)?-?MELF|(EIA-?)(2012|3216|3528|6032|7343)"
+              + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|(EIA-?)(2012|3216|3528|6032|7343)"
               + ")(?![A-Z])");
   private static final Pattern CHIP =
       Pattern.compile(

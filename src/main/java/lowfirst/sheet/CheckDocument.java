@@ -148,7 +148,7 @@ public final class CheckDocument {
   private static String closing(KitReading reading) {
     List<Board> alone =
         reading.kit().boards().stream()
-            .filter(board -> board.items().isEmpty() || board.placements().isEmpty())
+            .filter(board -> board.bomLines().isEmpty() || board.placements().isEmpty())
             .toList();
     if (alone.isEmpty() && !reading.kit().boards().isEmpty()) {
       return reading.needsALook()
@@ -169,29 +169,29 @@ public final class CheckDocument {
   }
 
   private static String missing(Board board) {
-    if (board.items().isEmpty() && board.placements().isEmpty()) {
+    if (board.bomLines().isEmpty() && board.placements().isEmpty()) {
       return "no BOM lines and no placements";
     }
-    return board.items().isEmpty()
+    return board.bomLines().isEmpty()
         ? "no BOM lines to hold its placement list against"
         : "no placements to hold its BOM against";
   }
 
   private static String counts(Board board) {
-    int designators = board.items().stream().mapToInt(item -> item.designators().size()).sum();
+    List<Item> lines = board.bomLines();
+    int designators = lines.stream().mapToInt(item -> item.designators().size()).sum();
     int leftOut =
-        board.items().stream()
+        lines.stream()
             .filter(item -> !item.isFitted())
             .mapToInt(item -> item.designators().size())
             .sum();
     return (board.count() > 1 ? board.count() + " built, each with " : "")
-        + Counted.of(board.items().size(), "BOM line")
+        + Counted.of(lines.size(), "BOM line")
         + ", "
         + Counted.of(designators, "designator")
         + (leftOut > 0 ? " (" + leftOut + " not fitted)" : "")
         + ", "
-        + Counted.of(
-            board.items().stream().filter(Item::isFitted).mapToLong(Item::quantity).sum(), "part")
+        + Counted.of(lines.stream().filter(Item::isFitted).mapToLong(Item::quantity).sum(), "part")
         + " to buy, "
         + Counted.of(board.placements().size(), "placement");
   }

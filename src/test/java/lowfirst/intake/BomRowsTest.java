@@ -90,7 +90,7 @@ class BomRowsTest {
     assertEquals(2, board.items().size());
     assertEquals(2, board.placements().size());
     var placed = KitTables.read("parts.csv", table.replace("qty", "note")).kit().boards().get(0);
-    assertEquals(0, placed.items().size(), "a list of positions often has values, too");
+    assertEquals(0, placed.bomLines().size(), "a list of positions often has values, too");
   }
 
   // --- fitted or not

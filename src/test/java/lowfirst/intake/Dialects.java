@@ -76,7 +76,9 @@ final class Dialects {
   static List<String> shown(KitReading reading) {
     var lines = new ArrayList<String>();
     for (Board board : reading.kit().boards()) {
-      board.items().forEach(item -> lines.add(shown(item)));
+      if (!board.bomLines().isEmpty()) {
+        board.items().forEach(item -> lines.add(shown(item)));
+      }
       board.placements().forEach(placement -> lines.add(shown(placement)));
     }
     // Heights come from the package table, which has tests of its own.

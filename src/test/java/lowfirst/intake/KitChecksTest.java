@@ -140,6 +140,28 @@ class KitChecksTest {
   }
 
   @Test
+  void without_a_bom_the_placement_list_tells_the_parts_and_what_is_none() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            PLACED_HEADER
+                + "R1,10,10,0,top,1k,DIN0207\nR2,20,10,0,top,1k,DIN0207\nH1,90,90,0,top,,\n"
+                + "REF**,5,5,0,top,,\nREF**,95,5,0,top,,\nH1,90,10,0,top,,\n"
+                + "J**,50,50,0,top,header,PinHeader_1x04\n");
+    assertEquals(
+        List.of(
+            "[H1] board feature", "[J**] pin header", "[R1, R2] resistor", "[REF**] board feature"),
+        reading.kit().boards().get(0).items().stream()
+            .map(item -> item.designators() + " " + item.partType().kind().words())
+            .sorted()
+            .toList());
+    assertEquals(List.of(), reading.kit().boards().get(0).bomLines());
+    // Of several holes under one name nobody asks which.
+    assertEquals(
+        List.of(), reading.problems().stream().filter(p -> p.kind() == Kind.PLACED_TWICE).toList());
+  }
+
+  @Test
   void a_part_outside_the_board_is_found() {
     KitReading reading =
         KitTables.read(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Placement;
 import lowfirst.board.Side;
@@ -104,6 +105,20 @@ class KitLayoutTest {
     assertEquals(List.of("kit 0 2"), shown(KitTables.read(file, PLACED)));
   }
 
+  @ParameterizedTest(name = "{0}, {1}: {2}")
+  @CsvSource({
+    "R1 10.5 20 90 1k DIN0207, C1 30.5 20 0 100n DISC5, kit 0 2",
+    "R1 10.5 20 0 1k DIN0207, C1 30.5 20 0 100n DISC5, ''",
+    "R1 10.5 20 12 1k DIN0207, C1 30.5 20 34 100n DISC5, ''",
+    "R1 10.5 1k DIN0207, C1 30.5 100n DISC5, ''",
+  })
+  void a_table_without_a_header_is_a_placement_list_where_parts_are_turned(
+      String first, String second, String board) {
+    assertEquals(
+        Stream.of(board).filter(one -> !one.isEmpty()).toList(),
+        shown(KitTables.read("top.csv", first + "\n" + second + "\n")));
+  }
+
   @Test
   void a_given_bom_and_placement_list_are_the_board_and_nothing_else_is_looked_for() {
     var files = KitTables.files("a.csv", BOM, "b.csv", PLACED, "bom.csv", TWO).contents();
@@ -182,7 +197,7 @@ class KitLayoutTest {
   private static List<String> shown(KitReading reading) {
     var lines = new ArrayList<String>();
     for (Board board : reading.kit().boards()) {
-      lines.add(board.name() + " " + board.items().size() + " " + board.placements().size());
+      lines.add(board.name() + " " + board.bomLines().size() + " " + board.placements().size());
     }
     return lines;
   }

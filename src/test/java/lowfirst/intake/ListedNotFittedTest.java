@@ -3,11 +3,13 @@ package lowfirst.intake;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import lowfirst.board.Item;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a placement list says about fitting, where the BOM says otherwise. */
 class ListedNotFittedTest {
@@ -51,6 +53,30 @@ class ListedNotFittedTest {
     assertEquals(List.of(), said(BOM.replace("100n", "100n DNP"), list));
     assertEquals(List.of(), said(BOM.replace("C1,1,100n\n", ""), list));
     assertEquals(1, said(BOM, list).size());
+  }
+
+  @ParameterizedTest(name = "bom.csv: {0}")
+  @ValueSource(strings = {"ref,value\nR1,1k\n", ""})
+  void what_the_list_leaves_out_and_no_bom_names_is_not_fitted_and_that_is_said(String bom) {
+    String list = "ref,value,x mm,y mm\nR1,1k,1,2\nR2,DNP,30,2\nJ3,header (DNP),60,2\n";
+    KitReading reading =
+        bom.isEmpty()
+            ? KitTables.read("placements.csv", list)
+            : KitTables.read("bom.csv", bom, "placements.csv", list);
+    assertEquals(
+        List.of("[R1]"),
+        reading.kit().boards().get(0).items().stream()
+            .filter(Item::isFitted)
+            .map(item -> item.designators().toString())
+            .toList());
+    assertEquals(
+        List.of(
+            "R2 has a position, but its row says it is not fitted",
+            "J3 has a position, but its row says it is not fitted"),
+        reading.problems().stream()
+            .filter(problem -> problem.kind() == Kind.PLACED_BUT_NOT_FITTED)
+            .map(Problem::message)
+            .toList());
   }
 
   @ParameterizedTest(name = "{0} parts")

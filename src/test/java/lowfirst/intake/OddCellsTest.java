@@ -686,6 +686,9 @@ class OddCellsTest {
     "9000, 0, 27000, 90 0 270, 1",
     "180000, 0, 90000, 180 0 90, 1",
     "90, 450, -90, 90 90 270, 0",
+    // one part went round and round, and the others show what the numbers count
+    "180, 810, 270, 180 90 270, 0",
+    "300, 3150, 0, 30 315 0, 1",
     "720, 0, 360, 0 0 0, 0"
   })
   void angles_in_parts_of_a_degree_are_read_and_said(

@@ -58,6 +58,11 @@ class PartKindTest {
     "U4, BC3223, '', DIP-7, INTEGRATED_CIRCUIT",
     "D7, GBU4A, '', '', BRIDGE_RECTIFIER",
     "D8, '', '', LED_D3.0mm, LED",
+    // what is screwed through, printed or left bare
+    "M2, M3 socket head mounting point, '', M3_Socket_Head, BOARD_FEATURE",
+    "U7, ARTWORKSMALL, '', BELL_ARTWORK, BOARD_FEATURE",
+    "P4, '', '', PAD1, BOARD_FEATURE",
+    "R3, BIG_POT_SQUARE, '', '', POTENTIOMETER",
     "O3, FOD817B, '', DIP-4, OPTOCOUPLER",
     "P1, TST, '', Measurement_Point_Round, BOARD_FEATURE",
     // nobody gave it a name, so its letter tells nothing

@@ -77,10 +77,10 @@ class RealKitsTest {
 
   private static void assertBom(String file, String counted) throws IOException {
     Board board = board(file, new KitFiles.Given(Optional.of(file), List.of()));
-    assertEquals(first(LINES, counted).orElseThrow(), board.items().size(), "lines");
-    int designators = board.items().stream().mapToInt(item -> item.designators().size()).sum();
+    assertEquals(first(LINES, counted).orElseThrow(), board.bomLines().size(), "lines");
+    int designators = board.bomLines().stream().mapToInt(item -> item.designators().size()).sum();
     // A file with one row a reference is described by its lines alone.
-    int references = first(REFERENCES, counted).orElse(board.items().size());
+    int references = first(REFERENCES, counted).orElse(board.bomLines().size());
     assertEquals(references, designators, "references");
   }
 

@@ -7,6 +7,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class StatedValueTest {
+  /** Chip sizes by IEC 60115-8: hundredths of an inch, no resistance. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"1%/0402, ''", "0805, ''", "4k7 0603, 4.7 kΩ", "402, 402 Ω", "0.402, 402 mΩ"})
+  void the_size_of_a_chip_is_no_value(String cell, String value) {
+    assertEquals(
+        value,
+        StatedValue.of(cell, "", Dimension.RESISTANCE)
+            .map(found -> found.value().toString())
+            .orElse(""));
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource(
       delimiter = '|',

@@ -31,6 +31,8 @@ class SurfaceMountTest {
         "SOT89",
         "SC-70",
         "SOD-123",
+        "SOD-123W",
+        "DIRECTFET_M",
         "SOD-323F",
         "SOD-80C",
         "TO-252-2",
