@@ -35,7 +35,7 @@ public final class PartData {
   private final Optional<HoldCurrent> hold;
 
   /** What it was read from; of a part that isn't as it was read, nothing. */
-  private Optional<Origin> origin = Optional.empty();
+  private final Optional<Origin> origin;
 
   private record Origin(PartType type, List<DatasheetLine> lines, String bomWords) {}
 
@@ -60,6 +60,21 @@ public final class PartData {
     this.safeArea = safeArea;
     this.family = family;
     this.hold = hold;
+    this.origin = Optional.empty();
+  }
+
+  private PartData(PartData read, Origin origin) {
+    this.role = read.role;
+    this.name = read.name;
+    this.kind = read.kind;
+    this.data = read.data;
+    this.onResistance = read.onResistance;
+    this.hotFactor = read.hotFactor;
+    this.impedance = read.impedance;
+    this.safeArea = read.safeArea;
+    this.family = read.family;
+    this.hold = read.hold;
+    this.origin = Optional.of(origin);
   }
 
   /**
@@ -71,9 +86,9 @@ public final class PartData {
   public static PartData of(Role role, PartType type, List<DatasheetLine> lines, String bomWords) {
     String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
     Ratings ratings = Ratings.of(name, lines, bomWords);
-    PartData read = read(role, name, type, lines, bomWords, ratings);
-    read.origin = Optional.of(new Origin(type, ratings.lines(), bomWords));
-    return read;
+    return new PartData(
+        read(role, name, type, lines, bomWords, ratings),
+        new Origin(type, ratings.lines(), bomWords));
   }
 
   private static PartData read(
