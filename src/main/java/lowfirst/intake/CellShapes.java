@@ -36,6 +36,9 @@ final class CellShapes {
   /** Transistors or transformers, valves or any semiconductor: parts, whatever their kind. */
   private static final Set<String> MANY_MEANINGS = Set.of("T", "V");
 
+  /** So many quantities hardly rise from row to row. */
+  private static final int COUNTED = 5;
+
   /** No designator has more. */
   private static final int MOST_DIGITS = 4;
 
@@ -151,6 +154,9 @@ final class CellShapes {
     if (cells.isEmpty() || wholeShare(rows, cell) < 0.7) {
       return false;
     }
+    if (cells.size() >= COUNTED && isRising(cells)) {
+      return false;
+    }
     int steady = 0;
     for (int i = 2; i < cells.size(); i++) {
       int step = step(cells, i);
@@ -159,6 +165,11 @@ final class CellShapes {
       }
     }
     return cells.size() < 3 || steady < (cells.size() - 2) * 0.8;
+  }
+
+  /** Whether each counts more than the one before, as numbers of rows of which some are gone. */
+  private static boolean isRising(List<String> cells) {
+    return IntStream.range(1, cells.size()).allMatch(i -> step(cells, i) > 0);
   }
 
   /** Whether a column numbers the rows, in whatever order they stand now. */

@@ -15,7 +15,8 @@ import lowfirst.quantity.Sourced;
 
 /** Reads single cells of one row, and gathers what is wrong with them. */
 final class Cells {
-  private static final Pattern NONE = Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad])");
+  private static final Pattern NONE =
+      Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad]|unknown)");
 
   private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[acd]|unknown|not known)");
 
@@ -30,7 +31,7 @@ final class Cells {
   /** Whether a cell says that there is nothing to write into it. */
   static boolean isNone(String cell) {
     return cell.isEmpty()
-        || cell.length() <= 6
+        || cell.length() <= 7
             && !Character.isDigit(cell.charAt(cell.length() - 1))
             && NONE.matcher(cell).matches();
   }

@@ -23,7 +23,7 @@ final class FittingWords {
               + "|(only|just) (needed |required |used |fitted )?(for|if|when|with)\\b[^,;]*"
               + "|not (needed|required|used|fitted) (if|when|with|for)\\b[^,;]*"
               + "|(needed|required|fit|fitted|used) only (if|when|with|for)\\b[^,;]*"
-              + "|nur (bei|f(ü|ue)r|wenn)\\b[^,;]*|bei bedarf)");
+              + "|nur (bei|f(ü|ue)r|wenn)\\b[^,;]*|bei bedarf)|任意");
 
   private static final Pattern ALTERNATIVE =
       Pattern.compile(

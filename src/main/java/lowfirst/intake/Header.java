@@ -119,6 +119,11 @@ final class Header {
     return isComplete(kind) && index >= 0 && byCells * 2 < uses.size();
   }
 
+  /** Whether a column was found by a likely header or by its cells. */
+  boolean isWeak(Column column) {
+    return uses.stream().anyMatch(use -> use.column() == column && WEAK.contains(use.basis()));
+  }
+
   /** Whether only what stands in its cells tells that this column was found. */
   boolean isByCells(Column column) {
     return uses.stream().anyMatch(use -> use.column() == column && use.basis() == Basis.CELLS);

@@ -42,6 +42,9 @@ final class KindOfLine {
   /** A letter that some give to crystals and others to what plugs in. */
   private static final String EITHER = "X";
 
+  /** A description that says what kind of part it is, and nothing else. */
+  private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
+
   private static final Pattern LETTER = Pattern.compile("\\p{L}");
 
   /** Of a diode the colour alone tells that it is lit. */
@@ -118,7 +121,8 @@ final class KindOfLine {
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
     Optional<PartKind> described = PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION));
     boolean holds = countsPins && described.filter(HOLDERS::contains).isPresent();
-    guess.vote(described, holds ? PartKindGuess.STRONG : PartKindGuess.WEAK);
+    boolean plain = ONE_WORD.matcher(cells.get(PartOfLine.DESCRIPTION)).matches();
+    guess.vote(described, holds || plain ? PartKindGuess.STRONG : PartKindGuess.WEAK);
     if (described.isEmpty() && !number.contains("://")) {
       guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
     }
@@ -129,7 +133,7 @@ final class KindOfLine {
   private void voteLetters() {
     boolean either = prefix.equals(EITHER) && LETTER.matcher(value + number).find();
     guess.vote(letters.filter(kind -> !either), weightOfLetters());
-    if (prefix.equals("D") && COLOURS.matcher(value).matches()) {
+    if (guess.has(PartKind.DIODE) && COLOURS.matcher(value).matches()) {
       guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
     }
     if (isChip && isUnheard()) {
@@ -153,12 +157,18 @@ final class KindOfLine {
     // What plugs into a connector may be all that the value says.
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
-    boolean valued =
-        letters
-            .flatMap(PartOfLine::dimension)
-            .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
-            .isPresent();
+    boolean valued = letters.filter(this::isMeasuredAs).isPresent();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
+    // A resistor in the place of a coil: its value is no inductance.
+    Optional<PartKind> described =
+        PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION)).filter(kind -> !valued);
+    guess.vote(described.filter(this::isMeasuredAs), PartKindGuess.STRONG);
+  }
+
+  private boolean isMeasuredAs(PartKind kind) {
+    return PartOfLine.dimension(kind)
+        .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
+        .isPresent();
   }
 
   private boolean isUnheard() {

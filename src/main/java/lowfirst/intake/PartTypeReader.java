@@ -150,6 +150,14 @@ final class PartTypeReader {
     if (Cells.isNone(text)) {
       return "";
     }
+    // The symbol of a drawing, or a dealer's number, beside the type number itself.
+    boolean outdone =
+        column == Column.PART_TYPE
+            && row.isGuessed(column)
+            && PartKindWords.byTypeNumber(row.text(Column.VALUE)).isPresent();
+    if (outdone) {
+      return "";
+    }
     if (column == Column.VALUE && text.indexOf('[') > 0) {
       return BRACKETED_UNIT.matcher(text).replaceAll("$1");
     }

@@ -23,9 +23,11 @@ final class StatedValue {
   private static final Pattern WITH_UNIT =
       Pattern.compile("(?i)\\d\\s?[km]?\\s?(ohms?|Ω)(?!\\p{L})|\\d\\s?[pnuµ]f(?!\\p{L})");
 
-  /** A number and the size of a chip are all that a description says: 330 1206. */
+  private static final String SIZE = "(0402|0603|0805|1206|1210|2010|2512)";
+
+  /** A number, perhaps with the size of a chip, is all that a description says: 330 1206. */
   private static final Pattern NUMBER_AND_SIZE =
-      Pattern.compile("\\d{1,4}([.,]\\d{1,2})?\\s+\\(?(0402|0603|0805|1206|1210|2010|2512)\\)?");
+      Pattern.compile("(?!" + SIZE + "$)\\d{1,4}([.,]\\d{1,2})?(\\s+\\(?" + SIZE + "\\)?)?");
 
   private StatedValue() {}
 
@@ -38,7 +40,9 @@ final class StatedValue {
     if (description.isEmpty() || value.equals(description)) {
       return own.value();
     }
-    if (value.isEmpty() && NUMBER_AND_SIZE.matcher(description).matches()) {
+    if (value.isEmpty()
+        && measured == Dimension.RESISTANCE
+        && NUMBER_AND_SIZE.matcher(description).matches()) {
       return WrittenValue.parse(description, expected).value();
     }
     if (!own.isRead() && isMilliOrMega(description, measured)) {

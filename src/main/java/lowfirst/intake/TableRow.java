@@ -55,6 +55,11 @@ final class TableRow {
     return header.pair();
   }
 
+  /** Whether words or cells that may mean something else tell of a column. */
+  boolean isGuessed(Column column) {
+    return header.isWeak(column);
+  }
+
   /** The header over a column; empty when it has none. */
   String headerOf(Column column) {
     return header.name(header.cellOf(column));

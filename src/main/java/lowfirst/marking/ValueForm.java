@@ -13,6 +13,7 @@ enum ValueForm {
   R_SUFFIX(Part.STARTS + Part.NUMBER + "(k|K|M|m|)([Rr]|E(?![+-]\\d))" + Part.LETTER + Part.ENDS),
   RKM_OHMS(
       Part.STARTS
+          + Part.NO_LETTERS_BEFORE
           + "(\\d{1,4})([RrKkMGTLE])(\\d{1,3})"
           + Part.LETTER
           + "\\s*"
@@ -60,6 +61,9 @@ enum ValueForm {
 
     /** Behind a dash in a maker's number: 18NP-100N. */
     static final String NO_NUMBER_BEFORE = "(?<!\\d\\d\\p{L}{1,3}[-–])";
+
+    /** Letters and a dash, as in a maker's number: NSL-19M51. */
+    static final String NO_LETTERS_BEFORE = "(?<!\\p{L}\\p{L}[-–])";
 
     static final String ENDS = "(?![\\p{L}\\p{N}])(?![.,]\\d)";
     static final String OHM = "(?:Ω|[Oo][Hh][Mm][Ss]?)";

@@ -34,7 +34,8 @@ public final class SurfaceMount {
               + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
               + "(?![0-9A-KM-Z]|[.,x]\\d)");
   private static final Pattern METRIC_CHIP =
-      Pattern.compile("(?<![A-Z0-9.])[RCL](1608|2012|3216|3225|4516|4532|5650)M(?![A-Z0-9])");
+      Pattern.compile(
+          "(?<![A-Z0-9.])[RCL]((1608|2012|3216|3225|4516|4532|5650)M|(0402|0603|0805|1206|1210|1812|2010|2512)[KW])(?![A-Z0-9])");
   private static final Pattern LAND =
       Pattern.compile(
           "(?<![A-Z])((RES|CAP|IND|DIO|LED|FUS|VAR)(C|CP|CAF|CAV|CWR|M|MP|MELF|P|SC)\\d{3}|CAPAE\\d{3}"

@@ -1395,7 +1395,8 @@ class OddListsTest {
   @CsvSource({
     "D1, M7, C95812, M7",
     "U1, AB27511, 595-AB27511, AB27511",
-    "Q1, 2N3904, PN3904TA, PN3904TA",
+    "Q1, driver, PN3904TA, PN3904TA",
+    "Q1, 2N3904, PN3904TA, 2N3904",
     "U2, timer, C95812, C95812",
     "L1, 10uH, 744040180, 744040180",
   })
@@ -1433,5 +1434,71 @@ class OddListsTest {
     assertTrue(says(bom("bom.csv", bom), Kind.COLUMN_GUESSED, "taken for words"));
     String knobs = bom.replace("HOLD RUN", "Left Knobs");
     assertTrue(of(bom("bom.csv", knobs), Kind.COLUMN_GUESSED).isEmpty());
+  }
+
+  /** The symbol that the drawing has for a part is no type number beside that of the part. */
+  @ParameterizedTest
+  @CsvSource({"1N4148, 1N4933, 1N4148", "MAX31855, MAX6675, MAX31855", "knob, AB123, AB123"})
+  void a_value_that_is_a_type_number_outdoes_the_symbol(String value, String device, String type) {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Part,Value,Device,Package\nZZ1," + value + "," + device + ",DO41\nR1,1k,R-EU,0207\n");
+    assertEquals(type, items(reading).get(0).partType().typeNumber());
+  }
+
+  /** Rows that were numbered before some were taken out. */
+  @Test
+  void numbers_that_only_rise_count_no_parts() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "#;Label;Value\n1;C1, C2;10n\n3;D3;1N4148\n4;R1, R3;1R\n9;R4;10k\n12;R5;1k\n");
+    assertEquals(
+        "[2 [C1, C2] 10n, 1 [D3] 1N4148, 2 [R1, R3] 1R, 1 [R4] 10k, 1 [R5] 1k]", shown(reading));
+    assertTrue(of(reading, Kind.QUANTITY_DISAGREES).isEmpty());
+  }
+
+  /** Kinds and values in columns of their own. */
+  @Test
+  void a_column_of_kinds_says_more_than_letters_that_say_little() {
+    List<Item> items =
+        items(
+            bom(
+                "bom.csv",
+                "Designator;Component;Value\nK1;Connector;4 positions\nDL1;Diode;Yellow-green\n"
+                    + "L5;Resistor;3.3k\nL6;Inductor;10uH\n"));
+    assertEquals(
+        List.of(PartKind.CONNECTOR, PartKind.LED, PartKind.RESISTOR, PartKind.INDUCTOR),
+        items.stream().map(item -> item.partType().kind()).toList());
+  }
+
+  /** A maker's number may have the form of a value behind its dash. */
+  @Test
+  void a_number_behind_letters_and_a_dash_is_no_value() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1,LDR ABC-19M51\nR2,1k\n");
+    assertEquals(1, of(reading, Kind.VALUE_NOT_UNDERSTOOD).size());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"330, 330 Ω", "0805, ''", "4.7, 4.7 Ω"})
+  void a_number_alone_is_the_value_of_a_resistor_without_another(String words, String value) {
+    KitReading reading = bom("bom.csv", "Ref,Part Number,Desc\nR1,," + words + "\nR2,,1k\n");
+    assertEquals(value, items(reading).get(0).partType().value().map(Object::toString).orElse(""));
+  }
+
+  /** What an export writes where the drawing has nothing. */
+  @Test
+  void unknown_is_no_value() {
+    KitReading reading = bom("bom.csv", "refdes,value\nU4,unknown\nR1,1k\n");
+    assertTrue(says(reading, Kind.VALUE_NOT_UNDERSTOOD, "nothing says which"));
+  }
+
+  @Test
+  void headers_of_a_japanese_list_are_usual_ones() {
+    KitReading reading =
+        bom("bom.csv", "部品,数,記号,フットプリント,メモ\n15kΩ 1/4W,1,R2,DIN0207,\nピンヘッダー 1x4(任意),1,J6,1x4,予備\n");
+    assertEquals("DIN0207", items(reading).get(0).partType().packageName());
+    assertEquals(1, of(reading, Kind.OPTIONAL_PART).size());
   }
 }

@@ -43,6 +43,7 @@ class WrittenValueTest {
         "4k7 | RESISTANCE | 4.7 kΩ | - | - | - | -",
         "R47 | RESISTANCE | 470 mΩ | - | - | - | -",
         // the size of a chip is neither value nor power
+        "10k-1% | RESISTANCE | 10 kΩ | ±1 % | - | - | -",
         "68 (0603) | RESISTANCE | 68 Ω | - | - | - | -",
         "100 1206 | RESISTANCE | 100 Ω | - | - | - | -",
         "10k R0805W | RESISTANCE | 10 kΩ | - | - | - | R0805W",

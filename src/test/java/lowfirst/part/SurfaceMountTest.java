@@ -21,6 +21,8 @@ class SurfaceMountTest {
         "R_0805_2012Metric",
         "0603",
         "C0603",
+        "C0805K",
+        "R1206W",
         "R 1206",
         "LED_0805",
         "CAP-1210",
