@@ -106,13 +106,18 @@ final class LeadedBodies {
       PartKind kind, String packageName, Optional<BodyOutline> outline, String text) {
     String name =
         (outline.map(BodyOutline::name).orElse("") + " " + packageName).toUpperCase(Locale.ROOT);
-    if (TO_126.matcher(name).find()) {
+    if (isTo126(name)) {
       return medium(kind, text);
     }
     boolean small = name.contains("TO-92") || name.contains("TO92");
     return small || !name.contains("TO-") && kind == PartKind.BIPOLAR_TRANSISTOR
         ? small(kind, text)
         : power(kind, leads(name), text);
+  }
+
+  /** Whether a package's name, in capitals, is one of that body's: it has no tab. */
+  static boolean isTo126(String name) {
+    return TO_126.matcher(name).find();
   }
 
   /** TO-92 from its flat side; body 4.7 × 4.6 mm (Jiangsu CJ). Pins count from the left. */

@@ -95,7 +95,10 @@ final class OrientationWords {
       return "as the outline on the board shows, the hole of the tab over the board's; check the"
           + " type's pin order";
     }
-    if (name.contains("TO220") || name.contains("TO247") || name.contains("TO126")) {
+    if (LeadedBodies.isTo126(name)) {
+      return "the metal face to the thick line printed on the board; check the type's pin order";
+    }
+    if (name.contains("TO220") || name.contains("TO247")) {
       return "the metal tab to the thick line printed on the board; check the type's pin order";
     }
     return "as the outline on the board shows; check the type's pin order: one outline comes with"

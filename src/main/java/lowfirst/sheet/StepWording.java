@@ -101,7 +101,7 @@ public final class StepWording {
   /** What the positions of {@link #where} are counted from. */
   static String origin(Optional<Board.Size> edge) {
     return edge.isPresent()
-        ? "Positions are mm to the right/mm up from the board's lower left corner, seen from the top."
+        ? "Positions are right/up, in mm from the board's lower left corner seen from the top."
         : "Positions are x/y as the placement list counts them, seen from the top.";
   }
 

@@ -99,7 +99,7 @@ class AssemblySheetsTest {
         "! " + StepsDocument.BENCH,
         "! " + StepsDocument.LEAD_ENDS,
         "# Board driver, 2 built side by side",
-        "Positions are mm to the right/mm up from the board's lower left corner, seen from the top.",
+        "Positions are right/up, in mm from the board's lower left corner seen from the top.",
         "# Batch 1: 3 parts, 2.0 to 2.5 mm, top side",
         "## Step 1: 1N4148 diode",
         "pick: 2 × 1N4148 diode, DO-35 (1 for each of 2 boards)",

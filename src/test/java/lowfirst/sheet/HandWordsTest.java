@@ -76,7 +76,7 @@ class HandWordsTest {
             + " pin order",
         "REGULATOR | T1 | TO247 | the metal tab to the thick line printed on the board; check the"
             + " type's pin order",
-        "THYRISTOR | T1 | to-126 | the metal tab to the thick line printed on the board; check the"
+        "THYRISTOR | T1 | to-126 | the metal face to the thick line printed on the board; check the"
             + " type's pin order",
         "MOSFET | T1 | SOT | as the outline on the board shows; check the type's pin order: one"
             + " outline comes with several",

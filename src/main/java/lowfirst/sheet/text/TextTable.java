@@ -113,26 +113,18 @@ final class TextTable {
       rule.append(rule.isEmpty() ? "" : " ".repeat(GAP)).append("-".repeat(width));
     }
     lines.add(rule.toString());
-    boolean tall = isTall(widths);
-    for (int row = 0; row < rows.size(); row++) {
-      if (tall && row > 0) {
+    boolean tallBefore = false;
+    for (int at = 0; at < rows.size(); at++) {
+      var row = new ArrayList<String>();
+      addRow(rows.get(at), widths, row);
+      boolean tall = row.size() > 1;
+      if (at > 0 && (tall || tallBefore)) {
         lines.add("");
       }
-      addRow(rows.get(row), widths, lines);
+      lines.addAll(row);
+      tallBefore = tall;
     }
     return lines;
-  }
-
-  /** Whether any cell takes more than a line. */
-  private boolean isTall(int[] widths) {
-    for (List<String> row : rows) {
-      for (int column = 0; column < widths.length; column++) {
-        if (Wrapping.lines(row.get(column), widths[column]).size() > 1) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   private void addRow(List<String> cells, int[] widths, List<String> lines) {

@@ -76,12 +76,12 @@ public final class TextWriter implements Block.Writer<String> {
     return underlined;
   }
 
-  /** Wrapped after {@code label}; further lines are indented below it by its width, 8 at most. */
+  /** Wrapped after {@code label}; further lines begin where the first one's words do. */
   private List<String> wrapped(String label, String text) {
-    int indent = Math.min(8, Wrapping.width(label));
+    int indent = Wrapping.width(label);
     var lines = new ArrayList<String>();
-    for (String line : Wrapping.lines(label + Wrapping.harmless(text), width - indent)) {
-      lines.add(lines.isEmpty() ? line : " ".repeat(line.isEmpty() ? 0 : indent) + line);
+    for (String line : Wrapping.lines(Wrapping.harmless(text), width - indent)) {
+      lines.add((lines.isEmpty() ? label : " ".repeat(line.isEmpty() ? 0 : indent)) + line);
     }
     return lines;
   }

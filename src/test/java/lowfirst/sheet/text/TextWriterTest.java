@@ -220,8 +220,8 @@ class TextWriterTest {
         Order
         =====
 
-        CAUTION! the tip is
-                hot and burns
+        CAUTION! the tip is hot and
+                 burns
 
         Top
         ---
@@ -241,7 +241,7 @@ class TextWriterTest {
   }
 
   @Test
-  void cells_of_several_lines_have_an_empty_line_between_their_rows() {
+  void a_row_of_several_lines_has_an_empty_line_above_and_below() {
     var table =
         new Table(
             "",
@@ -250,7 +250,8 @@ class TextWriterTest {
                 new Table.Column("What to do there", Table.Align.START, 1)),
             List.of(
                 new Table.Row(List.of(Cell.of("1"), Cell.of("seat it and solder it"))),
-                new Table.Row(List.of(Cell.of("2"), Cell.field("")))));
+                new Table.Row(List.of(Cell.of("2"), Cell.field(""))),
+                new Table.Row(List.of(Cell.of("3"), Cell.of("look")))));
     assertEquals(
         """
         Order
@@ -262,6 +263,7 @@ class TextWriterTest {
             solder it
 
          2  ____
+         3  look
         """,
         TextWriter.write(with(table), 20));
   }
