@@ -110,11 +110,9 @@ final class ChannelPlot {
       shapes.add(
           new Line(from, y, Math.min(from + 1.8, WIDTH - RIGHT), y, Paint.stroke(LIMIT, 0.4)));
     }
+    // At the left, where the curve is still far below.
     labelOnWhite(
-        WIDTH - RIGHT,
-        y - 1,
-        Label.Anchor.END,
-        "limit " + LoadsWords.celsius(curve.limitCelsius()));
+        LEFT + 1, y - 1, Label.Anchor.START, "limit " + LoadsWords.celsius(curve.limitCelsius()));
   }
 
   private void curve() {
