@@ -158,7 +158,7 @@ public sealed interface Block {
     }
   }
 
-  /** What follows, up to the next of these, stands on one page where it fits on one. */
+  /** What follows, up to the next of these, begins a page where it doesn't fit on what is left. */
   record Section() implements Block {
     @Override
     public <R> R fold(Writer<R> writer) {

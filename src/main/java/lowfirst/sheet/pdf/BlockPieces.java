@@ -57,7 +57,7 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
   /**
    * Whether a block belongs to the one right below it: text about a table, figure or facts, a
    * picture of what the facts tell or of the places that a table lists, facts with the caution
-   * about them.
+   * about them, a table with what is to be done when all its rows are.
    */
   private static boolean introduces(List<Block> blocks, int at) {
     Block block = blocks.get(at);
@@ -65,6 +65,9 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     if (block instanceof Block.Figure figure) {
       return next instanceof Block.Table
           || figure.caption().isBlank() && next instanceof Block.Facts;
+    }
+    if (block instanceof Block.Table) {
+      return next instanceof Block.Heading heading && heading.level() > 2;
     }
     return block instanceof Block.Paragraph
         ? next instanceof Block.Table || next instanceof Block.Figure || next instanceof Block.Facts

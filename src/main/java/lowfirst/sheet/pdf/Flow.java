@@ -35,7 +35,7 @@ final class Flow {
     return y == top;
   }
 
-  /** Turns where the pieces up to the next section fit on a page, but not on what is left here. */
+  /** Turns where the pieces up to the next section don't all fit on what is left of the page. */
   private void begin(List<Piece> pieces, int from) {
     double needed = 0;
     for (int at = from; at < pieces.size(); at++) {
@@ -44,7 +44,7 @@ final class Flow {
       }
       needed += pieces.get(at).spaceAbove() + pieces.get(at).height();
     }
-    if (y + needed > bottom && top + needed <= bottom) {
+    if (y + needed > bottom && !isFresh()) {
       turn();
     }
   }

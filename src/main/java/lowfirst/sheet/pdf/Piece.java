@@ -20,7 +20,7 @@ record Piece(
     FREE,
     /** Nothing: a heading stays with what it heads. */
     STAYS_WITH_NEXT,
-    /** A new page where what follows, up to the next of these, would fit on one but not here. */
+    /** A new page where what follows, up to the next of these, doesn't fit on the rest of this. */
     SECTION
   }
 
