@@ -1,6 +1,7 @@
 package lowfirst.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +38,9 @@ public final class LoadsDocument {
   public static Document of(
       String title,
       String fingerprint,
-      List<ChannelStudy> studies,
+      List<ChannelStudy> channels,
       List<? extends SumFinding> sums) {
+    List<ChannelStudy> studies = worstFirst(channels);
     var blocks = new ArrayList<Block>();
     blocks.add(new Paragraph(LoadsSummary.of(studies, sums)));
     blocks.add(channels(studies));
@@ -53,6 +55,12 @@ public final class LoadsDocument {
     }
     sums.forEach(sum -> addSum(sum, blocks));
     return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
+  }
+
+  /** What needs a hand stands where the eye begins; channels that fare alike stay in order. */
+  private static List<ChannelStudy> worstFirst(List<ChannelStudy> studies) {
+    Comparator<ChannelStudy> better = Comparator.comparing(study -> study.finding().verdict());
+    return studies.stream().sorted(better.reversed()).toList();
   }
 
   private static String shortened(String fingerprint) {
