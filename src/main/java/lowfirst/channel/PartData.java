@@ -101,7 +101,9 @@ public final class PartData {
     return switch (role) {
       case MOSFET, STAGE -> {
         PartData part = SwitchReader.switching(role, name, switchKind(role, type.kind()), ratings);
-        yield whyUnfit(name, bomWords, lines).map(part::unfit).orElse(part);
+        yield whyUnfit(name, type.kind().words() + " " + bomWords, lines)
+            .map(part::unfit)
+            .orElse(part);
       }
       case FLYBACK_DIODE -> DiodeReader.diode(name, type.kind(), ratings, bomWords);
       case FUSE -> FuseReader.fuse(name, type, ratings, bomWords);

@@ -1,11 +1,14 @@
 package lowfirst.intake;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import lowfirst.board.Designator;
+import lowfirst.part.PartKind;
 
 /** What the cells below a header show of its columns, where its words leave that open. */
 final class ColumnsByCells {
@@ -20,12 +23,18 @@ final class ColumnsByCells {
   /** Share of rows that name a part, without which a column names none. */
   private static final double LEAST = 0.3;
 
-  /** Share of cells that may name a part, below which a likely header heads no designators. */
+  /**
+   * Share of cells that may name a part, below which a likely header heads no designators; share of
+   * strange ones that are passed over.
+   */
   private static final double FEW = 0.2;
 
   /** What a column that only numbers the rows can't be. */
   static final Set<Column> TEXTS =
       EnumSet.of(Column.VALUE, Column.PACKAGE, Column.PART_TYPE, Column.DESCRIPTION);
+
+  /** Share of cells that say no more than a kind of part, from which a column is about kinds. */
+  private static final double MANY = 0.6;
 
   private final HeaderUses uses;
   private final List<Row> below;
@@ -59,10 +68,71 @@ final class ColumnsByCells {
     return CellShapes.nameShare(below, cell) < FEW;
   }
 
-  /** A number for each row, or how its part is mounted, which a package may tell. */
+  /** A number for each row, its kind, or how its part is mounted, which a package may tell. */
   boolean saysLittle(Column column, int cell) {
     return CellShapes.numbersRows(below, cell)
+        || tellKinds(cell)
         || (column != Column.PACKAGE && CellShapes.areMountings(below, cell));
+  }
+
+  /**
+   * Whether the cells of a BOM's column only tell the kinds of its parts: in words, or in letters
+   * of which there are several, and never another than a resistor's, capacitor's or inductor's.
+   */
+  boolean tellKinds(int cell) {
+    if (uses.kind() != TableKind.BOM || !uses.has(Column.DESIGNATORS)) {
+      return false;
+    }
+    var kinds = EnumSet.noneOf(PartKind.class);
+    boolean worded = false;
+    int filled = 0;
+    int telling = 0;
+    int others = 0;
+    for (Row row : below) {
+      String text = row.cell(cell);
+      filled += text.isEmpty() ? 0 : 1;
+      Optional<PartKind> kind = PartKindWords.byName(text);
+      if (kind.isPresent()) {
+        telling++;
+        kinds.add(kind.get());
+        worded |= text.length() > 2;
+        others += isAnother(row, kind.get()) ? 1 : 0;
+      }
+    }
+    return telling > MANY * filled && (worded || kinds.size() > 1) && others <= FEW * telling;
+  }
+
+  /** The same: such words stand beside several values, which no type number does. */
+  boolean tellKindsOfSeveralValues(int cell) {
+    int value = uses.cellOf(Column.VALUE);
+    if (value < 0 || !tellKinds(cell)) {
+      return false;
+    }
+    var values = new HashMap<String, String>();
+    return below.stream()
+        .filter(row -> !row.cell(cell).isEmpty() && !row.cell(value).isEmpty())
+        .anyMatch(
+            row ->
+                !values
+                    .computeIfAbsent(row.cell(cell), first -> row.cell(value))
+                    .equals(row.cell(value)));
+  }
+
+  /** Letters of other kinds beside them show that the words tell what a part is for. */
+  private boolean isAnother(Row row, PartKind kind) {
+    return DesignatorList.parse(row.cell(uses.cellOf(Column.DESIGNATORS))).designators().stream()
+        .limit(1)
+        .map(Designator::prefix)
+        .filter(letters -> !letters.equals(KindOfLine.EITHER))
+        .flatMap(letters -> PartKindWords.byLetters(letters).stream())
+        .anyMatch(usual -> !PartKindGuess.areKin(usual, kind));
+  }
+
+  /** The free column that only tells kinds, whatever stands over it. */
+  void useKind() {
+    if (uses.kind() == TableKind.BOM) {
+      useByCells(Column.KIND, this::tellKinds);
+    }
   }
 
   /** Designators under a word for part numbers or such, surer ones than in the free column. */

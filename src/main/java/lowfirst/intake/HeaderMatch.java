@@ -44,6 +44,7 @@ final class HeaderMatch {
     match.useLikelyHeaders();
     match.useDesignatorsByCells();
     match.cells.useFitted();
+    match.cells.useKind();
     match.cells.usePlaced();
     match.cells.useValueBehind();
     return new Header(index, match.names, match.uses.all(), match.pair);
@@ -212,9 +213,10 @@ final class HeaderMatch {
             && match.column() == column
             && match.rank() >= fromRank
             && match.rank() < bestRank
-            && !(match.isWeak()
-                && ColumnsByCells.TEXTS.contains(column)
-                && cells.saysLittle(column, cell))) {
+            && !(ColumnsByCells.TEXTS.contains(column)
+                && (match.isWeak()
+                    ? cells.saysLittle(column, cell)
+                    : column == Column.PART_TYPE && cells.tellKindsOfSeveralValues(cell)))) {
           best = cell;
           bestRank = match.rank();
         }

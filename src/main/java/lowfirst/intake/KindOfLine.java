@@ -30,6 +30,7 @@ final class KindOfLine {
           PartKind.SCHOTTKY_DIODE,
           PartKind.ZENER_DIODE,
           PartKind.BIPOLAR_TRANSISTOR,
+          PartKind.JFET,
           PartKind.MOSFET,
           PartKind.REGULATOR,
           PartKind.INTEGRATED_CIRCUIT);
@@ -39,8 +40,14 @@ final class KindOfLine {
       Pattern.compile(
           "(?i)(?:^|[:_ ])(?:[lt]?qfp|qfn|dfn|ssop|tssop|msop|plcc|(?:p?di[pl]|so(?:ic|p)?)[-_]?(?:08|8|14|16|18|20|24|28|40)(?!\\d))");
 
+  /** Only what a hand turns all the time is made with a taper: A10K, 100k log; common practice. */
+  private static final Pattern TAPER =
+      Pattern.compile(
+          "(?iU)(?<!\\w)[ABCW] ?\\d+([.,]\\d+)?[kM]\\d*(?!\\w)|\\d[kM]\\d* ?[ABCW](?!\\w)"
+              + "|\\b(lin(ear\\w*|eal|(é|e)aire)?|(anti|rev)?log(ar\\w+)?|audio|taper)\\b");
+
   /** A letter that some give to crystals and others to what plugs in. */
-  private static final String EITHER = "X";
+  static final String EITHER = "X";
 
   /** A description that says what kind of part it is, and nothing else. */
   private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
@@ -73,6 +80,9 @@ final class KindOfLine {
   /** Whether the value only counts pins, so that others say what the part is. */
   private final boolean countsPins;
 
+  /** What a column says that does nothing else. */
+  private final Optional<PartKind> stated;
+
   private final PartKindGuess guess = new PartKindGuess();
 
   private KindOfLine(List<String> cells) {
@@ -81,8 +91,10 @@ final class KindOfLine {
     this.number = cells.get(PartOfLine.NUMBER);
     this.prefix = cells.get(PartOfLine.LETTERS);
     this.body = body(cells);
-    this.letters = PartKindWords.byLetters(prefix).map(kind -> fitting(kind, body));
+    this.letters = PartKindWords.byLetters(prefix).map(this::byLetters);
     this.isChip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
+    String kind = cells.get(PartOfLine.KIND);
+    this.stated = PartKindWords.byName(kind).or(() -> PartKindWords.byWords(kind));
     this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
   }
 
@@ -119,7 +131,9 @@ final class KindOfLine {
 
   private void voteWords() {
     guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
-    Optional<PartKind> described = PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION));
+    guess.vote(stated, PartKindGuess.SUREST);
+    Optional<PartKind> described =
+        PartKindWords.byWords(description()).or(() -> PartKindWords.byName(description()));
     boolean holds = countsPins && described.filter(HOLDERS::contains).isPresent();
     boolean plain = ONE_WORD.matcher(cells.get(PartOfLine.DESCRIPTION)).matches();
     guess.vote(described, holds || plain ? PartKindGuess.STRONG : PartKindGuess.WEAK);
@@ -132,7 +146,7 @@ final class KindOfLine {
   /** After the others, since some letters give way to what these say. */
   private void voteLetters() {
     boolean either = prefix.equals(EITHER) && LETTER.matcher(value + number).find();
-    guess.vote(letters.filter(kind -> !either), weightOfLetters());
+    guess.vote(letters.filter(kind -> !either || kind != PartKind.CRYSTAL), weightOfLetters());
     if (guess.has(PartKind.DIODE) && COLOURS.matcher(value).matches()) {
       guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
     }
@@ -157,7 +171,11 @@ final class KindOfLine {
     // What plugs into a connector may be all that the value says.
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
-    boolean valued = letters.filter(this::isMeasuredAs).isPresent();
+    boolean valued =
+        letters
+            .filter(kind -> stated.isEmpty() || PartKindGuess.areKin(kind, stated.get()))
+            .filter(this::isMeasuredAs)
+            .isPresent();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
     // A resistor in the place of a coil: its value is no inductance.
     Optional<PartKind> described =
@@ -169,6 +187,10 @@ final class KindOfLine {
     return PartOfLine.dimension(kind)
         .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
         .isPresent();
+  }
+
+  private String description() {
+    return cells.get(PartOfLine.DESCRIPTION);
   }
 
   private boolean isUnheard() {
@@ -194,15 +216,22 @@ final class KindOfLine {
         .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
   }
 
-  /**
-   * Letters of a network that lies axially are those of one resistor, letters of a pin header with
-   * another plug's body those of that plug.
-   */
-  private static PartKind fitting(PartKind byLetters, Optional<PartKind> body) {
-    boolean general =
-        byLetters == PartKind.RESISTOR_NETWORK && body.equals(Optional.of(PartKind.RESISTOR))
-            || byLetters == PartKind.PIN_HEADER && body.equals(Optional.of(PartKind.CONNECTOR));
-    return general ? body.get() : byLetters;
+  /** What letters mean beside the value and the body: some are used for several kinds. */
+  private PartKind byLetters(PartKind usual) {
+    return switch (usual) {
+      case CRYSTAL ->
+          prefix.equals(EITHER) && PINS.matcher(value).matches() ? PartKind.CONNECTOR : usual;
+      case RESISTOR_NETWORK ->
+          body.filter(PartKind.RESISTOR::equals).isPresent() ? PartKind.RESISTOR : usual;
+      case PIN_HEADER ->
+          body.filter(PartKind.CONNECTOR::equals).isPresent() ? PartKind.CONNECTOR : usual;
+      case TRIMMER -> body.isEmpty() && hasTaper() ? PartKind.POTENTIOMETER : usual;
+      default -> usual;
+    };
+  }
+
+  private boolean hasTaper() {
+    return TAPER.matcher(value).find() || TAPER.matcher(description()).find();
   }
 
   /** Where nothing else tells, the unit of the value does. */

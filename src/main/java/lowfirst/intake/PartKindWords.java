@@ -26,6 +26,12 @@ final class PartKindWords {
   /** Longer texts are prose; their start says what the part is. */
   private static final int LONGEST = 300;
 
+  /** A longer text says more than a kind. */
+  private static final int LONGEST_NAME = 40;
+
+  private static final Pattern DIGIT = Pattern.compile("\\p{Nd}");
+  private static final Pattern BETWEEN = Pattern.compile("[-_.]+");
+
   private static final Pattern WITH =
       Pattern.compile(
           "(?i) (?:with|incl(?:\\.|uding)?|mit|avec|con|com|met) | \\(?\\+ ?(?=\\p{L})");
@@ -105,6 +111,24 @@ final class PartKindWords {
         .map(Found::kind)
         .filter(first -> !PartKindGuess.areKin(first, whole.get().kind()))
         .or(() -> whole.map(Found::kind));
+  }
+
+  /**
+   * By a cell that says no more than the kind, in words or as drawing symbols are named: {@code
+   * Resistors}, {@code CAP POL}, {@code Q_NPN}. What has a digit says more.
+   */
+  static Optional<PartKind> byName(String text) {
+    if (text.isEmpty() || text.length() > LONGEST_NAME || DIGIT.matcher(text).find()) {
+      return Optional.empty();
+    }
+    String plain = BETWEEN.matcher(text.substring(text.lastIndexOf(':') + 1)).replaceAll(" ");
+    return byWords(plain)
+        .or(
+            () ->
+                TABLE.rules.get("name").stream()
+                    .filter(rule -> rule.pattern().matcher(plain.strip()).matches())
+                    .map(Rule::kind)
+                    .findFirst());
   }
 
   /** By a footprint or package name. */

@@ -49,8 +49,9 @@ record PartOfLine(PartType type, String notUnderstood) {
   private static final int TOLERANCE = 4;
   private static final int VOLTAGE = 5;
   private static final int POWER = 6;
-  static final int LETTERS = 7;
-  static final int OTHER_TEXT = 8;
+  static final int KIND = 7;
+  static final int LETTERS = 8;
+  static final int OTHER_TEXT = 9;
 
   private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
 
@@ -83,7 +84,7 @@ record PartOfLine(PartType type, String notUnderstood) {
             ? cells.get(NUMBER)
             : !value.isEmpty() ? value : !description.isEmpty() ? description : number;
     if (text.isEmpty()) {
-      text = cells.get(OTHER_TEXT);
+      text = cells.get(OTHER_TEXT).isEmpty() ? cells.get(KIND) : cells.get(OTHER_TEXT);
     }
     boolean typeNumbered = written.isEmpty() && dimension.isEmpty() && !symbolName;
     var type =

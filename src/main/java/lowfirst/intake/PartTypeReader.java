@@ -41,7 +41,8 @@ final class PartTypeReader {
           Column.PACKAGE,
           Column.TOLERANCE,
           Column.VOLTAGE,
-          Column.POWER);
+          Column.POWER,
+          Column.KIND);
 
   /** Rows that say the same are read once: a BOM may have a row for each of many like parts. */
   private final Map<List<String>, PartOfLine> known = new HashMap<>();

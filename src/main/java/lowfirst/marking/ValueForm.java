@@ -22,9 +22,12 @@ enum ValueForm {
           + Part.ENDS),
   RKM_OHMS_LEADING(Part.STARTS + "([RKML])(\\d{1,3})" + Part.LETTER + Part.ENDS),
   KILO(Part.STARTS + Part.NUMBER + "(\\s*)(k|K|M|G|T|[Mm][Ee][Gg])([DFGJKM]?)" + Part.ENDS),
-  /** Potentiometers carry their taper, A, B or C, before or after: B10K, 10KB. */
+  /**
+   * Potentiometers carry their taper, A, B, C or W, before it, the first three after it: B10K,
+   * 10KB.
+   */
   KILO_WITH_TAPER(
-      "(?:(?<=(?:^|[^\\p{L}\\p{N}])[ABC])"
+      "(?:(?<=(?:^|[^\\p{L}\\p{N}])[ABCW])"
           + Part.NUMBER
           + "()(k|K|M)()"
           + Part.ENDS

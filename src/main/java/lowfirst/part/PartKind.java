@@ -22,6 +22,8 @@ public enum PartKind {
   BRIDGE_RECTIFIER("bridge rectifier", Trait.POLARISED),
   LED("LED", Trait.POLARISED, Trait.HEAT_SENSITIVE),
   BIPOLAR_TRANSISTOR("bipolar transistor", Trait.POLARISED),
+  /** Its gate is a junction: it conducts without a voltage there. */
+  JFET("JFET", Trait.POLARISED, Trait.STATIC_SENSITIVE),
   MOSFET("MOSFET", Trait.POLARISED, Trait.STATIC_SENSITIVE),
   THYRISTOR("thyristor", Trait.POLARISED),
   REGULATOR("voltage regulator", Trait.POLARISED),

@@ -1,8 +1,10 @@
 package lowfirst.sheet;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.BodyOutline;
@@ -26,6 +28,9 @@ final class LeadedBodies {
           "ORANGE", new Ink(0xF0964A),
           "WHITE", new Ink(0xF8F8F4),
           "AMBER", new Ink(0xF0B04A));
+
+  /** Of which most are small. */
+  private static final Set<PartKind> SMALL = EnumSet.of(PartKind.BIPOLAR_TRANSISTOR, PartKind.JFET);
 
   private static final Pattern LEADS = Pattern.compile("TO-?(?:220|247|264|126)-([2-7])(?!\\d)");
 
@@ -110,7 +115,7 @@ final class LeadedBodies {
       return medium(kind, text);
     }
     boolean small = name.contains("TO-92") || name.contains("TO92");
-    return small || !name.contains("TO-") && kind == PartKind.BIPOLAR_TRANSISTOR
+    return small || !name.contains("TO-") && SMALL.contains(kind)
         ? small(kind, text)
         : power(kind, leads(name), text);
   }

@@ -77,7 +77,7 @@ final class MarkingWords {
     String text = type.text().strip();
     String[] kind = type.kind().words().split(" ");
     return text.isEmpty()
-        || (text.contains(" ") && !text.matches(".*\\d.*"))
+        || !text.matches("(?s).*\\d.*")
         || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
         || text.toLowerCase(Locale.ROOT).contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
   }

@@ -56,6 +56,7 @@ final class SolderingWords {
           SCHOTTKY_DIODE,
           ZENER_DIODE,
           BIPOLAR_TRANSISTOR,
+          JFET,
           MOSFET,
           THYRISTOR,
           REGULATOR ->

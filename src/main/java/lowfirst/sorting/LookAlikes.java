@@ -174,6 +174,7 @@ public final class LookAlikes {
           BRIDGE_RECTIFIER,
           LED,
           BIPOLAR_TRANSISTOR,
+          JFET,
           MOSFET,
           THYRISTOR,
           REGULATOR,

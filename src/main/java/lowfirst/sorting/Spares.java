@@ -12,7 +12,14 @@ final class Spares {
     return switch (kind) {
       case RESISTOR, CERAMIC_CAPACITOR, CAPACITOR -> Math.max(2, tenth(quantity));
       case FUSE -> Math.max(2, tenth(quantity));
-      case DIODE, SCHOTTKY_DIODE, ZENER_DIODE, LED, BIPOLAR_TRANSISTOR, MOSFET, FILM_CAPACITOR ->
+      case DIODE,
+          SCHOTTKY_DIODE,
+          ZENER_DIODE,
+          LED,
+          BIPOLAR_TRANSISTOR,
+          JFET,
+          MOSFET,
+          FILM_CAPACITOR ->
           Math.max(1, tenth(quantity));
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR, REGULATOR -> 1;
       default -> 0;

@@ -69,6 +69,7 @@ enum PlaceRule implements SwapRule {
       EnumSet.of(
           PartKind.MOSFET,
           PartKind.BIPOLAR_TRANSISTOR,
+          PartKind.JFET,
           PartKind.REGULATOR,
           PartKind.OPTOCOUPLER,
           PartKind.DRIVER_ARRAY,

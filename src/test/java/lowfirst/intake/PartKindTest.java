@@ -2,11 +2,14 @@ package lowfirst.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import lowfirst.board.Item;
 import lowfirst.part.PartKind;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a BOM line is taken for when its columns say different things. */
 class PartKindTest {
@@ -144,6 +147,35 @@ class PartKindTest {
     "C11, 10u/16V, '', CP_Radial_Tantal_D5.0mm_P2.50mm, TANTALUM_CAPACITOR",
     "C11, 10u/16V, '', CP_Radial_D5.0mm_P2.50mm, ELECTROLYTIC_CAPACITOR",
     "J5, 1x6, '', pin header 1x6, PIN_HEADER",
+    // junction types by their makers' sheets; 2SK and 2SJ are field-effect types by JIS C 7012
+    "Q1, J201, '', TO-92, JFET",
+    "Q1, J113, '', TO-92, JFET",
+    "Q1, 2N5457, '', TO-92, JFET",
+    "Q1, 2N3819, '', TO-92, JFET",
+    "Q1, BF245A, '', TO-92, JFET",
+    "Q1, BF256B, '', TO-92, JFET",
+    "Q1, MPF102, '', TO-92, JFET",
+    "Q1, 2SK30A-GR, '', TO-92, JFET",
+    "Q1, 2SJ74, '', TO-92, JFET",
+    "Q1, 2SK1058, '', TO-3P, MOSFET",
+    "Q1, 2N5551, '', TO-92, BIPOLAR_TRANSISTOR",
+    "Q1, 2N3904, '', TO-92, BIPOLAR_TRANSISTOR",
+    "Q1, BF494, '', TO-92, BIPOLAR_TRANSISTOR",
+    "Q1, 2N7000, '', TO-92, MOSFET",
+    "J201, 1x3, '', pin header 1x3, PIN_HEADER",
+    // a taper is for what a hand turns; a trimmer's body has none
+    "RV1, A10K, '', '', POTENTIOMETER",
+    "RV1, B100K, '', '', POTENTIOMETER",
+    "VR1, 47k log, '', '', POTENTIOMETER",
+    "VR1, 10kA, '', '', POTENTIOMETER",
+    "VR1, 100k linear taper, '', '', POTENTIOMETER",
+    "RV1, W20k, '', '', POTENTIOMETER",
+    "RV1, 10k, '', '', TRIMMER",
+    "RV1, B10K, '', Trimmer upright, TRIMMER",
+    // what only counts poles is no crystal's frequency
+    "X1, 2-pole, '', '', CONNECTOR",
+    "X1, 3-polig, '', '', CONNECTOR",
+    "X1, 16MHz, '', '', CRYSTAL",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =
@@ -154,6 +186,72 @@ class PartKindTest {
                 + "\n");
     Item item = reading.kit().boards().get(0).items().get(0);
     assertEquals(kind, item.partType().kind(), reading.problems().toString());
+  }
+
+  /** Letters that say nothing, as in many layouts, beside a column that says it all. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Device", "Symbol", "Category", "Family", "Part type", "Lib Ref", "Sınıf", "Type"})
+  void a_column_of_kinds_tells_them(String header) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Designator;Qty;Value;"
+                + header
+                + "\nX1;1;10k;R\nX2;1;22k;R\nX3;1;100n;C\nX4;1;100u;CAP POL\nX5;1;5V1;Diode Zener\n"
+                + "X6;1;4148;Diode\nX7;1;BC550;NPN\nX8;1;IRL3705;NMOS\nX9;1;47k;Resistors\n");
+    assertEquals(
+        List.of(
+            PartKind.RESISTOR,
+            PartKind.RESISTOR,
+            PartKind.CAPACITOR,
+            PartKind.ELECTROLYTIC_CAPACITOR,
+            PartKind.ZENER_DIODE,
+            PartKind.DIODE,
+            PartKind.BIPOLAR_TRANSISTOR,
+            PartKind.MOSFET,
+            PartKind.RESISTOR),
+        reading.kit().boards().get(0).items().stream().map(i -> i.partType().kind()).toList(),
+        reading.problems().toString());
+  }
+
+  /** What plugs in is no kind of the plug. */
+  @Test
+  void words_on_what_parts_are_for_tell_no_kinds() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Ref;Qty;Value;Function\nJ1;1;2-pin;Battery\nJ2;1;2-pin;Motor\nJ3;1;2-pin;Speaker\n"
+                + "J4;1;2-pin;Relay\nD1;1;red;Power LED\n");
+    assertEquals(
+        List.of(PartKind.CONNECTOR, PartKind.CONNECTOR, PartKind.CONNECTOR, PartKind.CONNECTOR),
+        reading.kit().boards().get(0).items().stream()
+            .limit(4)
+            .map(i -> i.partType().kind())
+            .toList());
+  }
+
+  /** Shelves, ticks and classes are no kinds. */
+  @ParameterizedTest
+  @CsvSource({"Bin, C, R, L", "Done, x, y, x", "Class, C, C, C", "Side, T, B, T"})
+  void letters_about_something_else_tell_no_kinds(
+      String header, String one, String two, String three) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Designator;Qty;Value;"
+                + header
+                + "\nR1;1;10k;"
+                + one
+                + "\nC1;1;100n;"
+                + two
+                + "\nR2;1;4k7;"
+                + three
+                + "\n");
+    assertEquals(
+        List.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.RESISTOR),
+        reading.kit().boards().get(0).items().stream().map(i -> i.partType().kind()).toList(),
+        reading.problems().toString());
   }
 
   /** Words of other languages, as dictionaries of the trade have them. */

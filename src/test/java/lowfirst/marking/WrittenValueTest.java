@@ -114,6 +114,7 @@ class WrittenValueTest {
         "22пФ | CAPACITANCE | 22 pF | - | - | - | -",
         "100 мкГн | INDUCTANCE | 100 µH | - | - | - | -",
         "B10K | RESISTANCE | 10 kΩ | - | - | - | B",
+        "W20K | RESISTANCE | 20 kΩ | - | - | - | W",
         "10KB | RESISTANCE | 10 kΩ | - | - | - | B",
         "470u-16V | CAPACITANCE | 470 µF | - | 16 V | - | -",
         "470uF16V | CAPACITANCE | 470 µF | - | 16 V | - | -",

@@ -222,6 +222,15 @@ class StepWordingTest {
     assertEquals(name, StepWording.shortName(type));
   }
 
+  /** Type numbers have digits; the name of a kind or of a drawing symbol stands on no part. */
+  @ParameterizedTest
+  @CsvSource({"NPN, ''", "Battery_Cell, ''", "2N3904, printed 2N3904", "J201, printed J201"})
+  void a_name_without_a_number_is_no_print(String text, String marking) {
+    assertEquals(
+        marking,
+        StepWording.marking(step(PartType.named(PartKind.BIPOLAR_TRANSISTOR, text, text, ""))));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "R1 R2 R3 R4, R1-R4",
