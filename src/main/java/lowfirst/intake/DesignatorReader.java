@@ -63,6 +63,10 @@ final class DesignatorReader {
       Pattern.compile(
           "([\\p{L}_]{1,4}\\d{1,4})\\s*[-=:]\\s*\\d+(?:[.,]\\d+)?\\s?[kKMRnpuµΩ]\\w{0,4}");
 
+  /** All that is known of a part, one after the other: R1 - 10k - 1/4W. */
+  private static final Pattern FIELDS =
+      Pattern.compile("([\\p{L}_]{1,4}\\d{1,5})\\s+[-–—/|]\\s+((\\S+).*)");
+
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
@@ -91,10 +95,32 @@ final class DesignatorReader {
     var reader = new DesignatorReader(cell);
     if (SharedLetters.isCell(cell)) {
       reader.words(cell);
-    } else {
+    } else if (!reader.fields()) {
       reader.parts(bare(cell));
     }
     return reader.list(count.isPresent() ? count.get().parts() : 0);
+  }
+
+  /** A designator and what tells of its part, unless that is one more, or the end of a range. */
+  private boolean fields() {
+    Matcher fields = FIELDS.matcher(cell);
+    boolean told =
+        fields.matches()
+            && PartKindWords.byLetters(Designator.of(fields.group(1)).prefix()).isPresent()
+            && !NUMBERS.matcher(fields.group(3)).matches()
+            && !isKnown(fields.group(3));
+    if (told) {
+      add(fields.group(1));
+      others.add(fields.group(2));
+      remarks.add("\"" + cell + "\" was read as " + fields.group(1) + " and words about it");
+    }
+    return told;
+  }
+
+  /** Whether a word begins as designators of a known kind do. */
+  private static boolean isKnown(String word) {
+    return NUMBERED.matcher(word).matches()
+        && PartKindWords.byLetters(Designator.of(word).prefix()).isPresent();
   }
 
   /** Without brackets around all of it. */
@@ -368,9 +394,9 @@ final class DesignatorReader {
   private static boolean isTypeNumber(String[] words) {
     return words.length > 1
         && DesignatorSpelling.isPlain(words[0])
-        && PartKindWords.byLetters(Designator.of(words[0]).prefix()).isPresent()
+        && isKnown(words[0])
         && TYPE_NUMBER.matcher(words[1]).matches()
-        && PartKindWords.byLetters(Designator.of(words[1]).prefix()).isEmpty();
+        && !isKnown(words[1]);
   }
 
   private void word(String word) {

@@ -161,10 +161,14 @@ final class FileRoles {
       return Optional.of(TableKind.PLACEMENTS);
     }
     Header placed = header(TableKind.PLACEMENTS, path);
-    if (placed.isHeaded(TableKind.PLACEMENTS) || PLACEMENT_NAME.matcher(name).find()) {
+    if (placed.isHeaded(TableKind.PLACEMENTS)) {
       return Optional.of(TableKind.PLACEMENTS);
     }
     Header listed = header(TableKind.BOM, path);
+    boolean placeless = listed.isHeaded(TableKind.BOM) && !placed.isComplete(TableKind.PLACEMENTS);
+    if (PLACEMENT_NAME.matcher(name).find() && !placeless) {
+      return Optional.of(TableKind.PLACEMENTS);
+    }
     if (listed.isHeaded(TableKind.BOM) || BOM_NAME.matcher(name).find()) {
       return Optional.of(TableKind.BOM);
     }

@@ -62,13 +62,40 @@ final class FittedSigns {
           "нет",
           "否");
 
+  /** By itself in a cell; elsewhere it may be anything. */
+  private static final String ABBREVIATION = "nf|nm|nb|np|n/[fmp]";
+
+  /** No, and a verb for what is done with a part, language by language. */
+  private static final String WORDS =
+      String.join(
+          "|",
+          "dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|no[ -]?(pop|fit|stuff|load)|un(populated|stuffed|mounted|fitted)",
+          "(do[ -]not|don['’]?t)[ -](fit|place|populate|mount|install|stuff|solder|load|assemble|insert)",
+          "not[ -](fit|(fitt|populat|mount|plac|install|stuff|load|assembl|solder|insert)ed)",
+          "(nicht|ohne) (best(ü|ue)ck|montier|verbau|eingebau|einbau|(ein)?gel(ö|oe)te|einl(ö|oe)te)\\w*|unbest(ü|ue)ckt",
+          "(non|pas|ne pas) (mont|implant|soud|(é|e)quip|plac|install|c(â|a)bl|peupl)(é|e|er|(é|e)e?s?)",
+          "(no|n(ã|a)o|sin) (mont|pobl|popul|instal|coloc|sold|ensambl|equip)(ar|ad[oa]s?)",
+          "non? (mont|install|popol|sald|inser|equip)(are|ire|at[oaie]|it[oaie])",
+          "niet (ge)?(plaats|monteer|monter|bestuk|soldeer|solder)\\w*",
+          "(nie[ -]?)(montow|montuj|zamontow|obsadz|wlutow|lutow)\\w*|(ne|bez )(osazen|osazov|osad|mont(á|a)(ž|z)|montov|zapojov)\\w*",
+          "(ej|inte|ikke|ikkje) (monter|bestyck|bestykk|lodd|l(ö|o)d|placer|plasser)\\w*|ei (asenne|kalust|juote|ladot)\\w*",
+          "tak[ıi]l(ı|i) (de(ğ|g)il)|tak[ıi]l(ma|may)\\w*|(monte|dizili|lehimli) de(ğ|g)il|monte edilme\\w*|lehimlenme\\w*",
+          "(nem|ne|nincs) (be)?((ü|u)ltet|(é|e)p(í|i)t|szerel|forraszt)\\w*|(be)?(ü|u)ltetetlen|ne(montat|plantat|echipat)\\w*|nu se (monteaz|planteaz)\\w*",
+          "(не|нe) ?(устан|монтир|монтуй|монтув|запаив|припаив|паять|паяти|ставить|ставити|встановл|впаив)\\w*|без (монтажа|установки)",
+          "δεν τοποθετ\\w*|χωρίς τοποθέτηση");
+
+  /** Between such signs nothing parts words. */
+  private static final String UNSPACED =
+      "未実装|非実装|不実装|実装(しない|なし|せず)|不[贴貼焊装裝插]接?|未[贴貼焊装裝]|不安[装裝]|不上件|空[贴貼]|미실장|미삽|미장착|실장 ?안 ?함";
+
   private static final Pattern NOT_FITTED =
       Pattern.compile(
-          "(?iU)^(nf|nm|nb|np|n/[fmp])$"
-              + "|(^|[\\s(\\[/,;*_])(dnf|dnp|dni|dns|n\\.\\s?[fmbp]\\.|do[ -]not"
-              + "[ -](fit|place|populate|mount|install|stuff)|don't (fit|place|populate)|not"
-              + "[ -](fitted|populated|mounted|placed|installed)|no[ -]?(pop|fit|stuff|load)|nicht"
-              + " best(ü|ue)ckt|nicht best(ü|ue)cken|non mont(é|e)|unpopulated)($|[\\s)\\]/,;.:*_])");
+          "(?iU)^(?:"
+              + ABBREVIATION
+              + ")$|(?<![^\\s(\\[/,;*_])(?:"
+              + WORDS
+              + ")(?![^\\s)\\]/,;.:*_])|"
+              + UNSPACED);
 
   private static final Pattern OPTIONAL =
       Pattern.compile(
@@ -92,6 +119,11 @@ final class FittedSigns {
   /** Whether a cell about fitting leaves it to the builder. */
   static boolean isOptional(String text) {
     return OPTIONAL.matcher(text).find();
+  }
+
+  /** Whether a text says that the part is not fitted, and nothing else. */
+  static boolean leaveOutOnly(String text) {
+    return NOT_FITTED.matcher(text).matches();
   }
 
   /** Whether a text about whatever says that the part is not fitted. */

@@ -33,8 +33,7 @@ final class FittingWords {
   private static final Pattern LEFT_OUT =
       Pattern.compile(
           "(?iU)\\b(not used|leave (it )?(empty|out|off|open|unpopulated)|omit(ted)?|entf(ä|ae)llt"
-              + "|unbest(ü|ue)ckt|freilassen|ne pas monter|n(o|ão|ao) montar|non montare|nie montowa\\w*|neosazovat|neosadit"
-              + "|niet (plaatsen|monteren|geplaatst)|не (устан(а|о)вл|монтир|запаив)\\w*|未実装|実装しない|不贴|不焊接?)\\b");
+              + "|freilassen)\\b");
 
   private static final char LAST_LATIN = '\u024f';
 

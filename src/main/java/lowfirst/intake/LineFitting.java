@@ -16,12 +16,22 @@ import lowfirst.problem.Problem;
  * it, or its words.
  */
 final class LineFitting {
-  /** A heading over parts that are not fitted. */
-  private static final Pattern HEADING =
-      Pattern.compile(
-          "(?iU)\\W*((parts?|components?|items|teile|bauteile)\\W+)?(dn[fpi]|do not (fit|populate|place|mount)"
-              + "|not (fitted|populated|mounted|placed)|unpopulated|no(t)? fit|nicht best(ü|ue)ckt"
-              + "|non mont(é|e)s?)(\\W+(parts?|components?|items|teile|bauteile))?\\W*");
+  /** What a heading over parts says beside whether they are fitted. */
+  private static final Pattern PARTS =
+      Pattern.compile("(?iU)[^\\w/.]+|\\b(parts?|components?|items|teile|bauteile)\\b");
+
+  /** Where words may say it, whatever else the column is for. */
+  private static final List<Column> PLACES =
+      List.of(
+          Column.DESCRIPTION,
+          Column.PART_TYPE,
+          Column.PACKAGE,
+          Column.QUANTITY,
+          Column.HEIGHT,
+          Column.TOLERANCE,
+          Column.VOLTAGE,
+          Column.POWER,
+          Column.KIND);
 
   private final Table table;
   private final List<Problem> problems;
@@ -41,7 +51,8 @@ final class LineFitting {
 
   /** Whether a heading says just that, and does not only speak of it. */
   private static boolean headsLeftOut(String heading) {
-    return !heading.isEmpty() && heading.length() < 60 && HEADING.matcher(heading).matches();
+    return heading.length() < 60
+        && FittedSigns.leaveOutOnly(PARTS.matcher(heading).replaceAll(" ").strip());
   }
 
   private void sayLeftOut(int line, String heading) {
@@ -66,10 +77,8 @@ final class LineFitting {
       return Item.Fitting.NOT_FITTED;
     }
     if (saysLeftOut(type.text())
-        || saysLeftOut(row.text(Column.DESCRIPTION))
         || saysLeftOut(list.otherText())
-        || saysLeftOut(row.text(Column.PART_TYPE))
-        || saysLeftOut(row.text(Column.PACKAGE))) {
+        || PLACES.stream().anyMatch(column -> saysLeftOut(row.text(column)))) {
       if (FittedSigns.isYes(row.text(Column.FITTED))) {
         problems.add(saysBoth(row, type));
       }

@@ -50,6 +50,7 @@ final class TableReader {
             .with(ZeroWidthSigns::dropped)
             .with(WideSigns::plain)
             .with(OddQuotes::plain)
+            .with(MailQuotes::dropped)
             .with(PipeTable::plain)
             .with(TickBoxes::dropped)
             .with(LeaderDots::blanked);

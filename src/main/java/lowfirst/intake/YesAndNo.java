@@ -2,14 +2,21 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
-/** Columns of yes and no in a BOM that nothing is read from: they may say what is fitted. */
+/**
+ * Columns of yes and no in a BOM that nothing is read from, or of a word and the same with one that
+ * may deny it, in whatever language: they may say what is fitted.
+ */
 final class YesAndNo {
+  private static final Pattern WORDS = Pattern.compile("[\\p{L}\\p{M}' -]{3,30}");
+
   private YesAndNo() {}
 
   /** What to ask about them; empty without any, or where another column says what is fitted. */
@@ -55,7 +62,7 @@ final class YesAndNo {
               && cut.header().uses().stream().noneMatch(use -> use.cell() == own)
               && HeaderWords.matches(TableKind.BOM, cut.header().name(cell)).stream()
                   .allMatch(match -> match.column() == Column.FITTED);
-      if (free && partsRows(below, cell)) {
+      if (free && (partsRows(below, cell) || deny(below, cell))) {
         found.add(cell);
       }
     }
@@ -77,6 +84,20 @@ final class YesAndNo {
       }
     }
     return yes > 0 && others > 0;
+  }
+
+  /** Whether there are just two texts, of which one has the other in it: x, not x. */
+  private static boolean deny(List<Row> rows, int cell) {
+    List<String> texts =
+        rows.stream()
+            .map(row -> row.cell(cell).toLowerCase(Locale.ROOT))
+            .filter(text -> !text.isEmpty())
+            .distinct()
+            .limit(3)
+            .toList();
+    return texts.size() == 2
+        && texts.stream().allMatch(text -> WORDS.matcher(text).matches())
+        && (texts.get(0).contains(texts.get(1)) || texts.get(1).contains(texts.get(0)));
   }
 
   /** The words that stand in a column, for a person to know it by. */

@@ -125,6 +125,26 @@ class BomRowsTest {
     "description, не устанавливать, NOT_FITTED",
     "description, 未実装, NOT_FITTED",
     "description, 不贴, NOT_FITTED",
+    "description, takılı değil, NOT_FITTED",
+    "description, no montado, NOT_FITTED",
+    "description, não montar, NOT_FITTED",
+    "description, non installato, NOT_FITTED",
+    "description, non câblé, NOT_FITTED",
+    "description, niet geplaatst, NOT_FITTED",
+    "description, nicht montiert, NOT_FITTED",
+    "description, neosazeno, NOT_FITTED",
+    "description, ej monterad, NOT_FITTED",
+    "description, ikke monteret, NOT_FITTED",
+    "description, ei asenneta, NOT_FITTED",
+    "description, nem beültetett, NOT_FITTED",
+    "description, nu se montează, NOT_FITTED",
+    "description, не встановлювати, NOT_FITTED",
+    "description, 실장 안함, NOT_FITTED",
+    "description, not loaded, NOT_FITTED",
+    "description, monte edilir, FITTED",
+    "description, osazeno, FITTED",
+    "tolerance, DNP, NOT_FITTED",
+    "height, not fitted, NOT_FITTED",
     "fitted, nie, NOT_FITTED",
     "fitted, да, FITTED",
   })
@@ -147,6 +167,23 @@ class BomRowsTest {
         List.of(true, false, true, false), items(bom).stream().map(Item::isFitted).toList());
     assertEquals(1, count(bom, Kind.COLUMN_GUESSED));
     assertEquals(List.of(), ambiguous(bom));
+  }
+
+  /** In a language that nobody here knows, one word may still deny the other. */
+  @Test
+  void a_word_and_the_same_with_another_may_say_what_is_fitted() {
+    String bom = "ref,qty,value,cyflwr\nR1,1,1k,gosodwyd\nR2,1,2k,heb ei gosodwyd\n";
+    assertEquals(1, count(bom, Kind.OPTIONAL_PART));
+    assertEquals(0, count(bom.replace("heb ei gosodwyd", "arall"), Kind.OPTIONAL_PART));
+  }
+
+  @Test
+  void words_of_other_languages_in_a_column_that_is_not_read_are_said() {
+    assertEquals(
+        List.of(
+            "3 this may say that the part is not fitted, but nothing is read from the column"
+                + " \"Durum\""),
+        ambiguous("ref,qty,value,Durum\nR1,1,1k,\nR2,1,2k,takılı değil\nR3,1,2k,acil\n"));
   }
 
   /** A part that one variant lacks must not be soldered because nobody asked which is built. */

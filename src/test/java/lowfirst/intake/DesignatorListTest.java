@@ -105,7 +105,13 @@ class DesignatorListTest {
     "'C2(100n), C3 (220n)', C2 C3, '100n, 220n'",
     "C31 Do-Not-Install, C31, Do-Not-Install",
     "C31 not fitted, C31, not fitted",
-    "C31 see text, '', C31 see text"
+    "C31 see text, '', C31 see text",
+    "R1 - 4.7k, R1, 4.7k",
+    "R1 - 10k - 1/4W - 5%, R1, 10k - 1/4W - 5%",
+    "C3 | 100nF | 63V, C3, 100nF | 63V",
+    "Q1 / BC547 / NPN, Q1, BC547 / NPN",
+    "R1 - R3, R1 R2 R3, ''",
+    "R1 / R3, R1 R3, ''"
   })
   void a_remark_on_a_designator_is_kept(String cell, String names, String remark) {
     DesignatorList list = DesignatorList.parse(cell);
@@ -119,7 +125,6 @@ class DesignatorListTest {
     "'R1, R2, etc.', R1 R2, '\"etc.\" stands for designators that are not named'",
     "'R1, R2, ...', R1 R2, '\"...\" stands for designators that are not named'",
     "R1=10k, R1, '\"R1=10k\" holds a value beside the designator'",
-    "R1 - 4.7k, R1, '\"R1-4.7k\" holds a value beside the designator'",
   })
   void what_is_no_name_of_a_part_is_a_fault(String cell, String names, String fault) {
     DesignatorList list = DesignatorList.parse(cell);

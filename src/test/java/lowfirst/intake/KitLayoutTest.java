@@ -119,6 +119,12 @@ class KitLayoutTest {
         shown(KitTables.read("top.csv", first + "\n" + second + "\n")));
   }
 
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"pos.csv", "placement.csv", "xy.txt"})
+  void a_bom_under_the_name_of_a_placement_list_is_a_bom(String file) {
+    assertEquals(List.of("kit 1 0"), shown(KitTables.read(file, BOM)));
+  }
+
   @Test
   void a_given_bom_and_placement_list_are_the_board_and_nothing_else_is_looked_for() {
     var files = KitTables.files("a.csv", BOM, "b.csv", PLACED, "bom.csv", TWO).contents();

@@ -1501,4 +1501,14 @@ class OddListsTest {
     assertEquals("DIN0207", items(reading).get(0).partType().packageName());
     assertEquals(1, of(reading, Kind.OPTIONAL_PART).size());
   }
+
+  @Test
+  void a_list_that_a_mail_quotes_is_read() {
+    assertEquals(
+        "[1 [R1] 10k, 2 [C1, C2] 100n]",
+        shown(bom("bom.csv", "> Ref,Qty,Value\n> R1,1,10k\n> \"C1,C2\",2,100n\n")));
+    assertEquals(
+        "[2 [R1, R2] 10k, 1 [C1] 100n, 1 [Q1] BC547]",
+        shown(bom("bom.txt", ">> - R1, R2: 10k\n>> - C1: 100n\n>> - Q1: BC547\n")));
+  }
 }
