@@ -65,7 +65,7 @@ final class DesignatorReader {
 
   /** All that is known of a part, one after the other: R1 - 10k - 1/4W. */
   private static final Pattern FIELDS =
-      Pattern.compile("([\\p{L}_]{1,4}\\d{1,5})\\s+[-–—/|]\\s+((\\S+).*)");
+      Pattern.compile("([\\p{L}_]{1,4}\\d{1,5})\\s+[-–—/|]\\s+(([^\\s,;]+).*)");
 
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 

@@ -111,7 +111,8 @@ class DesignatorListTest {
     "C3 | 100nF | 63V, C3, 100nF | 63V",
     "Q1 / BC547 / NPN, Q1, BC547 / NPN",
     "R1 - R3, R1 R2 R3, ''",
-    "R1 / R3, R1 R3, ''"
+    "R1 / R3, R1 R3, ''",
+    "'R1 - R2,R5', R1 R2 R5, ''"
   })
   void a_remark_on_a_designator_is_kept(String cell, String names, String remark) {
     DesignatorList list = DesignatorList.parse(cell);
