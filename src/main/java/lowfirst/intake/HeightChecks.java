@@ -48,8 +48,7 @@ final class HeightChecks {
     BodyOutline outline = part.outline().orElse(null);
     String name = type.packageName();
     if (outline == null && isSurfaceMount(part, type)) {
-      String flatName = name.isEmpty() ? type.text() : name;
-      add(new Doubt(Kind.SURFACE_MOUNT, flatName, "", 0), part.designator(), place);
+      add(new Doubt(Kind.SURFACE_MOUNT, name, "", 0), part.designator(), place);
     } else if (outline == null || outline.height().isEmpty()) {
       add(new Doubt(Kind.HEIGHT_UNKNOWN, name, "", 0), part.designator(), place);
     } else if (outline.isAssumed()) {
@@ -85,14 +84,15 @@ final class HeightChecks {
   }
 
   private Problem surfaceMount(Doubt doubt, String names) {
-    boolean several = areSeveral(names);
+    String told =
+        doubt.packageName().isEmpty() ? "so the BOM says" : "\"" + doubt.packageName() + "\"";
     return new Problem(
         doubt.kind(),
         places.get(doubt),
         names
-            + (several ? " are surface-mount parts (\"" : " is a surface-mount part (\"")
-            + doubt.packageName()
-            + "\"): soldered flat, with no leads through the board",
+            + (areSeveral(names) ? " are surface-mount parts (" : " is a surface-mount part (")
+            + told
+            + "): soldered flat, with no leads through the board",
         "solder them before the through-hole parts, this program does not lead through that; if"
             + " yours have leads, name their package");
   }
