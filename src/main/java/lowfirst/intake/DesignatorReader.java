@@ -45,8 +45,6 @@ final class DesignatorReader {
   /** What stands behind the letters of a name. */
   private static final Pattern NO_LETTERS = Pattern.compile("\\P{L}.*");
 
-  private static final Pattern TYPE_NUMBER = Pattern.compile("[A-Z]{2,4}\\d{3,5}[A-Z]{0,3}");
-
   private static final Pattern SEVERAL = Pattern.compile("\\d[,;\\s]+\\p{L}");
 
   /** R1.R2, of which no letters differ: A1.R5 is a name. */
@@ -63,17 +61,9 @@ final class DesignatorReader {
       Pattern.compile(
           "([\\p{L}_]{1,4}\\d{1,4})\\s*[-=:]\\s*\\d+(?:[.,]\\d+)?\\s?[kKMRnpuµΩ]\\w{0,4}");
 
-  /** All that is known of a part, one after the other: R1 - 10k - 1/4W. */
-  private static final Pattern FIELDS =
-      Pattern.compile("([\\p{L}_]{1,4}\\d{1,5})\\s+[-–—/|]\\s+(([^\\s,;]+).*)");
-
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
   private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
-
-  /** A remark on one designator: C2(100n), C31 do not install. */
-  private static final Pattern REMARKED =
-      Pattern.compile("([\\p{L}_]+\\d{1,6})\\s*(?:\\(([^()]*)\\)|\\s(\\D{4,}))");
 
   private final List<Designator> designators = new ArrayList<>();
   private final List<String> others = new ArrayList<>();
@@ -93,34 +83,15 @@ final class DesignatorReader {
     Optional<StatedCount> count = StatedCount.in(written);
     String cell = count.isPresent() ? count.get().designators() : written;
     var reader = new DesignatorReader(cell);
+    Optional<NameWithWords> fields = NameWithWords.inFields(cell);
     if (SharedLetters.isCell(cell)) {
       reader.words(cell);
-    } else if (!reader.fields()) {
+    } else if (fields.isPresent()) {
+      reader.named(cell, fields.get());
+    } else {
       reader.parts(bare(cell));
     }
     return reader.list(count.isPresent() ? count.get().parts() : 0);
-  }
-
-  /** A designator and what tells of its part, unless that is one more, or the end of a range. */
-  private boolean fields() {
-    Matcher fields = FIELDS.matcher(cell);
-    boolean told =
-        fields.matches()
-            && PartKindWords.byLetters(Designator.of(fields.group(1)).prefix()).isPresent()
-            && !NUMBERS.matcher(fields.group(3)).matches()
-            && !isKnown(fields.group(3));
-    if (told) {
-      add(fields.group(1));
-      others.add(fields.group(2));
-      remarks.add("\"" + cell + "\" was read as " + fields.group(1) + " and words about it");
-    }
-    return told;
-  }
-
-  /** Whether a word begins as designators of a known kind do. */
-  private static boolean isKnown(String word) {
-    return NUMBERED.matcher(word).matches()
-        && PartKindWords.byLetters(Designator.of(word).prefix()).isPresent();
   }
 
   /** Without brackets around all of it. */
@@ -336,20 +307,20 @@ final class DesignatorReader {
     return spelt.isPresent();
   }
 
-  /** One designator with a remark, in brackets or on leaving it out. */
   private boolean remarked(String text) {
-    Matcher remarked = REMARKED.matcher(text);
-    if (!remarked.matches()) {
-      return false;
-    }
-    boolean bracketed = remarked.group(2) != null;
-    String remark = bracketed ? remarked.group(2) : remarked.group(3);
-    if (!bracketed && !FittedSigns.leaveOut(remark)) {
-      return false;
-    }
-    add(remarked.group(1));
-    others.add(remark.strip());
-    return true;
+    Optional<NameWithWords> remarked = NameWithWords.remarked(text);
+    remarked.ifPresent(this::named);
+    return remarked.isPresent();
+  }
+
+  private void named(NameWithWords found) {
+    add(found.name());
+    others.add(found.words());
+  }
+
+  private void named(String text, NameWithWords found) {
+    remarks.add("\"" + text + "\" was read as " + found.name() + " and words about it");
+    named(found);
   }
 
   /** Designators with blanks between them, if all words are such; else a name. */
@@ -358,12 +329,11 @@ final class DesignatorReader {
       word(text);
       return;
     }
+    Optional<NameWithWords> typed = NameWithWords.beforeTypeNumber(text);
     String bare = REMARK.matcher(text).replaceAll(" ").strip();
     String[] words = bare.split("\\s+");
-    if (isTypeNumber(words)) {
-      remarks.add("\"" + text + "\" was read as " + words[0] + " and words about it");
-      word(words[0]);
-      others.add(text.substring(text.indexOf(words[0]) + words[0].length()).strip());
+    if (typed.isPresent()) {
+      named(text, typed.get());
     } else if (words.length > 1 && List.of(words).stream().allMatch(DesignatorReader::isName)
         || NUMBERED.matcher(bare).matches()) {
       for (String word : words) {
@@ -388,15 +358,6 @@ final class DesignatorReader {
         || stroke > 0
             && PartKindWords.byLetters(word.substring(0, stroke)).isPresent()
             && WORD.matcher(word.substring(stroke + 1)).matches();
-  }
-
-  /** IC1 LM358N DIP8: the letters of a kind of part, then letters of none and many digits. */
-  private static boolean isTypeNumber(String[] words) {
-    return words.length > 1
-        && DesignatorSpelling.isPlain(words[0])
-        && isKnown(words[0])
-        && TYPE_NUMBER.matcher(words[1]).matches()
-        && !isKnown(words[1]);
   }
 
   private void word(String word) {
