@@ -18,6 +18,8 @@ final class DesignatorReader {
 
   private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
 
+  private static final Pattern NAMED_AND_NUMBERED = Pattern.compile("[A-Z]{1,3}_[A-Z]+\\d{1,3}");
+
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_+-]+");
 
   private static final Pattern RUN_TOGETHER =
@@ -261,6 +263,7 @@ final class DesignatorReader {
 
   private static boolean isWhole(String piece) {
     return DesignatorSpelling.isPlain(piece)
+        || NAMED_AND_NUMBERED.matcher(piece).matches()
         || DesignatorRange.in(piece).filter(DesignatorRange::repeatsLetters).isPresent();
   }
 

@@ -49,10 +49,13 @@ final class KindOfLine {
   /** A letter that some give to crystals and others to what plugs in. */
   static final String EITHER = "X";
 
+  /** Three words at least, which name no package but say what the part is. */
+  private static final Pattern PROSE = Pattern.compile("^\\p{L}{3,}\\S* +\\S+ +\\S");
+
   /** A description that says what kind of part it is, and nothing else. */
   private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
 
-  private static final Pattern LETTER = Pattern.compile("\\p{L}");
+  private static final Pattern NO_NUMBER = Pattern.compile("[^\\d.,\\s]");
 
   /** Of a diode the colour alone tells that it is lit. */
   private static final Pattern COLOURS =
@@ -130,7 +133,11 @@ final class KindOfLine {
   }
 
   private void voteWords() {
-    guess.vote(PartKindWords.byWords(value), PartKindGuess.STRONG);
+    // A circuit that switches is no switch.
+    boolean circuit = isChip && letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent();
+    guess.vote(
+        PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH),
+        PartKindGuess.STRONG);
     guess.vote(stated, PartKindGuess.SUREST);
     Optional<PartKind> described =
         PartKindWords.byWords(description()).or(() -> PartKindWords.byName(description()));
@@ -141,11 +148,15 @@ final class KindOfLine {
       guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
     }
     guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
+    String packageName = cells.get(PartOfLine.PACKAGE);
+    if (PROSE.matcher(packageName).find()) {
+      guess.vote(PartKindWords.byWords(packageName), PartKindGuess.WEAK);
+    }
   }
 
   /** After the others, since some letters give way to what these say. */
   private void voteLetters() {
-    boolean either = prefix.equals(EITHER) && LETTER.matcher(value + number).find();
+    boolean either = prefix.equals(EITHER) && NO_NUMBER.matcher(value + number).find();
     guess.vote(letters.filter(kind -> !either || kind != PartKind.CRYSTAL), weightOfLetters());
     if (guess.has(PartKind.DIODE) && COLOURS.matcher(value).matches()) {
       guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
@@ -171,11 +182,13 @@ final class KindOfLine {
     // What plugs into a connector may be all that the value says.
     boolean plugs = letters.filter(PLUGS::contains).isPresent();
     guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
+    // 7812 is no value of a trimmer.
     boolean valued =
         letters
-            .filter(kind -> stated.isEmpty() || PartKindGuess.areKin(kind, stated.get()))
-            .filter(this::isMeasuredAs)
-            .isPresent();
+                .filter(kind -> stated.isEmpty() || PartKindGuess.areKin(kind, stated.get()))
+                .filter(this::isMeasuredAs)
+                .isPresent()
+            && PartKindWords.byTypeNumber(value).isEmpty();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
     // A resistor in the place of a coil: its value is no inductance.
     Optional<PartKind> described =

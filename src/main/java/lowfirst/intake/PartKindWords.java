@@ -88,7 +88,8 @@ final class PartKindWords {
    * By the words of a value or description; what a part comes with, or is for, says less than what
    * it is: {@code pin header, buttons} is no switch.
    */
-  static Optional<PartKind> byWords(String text) {
+  static Optional<PartKind> byWords(String written) {
+    String text = written.replace('_', ' ');
     Matcher with = WITH.matcher(text);
     if (with.find() && with.start() < LONGEST) {
       return byClauses(text.substring(0, with.start())).or(() -> byClauses(text));

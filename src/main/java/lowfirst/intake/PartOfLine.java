@@ -53,6 +53,9 @@ record PartOfLine(PartType type, String notUnderstood) {
   static final int LETTERS = 8;
   static final int OTHER_TEXT = 9;
 
+  /** Not empty where the number stands in a column that may hold symbols or dealers' numbers. */
+  static final int GUESSED = 10;
+
   private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
 
   /** Reads the cells that {@link PartTypeReader} gathers. */
@@ -72,11 +75,12 @@ record PartOfLine(PartType type, String notUnderstood) {
             ? Optional.empty()
             : dimension.flatMap(measured -> StatedValue.inNumber(cells.get(NUMBER), measured));
     Optional<WrittenValue> written = stated.or(() -> numbered);
-    boolean ordered =
+    boolean guessed = !cells.get(GUESSED).isEmpty();
+    boolean outdone =
         dimension.isEmpty()
-            && ORDER_NUMBER.matcher(cells.get(NUMBER)).matches()
-            && TYPE_NUMBER.matcher(value).matches();
-    String number = numbered.isPresent() || ordered ? "" : cells.get(NUMBER);
+            && TYPE_NUMBER.matcher(value).matches()
+            && (guessed || ORDER_NUMBER.matcher(cells.get(NUMBER)).matches());
+    String number = numbered.isPresent() || outdone ? "" : cells.get(NUMBER);
     String body = cells.get(PACKAGE).isEmpty() ? value : cells.get(PACKAGE);
     PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written);
     String text =
@@ -107,7 +111,7 @@ record PartOfLine(PartType type, String notUnderstood) {
               + "\" is more than a capacitor on a board has, unless it stands in for a battery; a"
               + " sign such as µ may be lost");
     }
-    boolean missing = dimension.isPresent() && written.isEmpty() && number.isEmpty();
+    boolean missing = dimension.isPresent() && written.isEmpty() && (guessed || number.isEmpty());
     if (dimension.isEmpty() && kind.isPolarised() && (text + number).isEmpty()) {
       return new PartOfLine(type, "nothing says which " + kind.words() + " this is");
     }

@@ -73,6 +73,7 @@ final class PartTypeReader {
     borrow(key, list);
     key.add(letters(row, list));
     key.add(list.otherText());
+    key.add(row.isGuessed(Column.PART_TYPE) ? "guessed" : "");
     if (hasDecimalCommas
         && key.get(PartOfLine.VALUE).indexOf('.') > 0
         && GROUPED.matcher(key.get(PartOfLine.VALUE)).find()) {
@@ -149,14 +150,6 @@ final class PartTypeReader {
   private static String cell(TableRow row, Column column) {
     String text = row.text(column);
     if (Cells.isNone(text)) {
-      return "";
-    }
-    // The symbol of a drawing, or a dealer's number, beside the type number itself.
-    boolean outdone =
-        column == Column.PART_TYPE
-            && row.isGuessed(column)
-            && PartKindWords.byTypeNumber(row.text(Column.VALUE)).isPresent();
-    if (outdone) {
       return "";
     }
     if (column == Column.VALUE && text.indexOf('[') > 0) {

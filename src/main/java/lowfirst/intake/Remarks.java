@@ -19,7 +19,9 @@ final class Remarks {
 
   /** The same words and nothing else, wherever they stand. */
   private static final Pattern JUST_TOTAL =
-      Pattern.compile("(?iU)(grand\\s+|sub-?)?(total|totals|summe|gesamt|somme|totale|suma)\\s*:?");
+      Pattern.compile(
+          "(?iU)(grand\\s+|sub-?)?(total|totals|summe|gesamt|somme|totale|suma)\\s*:?"
+              + "|\\p{L}+ sub-?totals?");
 
   private static final Pattern NUMBERING = Pattern.compile("\\(?\\d{1,2}[.):]|[*•]");
   private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}\\s+\\S");
@@ -64,7 +66,9 @@ final class Remarks {
     if (isTotal(kind, header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
-    if (isNumberedNote(kind, header, row) || isNoted(header, row, first)) {
+    if (isNumberedNote(kind, header, row)
+        || isNoted(header, row, first)
+        || explains(header, first)) {
       return Optional.of(
           ignored(place, "this looks like a note (\"" + shortened(words(row)) + "\")"));
     }
@@ -118,6 +122,11 @@ final class Remarks {
   private static boolean isNoted(Header header, Row row, String first) {
     return NOTES.matcher(first).matches()
         && !CellShapes.isDesignators(row.cell(header.cellOf(Column.DESIGNATORS)));
+  }
+
+  /** A header's own words below it, and what they mean: MOQ, least to order. */
+  private static boolean explains(Header header, String first) {
+    return header.names().stream().anyMatch(first::equalsIgnoreCase);
   }
 
   /** 1. and a sentence behind it. */

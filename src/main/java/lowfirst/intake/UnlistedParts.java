@@ -34,7 +34,7 @@ final class UnlistedParts {
   private record Told(
       String value, String packageName, String letters, boolean numbered, Item.Fitting fitting) {
     PartType type() {
-      var cells = new ArrayList<>(Collections.nCopies(PartOfLine.OTHER_TEXT + 1, ""));
+      var cells = new ArrayList<>(Collections.nCopies(PartOfLine.GUESSED + 1, ""));
       cells.set(PartOfLine.VALUE, value);
       cells.set(PartOfLine.PACKAGE, packageName);
       cells.set(PartOfLine.LETTERS, letters);

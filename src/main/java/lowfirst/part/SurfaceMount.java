@@ -33,6 +33,10 @@ public final class SurfaceMount {
           "(?<![A-Z0-9.])(R|C|L|D|F|M|FB|LED|SML|RES|CAP|IND|CHIP)?[ _-]?"
               + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
               + "(?![0-9A-KM-Z]|[.,x]\\d)");
+
+  /** Of a number a spreadsheet drops the first nought. */
+  private static final Pattern BARE_CHIP = Pattern.compile("^(402|603|805)$");
+
   private static final Pattern METRIC_CHIP =
       Pattern.compile(
           "(?<![A-Z0-9.])[RCL]((1608|2012|3216|3225|4516|4532|5650)M|(0402|0603|0805|1206|1210|1812|2010|2512)[KW])(?![A-Z0-9])");
@@ -66,7 +70,7 @@ public final class SurfaceMount {
     boolean letters = kind.isDiode() && LETTERS.matcher(text).matches();
     return letters
         || (!THROUGH_HOLE.matcher(text).find()
-            && Stream.of(FAMILY, CHIP, METRIC_CHIP, LAND, OF_A_DIODE, CAN)
+            && Stream.of(FAMILY, CHIP, METRIC_CHIP, BARE_CHIP, LAND, OF_A_DIODE, CAN)
                 .anyMatch(p -> p.matcher(text).find()));
   }
 
@@ -76,7 +80,7 @@ public final class SurfaceMount {
   }
 
   private static boolean isChipInCapitals(String text) {
-    return CHIP.matcher(text).find() || METRIC_CHIP.matcher(text).find();
+    return Stream.of(CHIP, METRIC_CHIP, BARE_CHIP).anyMatch(p -> p.matcher(text).find());
   }
 
   private static String capitals(String name) {

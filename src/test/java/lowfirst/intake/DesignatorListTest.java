@@ -139,6 +139,7 @@ class DesignatorListTest {
   @CsvSource({
     "SW_A SW_B, SW_A SW_B",
     "C1 C_BULK, C1 C_BULK",
+    "C_BLK1/C_BLK2, C_BLK1 C_BLK2",
     "LED0-2 LED_OK, LED0 LED1 LED2 LED_OK",
   })
   void names_with_a_stroke_stand_side_by_side(String cell, String names) {

@@ -1438,7 +1438,12 @@ class OddListsTest {
 
   /** The symbol that the drawing has for a part is no type number beside that of the part. */
   @ParameterizedTest
-  @CsvSource({"1N4148, 1N4933, 1N4148", "MAX31855, MAX6675, MAX31855", "knob, AB123, AB123"})
+  @CsvSource({
+    "1N4148, 1N4933, 1N4148",
+    "MAX31855, MAX6675, MAX31855",
+    "27C256/512, IC-EDIT_DIL28, 27C256/512",
+    "knob, AB123, AB123"
+  })
   void a_value_that_is_a_type_number_outdoes_the_symbol(String value, String device, String type) {
     KitReading reading =
         bom(
@@ -1510,5 +1515,40 @@ class OddListsTest {
     assertEquals(
         "[2 [R1, R2] 10k, 1 [C1] 100n, 1 [Q1] BC547]",
         shown(bom("bom.txt", ">> - R1, R2: 10k\n>> - C1: 100n\n>> - Q1: BC547\n")));
+  }
+
+  /** The drawing's symbol of a capacitor stands in for no value. */
+  @Test
+  void a_symbol_beside_an_empty_value_is_none() {
+    KitReading reading =
+        bom("bom.csv", "Part,Value,Device,Package\nC5,,C-EU025,C025\nR1,1k,R-EU,0207\n");
+    assertEquals(1, of(reading, Kind.VALUE_NOT_UNDERSTOOD).size(), reading.problems().toString());
+    KitReading numbered = bom("bom.csv", "Ref,Value,MPN\nC5,,AB105K\nR1,1k,CD1\n");
+    assertTrue(of(numbered, Kind.VALUE_NOT_UNDERSTOOD).isEmpty());
+  }
+
+  /** Kinds have a column beside the descriptions. */
+  @Test
+  void a_column_of_kinds_tells_beside_a_description() {
+    List<Item> items =
+        items(
+            bom(
+                "bom.csv",
+                "Ref,Component,Value,Description\nD2,Zener diode,15V 0.5W,BZX55\n"
+                    + "D3,LED,Green 5mm,High brightness\nC1,Electrolytic capacitor,1u 63V,coupling\n"));
+    assertEquals(
+        List.of(PartKind.ZENER_DIODE, PartKind.LED, PartKind.ELECTROLYTIC_CAPACITOR),
+        items.stream().map(item -> item.partType().kind()).toList());
+  }
+
+  @Test
+  void totals_of_sections_and_a_legend_are_no_parts() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref,Value,Description,Qty,MOQ\nR1,1k,,1,5\nR2,2k,,1,5\n,,RESISTOR SUBTOTAL,,2\n"
+                + "C1,1n,,1,5\n,MOQ,least to order,,\n");
+    assertEquals("[1 [R1] 1k, 1 [R2] 2k, 1 [C1] 1n]", shown(reading));
+    assertEquals(2, of(reading, Kind.ROW_IGNORED).size());
   }
 }

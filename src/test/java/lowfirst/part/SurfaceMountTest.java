@@ -22,6 +22,7 @@ class SurfaceMountTest {
         "0603",
         "C0603",
         "C0805K",
+        "805",
         "R1206W",
         "R 1206",
         "LED_0805",
