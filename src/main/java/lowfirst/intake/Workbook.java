@@ -2,10 +2,12 @@ package lowfirst.intake;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +15,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
@@ -111,27 +113,38 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
       byte[] buffer = new byte[1 << 16];
       long total = 0;
       boolean strikes = false;
-      try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-        for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+      try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+        for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
           String before = "";
-          for (int read = zip.read(buffer); read >= 0; read = zip.read(buffer)) {
-            total += read;
-            if (total > MOST_UNPACKED) {
-              return new Look(false, false);
+          try (InputStream part = opened(zip, entry)) {
+            for (int read = part.read(buffer); read >= 0; read = part.read(buffer)) {
+              total += read;
+              if (total > MOST_UNPACKED) {
+                return new Look(false, false);
+              }
+              // Without the zeros that UTF-16 puts between the letters of a mark.
+              String letters =
+                  new String(buffer, 0, read, StandardCharsets.ISO_8859_1).replace("\0", "");
+              String chunk = before + letters;
+              if (chunk.contains(DOCTYPE)) {
+                throw new IOException("a document type has no place in a spreadsheet");
+              }
+              strikes = strikes || chunk.contains(StruckCells.SIGN);
+              before = chunk.substring(Math.max(0, chunk.length() - DOCTYPE.length()));
             }
-            // Without the zeros that UTF-16 puts between the letters of a mark.
-            String letters =
-                new String(buffer, 0, read, StandardCharsets.ISO_8859_1).replace("\0", "");
-            String chunk = before + letters;
-            if (chunk.contains(DOCTYPE)) {
-              throw new IOException("a document type has no place in a spreadsheet");
-            }
-            strikes = strikes || chunk.contains(StruckCells.SIGN);
-            before = chunk.substring(Math.max(0, chunk.length() - DOCTYPE.length()));
           }
         }
       }
       return new Look(true, strikes);
+    }
+
+    /** ECMA-376 part 2, annex B, allows no other packing; some need libraries of their own. */
+    private static InputStream opened(ZipFile zip, ZipArchiveEntry entry) throws IOException {
+      if (entry.getMethod() != ZipArchiveEntry.STORED
+          && entry.getMethod() != ZipArchiveEntry.DEFLATED) {
+        throw new IOException("packed as no spreadsheet is");
+      }
+      return zip.getInputStream(entry);
     }
   }
 

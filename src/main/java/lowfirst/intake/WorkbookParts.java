@@ -1,15 +1,16 @@
 package lowfirst.intake;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** The XML parts of a spreadsheet file, as they refer to each other (ECMA-376 part 2, 6.5). */
 final class WorkbookParts {
@@ -21,10 +22,12 @@ final class WorkbookParts {
 
   /** Of a file that is known to unpack to little. */
   WorkbookParts(byte[] bytes) throws IOException, XmlCursor.Refused {
-    try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+    try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          parts.put(entry.getName(), zip.readAllBytes());
+          try (InputStream part = zip.getInputStream(entry)) {
+            parts.put(entry.getName(), part.readAllBytes());
+          }
         }
       }
     }
