@@ -36,7 +36,23 @@ final class FittedSigns {
           "sim",
           "sì",
           "да",
-          "是");
+          "так",
+          "evet",
+          "igen",
+          "takılı",
+          "montado",
+          "montato",
+          "monté",
+          "geplaatst",
+          "monterad",
+          "monteret",
+          "montert",
+          "asennettu",
+          "osazeno",
+          "beültetve",
+          "beültetett",
+          "是",
+          "有");
 
   private static final Set<String> NO =
       Set.of(
@@ -60,7 +76,9 @@ final class FittedSigns {
           "ne",
           "não",
           "нет",
-          "否");
+          "否",
+          "無",
+          "无");
 
   /** By itself in a cell; elsewhere it may be anything. */
   private static final String ABBREVIATION = "nf|nm|nb|np|n/[fmp]";

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
+import lowfirst.quantity.Dimension;
 
 /** The kind of part that a line of a BOM names, by what its cells say. */
 final class KindOfLine {
@@ -61,7 +62,10 @@ final class KindOfLine {
   private static final Pattern COLOURS =
       Pattern.compile(
           "(?iU)(red|green|blue|yellow|orange|amber|white|rot|gr(ü|ue)n|blau|gelb|wei(ß|ss)|rouge|verte?|bleue?|jaune"
-              + "|rojo|verde|azul|rosso|blu|giallo|rood|groen|geel|wit|[ /,+-])+");
+              + "|roj[oa]|verd[ei]|azul|amarill[oa]|blanc[oa]?|ross[oa]|blu|giall[oa]|bianc[oa]|vermelh[oa]|amarel[oa]|branc[oa]"
+              + "|rood|groen|geel|wit|r(ö|ø)d|gr(ö|ø)n|gul|bl(å|ä)|vit|hvid|czerwon[ay]|zielon[ay]|(ż|z)(ó|o)(ł|l)t[ay]|niebiesk[ai]|bia(ł|l)[ay]"
+              + "|(č|c)erven(á|a)|zelen(á|a)|(ž|z)lut(á|a)|modr(á|a)|b(í|i)l(á|a)|piros|z(ö|o)ld|s(á|a)rga|k(é|e)k|feh(é|e)r|k(ı|i)rm(ı|i)z(ı|i)|ye(ş|s)il|sar(ı|i)|mavi|beyaz"
+              + "|красн\\w+|зел(е|ё)н\\w+|ж(е|ё)лт\\w+|син\\w+|бел\\w+|[红紅绿綠緑黄黃蓝藍青白赤][色光]?|[ /,+-])+");
 
   /** Their numbers may well begin as those of semiconductors do. */
   private static final Set<PartKind> MECHANICAL =
@@ -121,6 +125,13 @@ final class KindOfLine {
     Predicate<PartKind> likely = kind -> !mechanical || !SEMICONDUCTORS.contains(kind);
     guess.vote(PartKindWords.byTypeNumber(value).filter(likely), PartKindGuess.STRONG);
     guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
+    if (value.isEmpty() && number.isEmpty()) {
+      String words = description().isEmpty() ? cells.get(PartOfLine.OTHER_TEXT) : description();
+      guess.vote(
+          PartKindWords.byTypeNumber(DescriptionWords.typeNumberIn(words).orElse(words))
+              .filter(likely),
+          PartKindGuess.WEAK);
+    }
   }
 
   private void voteFootprints() {
@@ -138,11 +149,13 @@ final class KindOfLine {
     guess.vote(
         PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH),
         PartKindGuess.STRONG);
-    guess.vote(stated, PartKindGuess.SUREST);
+    // A type number tells more than the name of a kind.
+    boolean numbered = PartKindWords.byTypeNumber(value).isPresent();
+    guess.vote(stated, numbered ? PartKindGuess.WEAK : PartKindGuess.SUREST);
     Optional<PartKind> described =
         PartKindWords.byWords(description()).or(() -> PartKindWords.byName(description()));
     boolean holds = countsPins && described.filter(HOLDERS::contains).isPresent();
-    boolean plain = ONE_WORD.matcher(cells.get(PartOfLine.DESCRIPTION)).matches();
+    boolean plain = ONE_WORD.matcher(description()).matches();
     guess.vote(described, holds || plain ? PartKindGuess.STRONG : PartKindGuess.WEAK);
     if (described.isEmpty() && !number.contains("://")) {
       guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
@@ -191,8 +204,7 @@ final class KindOfLine {
             && PartKindWords.byTypeNumber(value).isEmpty();
     guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
     // A resistor in the place of a coil: its value is no inductance.
-    Optional<PartKind> described =
-        PartKindWords.byWords(cells.get(PartOfLine.DESCRIPTION)).filter(kind -> !valued);
+    Optional<PartKind> described = PartKindWords.byWords(description()).filter(kind -> !valued);
     guess.vote(described.filter(this::isMeasuredAs), PartKindGuess.STRONG);
   }
 
@@ -239,6 +251,11 @@ final class KindOfLine {
       case PIN_HEADER ->
           body.filter(PartKind.CONNECTOR::equals).isPresent() ? PartKind.CONNECTOR : usual;
       case TRIMMER -> body.isEmpty() && hasTaper() ? PartKind.POTENTIOMETER : usual;
+      // P is a plug and, in Europe, a potentiometer, whose value is a resistance.
+      case CONNECTOR ->
+          prefix.equals("P") && WrittenValue.showsUnit(value, Dimension.RESISTANCE)
+              ? PartKind.POTENTIOMETER
+              : usual;
       default -> usual;
     };
   }

@@ -111,7 +111,9 @@ record PartOfLine(PartType type, String notUnderstood) {
               + "\" is more than a capacitor on a board has, unless it stands in for a battery; a"
               + " sign such as µ may be lost");
     }
-    boolean missing = dimension.isPresent() && written.isEmpty() && (guessed || number.isEmpty());
+    // the name of a kind is no number to look a value up by
+    boolean unnumbered = guessed || number.isEmpty() || PartKindWords.byName(number).isPresent();
+    boolean missing = dimension.isPresent() && written.isEmpty() && unnumbered;
     if (dimension.isEmpty() && kind.isPolarised() && (text + number).isEmpty()) {
       return new PartOfLine(type, "nothing says which " + kind.words() + " this is");
     }

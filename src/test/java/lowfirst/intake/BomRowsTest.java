@@ -19,6 +19,7 @@ import lowfirst.quantity.Source;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a row of a BOM says: whether it is fitted, how many, how high, or that it is no part. */
 class BomRowsTest {
@@ -147,6 +148,8 @@ class BomRowsTest {
     "height, not fitted, NOT_FITTED",
     "fitted, nie, NOT_FITTED",
     "fitted, да, FITTED",
+    "instalar, não, NOT_FITTED",
+    "実装, 無, NOT_FITTED",
   })
   void words_say_whether_a_part_is_fitted(String column, String text, Item.Fitting fitting) {
     assertEquals(
@@ -167,6 +170,30 @@ class BomRowsTest {
         List.of(true, false, true, false), items(bom).stream().map(Item::isFitted).toList());
     assertEquals(1, count(bom, Kind.COLUMN_GUESSED));
     assertEquals(List.of(), ambiguous(bom));
+  }
+
+  @Test
+  void yes_may_be_a_word_that_no_has_too() {
+    assertEquals(
+        List.of(true, false),
+        items("Referans,Adet,Değer,Durum\nR1,1,47k,takılı\nR2,1,100R,takılı değil\n").stream()
+            .map(Item::isFitted)
+            .toList());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Reference,Antal,Værdi",
+        "Viittaus,Määrä,Arvo",
+        "Jelölés,Darab,Érték",
+        "Referință,Cantitate,Valoare",
+        "Позначення,Кількість,Номінал"
+      })
+  void headers_of_more_languages_name_their_columns(String header) {
+    String bom = header + "\nR1,1,2k7\nR2,1,68k\n";
+    assertEquals("2k7", items(bom).get(0).partType().text());
+    assertEquals(0, count(bom, Kind.COLUMN_GUESSED));
   }
 
   /** In a language that nobody here knows, one word may still deny the other. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import lowfirst.board.Item;
 import lowfirst.part.PartKind;
+import lowfirst.problem.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -185,6 +186,14 @@ class PartKindTest {
     "RV1, B10K, '', Trimmer upright, TRIMMER",
     // what only counts poles is no crystal's frequency
     "X1, 2-pole, '', '', CONNECTOR",
+    // P is a plug, and in Europe a potentiometer
+    "P1, 10k, '', '', POTENTIOMETER",
+    "P1, 2 pin, '', '', CONNECTOR",
+    // of a diode its colour says that it is lit
+    "D1, röd, '', '', LED",
+    "D1, czerwona, '', '', LED",
+    "D1, vermelho, '', '', LED",
+    "D1, 红色, '', '', LED",
     "X1, 3-polig, '', '', CONNECTOR",
     "X1, 16MHz, '', '', CRYSTAL",
   })
@@ -223,6 +232,26 @@ class PartKindTest {
             PartKind.MOSFET,
             PartKind.RESISTOR),
         reading.kit().boards().get(0).items().stream().map(i -> i.partType().kind()).toList(),
+        reading.problems().toString());
+  }
+
+  @Test
+  void a_type_number_outdoes_the_name_of_a_kind() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "Ref;Qty;Value;Kind\nFET1;1;2SK30ATM;FET\nR1;1;1k;Resistor\nC1;1;1n;Capacitor\n");
+    assertEquals(PartKind.JFET, reading.kit().boards().get(0).items().get(0).partType().kind());
+  }
+
+  /** A kind under part type says nothing of how many ohms. */
+  @Test
+  void the_name_of_a_kind_is_no_number_that_stands_for_a_value() {
+    KitReading reading =
+        KitTables.read("bom.csv", "Ref;Qty;Part type\nR1;1;Resistor\nC1;1;Capacitor\n");
+    assertEquals(
+        2,
+        reading.problems().stream().filter(p -> p.kind() == Kind.VALUE_NOT_UNDERSTOOD).count(),
         reading.problems().toString());
   }
 
@@ -269,6 +298,22 @@ class PartKindTest {
   @ParameterizedTest(name = "{0} {1} is a {2}")
   @CsvSource({
     "C3, capacitor electrolítico, ELECTROLYTIC_CAPACITOR",
+    "C3, film, FILM_CAPACITOR",
+    "C3, poliestere, FILM_CAPACITOR",
+    "C3, 'Folie, MKS', FILM_CAPACITOR",
+    "C3, tant, TANTALUM_CAPACITOR",
+    "R3, metal film, RESISTOR",
+    "ZZ3, carbon film 10k, RESISTOR",
+    "F1, zekering, FUSE",
+    "F1, säkring, FUSE",
+    "F1, biztosíték, FUSE",
+    "P1, potenciometr, POTENTIOMETER",
+    "D1, lysdiod, LED",
+    "D1, діод Шотткі, SCHOTTKY_DIODE",
+    "ZZ1, motstånd 10k, RESISTOR",
+    // a type number among the words, or all of them
+    "D2, BAT85, SCHOTTKY_DIODE",
+    "Q2, 2SK170 low noise, JFET",
     "C3, condensateur électrolytique, ELECTROLYTIC_CAPACITOR",
     "C3, condensador eletrolítico, ELECTROLYTIC_CAPACITOR",
     "C3, condensatore elettrolitico, ELECTROLYTIC_CAPACITOR",
