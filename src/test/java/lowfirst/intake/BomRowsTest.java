@@ -147,6 +147,8 @@ class BomRowsTest {
     "tolerance, DNP, NOT_FITTED",
     "height, not fitted, NOT_FITTED",
     "fitted, nie, NOT_FITTED",
+    "Einbau, nein, NOT_FITTED",
+    "verbaut, ja, FITTED",
     "fitted, да, FITTED",
     "instalar, não, NOT_FITTED",
     "実装, 無, NOT_FITTED",
