@@ -20,6 +20,7 @@ import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
@@ -104,6 +105,11 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
     }
   }
 
+  /** The parts of a packed file by its directory, as the library that reads the sheets takes it. */
+  static ZipFile packed(byte[] bytes) throws IOException {
+    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+  }
+
   /**
    * What shows while a file is unpacked and nothing kept: a bomb by its size, an entity trick by
    * its DOCTYPE, struck letters by a word.
@@ -113,7 +119,7 @@ record Workbook(List<Grid> sheets, List<Problem> problems) {
       byte[] buffer = new byte[1 << 16];
       long total = 0;
       boolean strikes = false;
-      try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+      try (ZipFile zip = packed(bytes)) {
         for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
           String before = "";
           try (InputStream part = opened(zip, entry)) {

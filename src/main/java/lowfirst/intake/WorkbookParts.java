@@ -22,7 +22,7 @@ final class WorkbookParts {
 
   /** Of a file that is known to unpack to little. */
   WorkbookParts(byte[] bytes) throws IOException, XmlCursor.Refused {
-    try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+    try (ZipFile zip = Workbook.packed(bytes)) {
       for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
           try (InputStream part = zip.getInputStream(entry)) {
