@@ -76,6 +76,10 @@ final class OutlinesFound implements BodyFinder {
 
   private Optional<BodyOutline> look(
       PartKind kind, String text, String typeNumber, String packageName) {
+    // Letters of a designator alone tell no body.
+    if (text.isEmpty() && typeNumber.isEmpty() && packageName.isEmpty()) {
+      return Optional.empty();
+    }
     var asked = PartType.named(kind, text, typeNumber, packageName);
     return found.computeIfAbsent(asked, type -> table.find(type).value());
   }

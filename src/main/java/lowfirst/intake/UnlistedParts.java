@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -29,6 +30,10 @@ final class UnlistedParts {
 
   /** What was drawn onto the board and never got a number: REF**. */
   private static final String UNNUMBERED = "**";
+
+  /** Letters and a number, which one of the two may follow: R12, U$4, LED_RX. */
+  private static final Pattern USUAL =
+      Pattern.compile("(?iU)\\p{L}{1,5}([_$.-]?\\d{1,4}\\p{L}?|\\d*[_-]\\w+|\\*+|\\?)?");
 
   /** What tells of a part: its value, its package, and the letters of its designator. */
   private record Told(
@@ -62,11 +67,18 @@ final class UnlistedParts {
 
   private static Told told(Placement placement, Set<Designator> leftOut) {
     return new Told(
-        text(placement.valueText()),
+        value(placement),
         text(placement.packageText()),
         placement.designator().prefix(),
         !placement.designator().text().endsWith(UNNUMBERED),
         leftOut.contains(placement.designator()) ? Item.Fitting.NOT_FITTED : Item.Fitting.FITTED);
+  }
+
+  /** Some name parts by what they are: 2N3904, 47uF 35V. */
+  private static String value(Placement placement) {
+    String value = text(placement.valueText());
+    String name = placement.designator().text();
+    return value.isEmpty() && !USUAL.matcher(name).matches() ? name : value;
   }
 
   private static String text(String cell) {

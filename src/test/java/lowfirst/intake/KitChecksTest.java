@@ -147,10 +147,14 @@ class KitChecksTest {
             PLACED_HEADER
                 + "R1,10,10,0,top,1k,DIN0207\nR2,20,10,0,top,1k,DIN0207\nH1,90,90,0,top,,\n"
                 + "REF**,5,5,0,top,,\nREF**,95,5,0,top,,\nH1,90,10,0,top,,\n"
-                + "J**,50,50,0,top,header,PinHeader_1x04\n");
+                + "J**,50,50,0,top,header,PinHeader_1x04\n2N3904,60,60,0,top,,\n");
     assertEquals(
         List.of(
-            "[H1] board feature", "[J**] pin header", "[R1, R2] resistor", "[REF**] board feature"),
+            "[2N3904] bipolar transistor",
+            "[H1] board feature",
+            "[J**] pin header",
+            "[R1, R2] resistor",
+            "[REF**] board feature"),
         reading.kit().boards().get(0).items().stream()
             .map(item -> item.designators() + " " + item.partType().kind().words())
             .sorted()
@@ -159,6 +163,18 @@ class KitChecksTest {
     // Of several holes under one name nobody asks which.
     assertEquals(
         List.of(), reading.problems().stream().filter(p -> p.kind() == Kind.PLACED_TWICE).toList());
+  }
+
+  @Test
+  void letters_of_a_designator_alone_tell_no_body() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "ref,x mm,y mm,rotation\nR1,10,10,0\nR2,11,10,90\nU1,12,10,0\nD1,13,10,0\n");
+    assertEquals(
+        "how high D1, R1, R2, U1 will stand is not known: no package is named",
+        problem(reading, Kind.HEIGHT_UNKNOWN).message());
+    assertEquals(List.of(Kind.TABLE_MISSING), kinds(reading));
   }
 
   @Test

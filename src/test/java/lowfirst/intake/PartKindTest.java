@@ -67,6 +67,10 @@ class PartKindTest {
     "U7, ARTWORKSMALL, '', BELL_ARTWORK, BOARD_FEATURE",
     "P4, '', '', PAD1, BOARD_FEATURE",
     "R3, BIG_POT_SQUARE, '', '', POTENTIOMETER",
+    "KEEPOUT, antenna keepout zone, '', '', BOARD_FEATURE",
+    // makers' names
+    "U4, Diodes Inc. XX1234-50, '', '', INTEGRATED_CIRCUIT",
+    "J9, XY99-5.0-2P, '', Great_Elec_XY99-5.0-2P, CONNECTOR",
     "O3, FOD817B, '', DIP-4, OPTOCOUPLER",
     "P1, TST, '', Measurement_Point_Round, BOARD_FEATURE",
     // nobody gave it a name, so its letter tells nothing
