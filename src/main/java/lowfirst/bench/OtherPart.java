@@ -2,7 +2,7 @@ package lowfirst.bench;
 
 import java.util.Optional;
 import lowfirst.board.Kit;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.progress.Spot;
 import lowfirst.sheet.Sentence;
 import lowfirst.sheet.SwapWords;

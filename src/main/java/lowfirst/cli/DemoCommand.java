@@ -14,7 +14,7 @@ import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.KitInputs;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.BodyOutlines;
 import lowfirst.progress.Progress;
 import lowfirst.sheet.Block.Facts.Fact;

@@ -1,7 +1,7 @@
 package lowfirst.cli;
 
 import java.util.stream.Collectors;
-import lowfirst.intake.ColumnMap;
+import lowfirst.intake.column.ColumnMap;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
-import lowfirst.intake.ColumnMap;
+import lowfirst.intake.column.ColumnMap;
 
 /** Writes what the user said about columns into the kit, so that it need not be said again. */
 final class RememberedColumns {

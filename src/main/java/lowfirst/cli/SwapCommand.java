@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Kit;
 import lowfirst.intake.DrawerReader;
 import lowfirst.intake.KitReading;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.sheet.Document;
 import lowfirst.sheet.DrawerDocument;
 import lowfirst.sheet.SwapDocument;

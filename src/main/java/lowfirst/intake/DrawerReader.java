@@ -2,6 +2,10 @@ package lowfirst.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import lowfirst.intake.column.ColumnMap;
+import lowfirst.intake.column.TableKind;
+import lowfirst.intake.table.Table;
+import lowfirst.intake.table.TableReader;
 import lowfirst.part.Datasheets;
 import lowfirst.problem.Problem;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.intake.text.TextOfFile;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;

@@ -6,6 +6,19 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import lowfirst.intake.column.Column;
+import lowfirst.intake.column.ColumnMap;
+import lowfirst.intake.column.Header;
+import lowfirst.intake.column.PlainNumber;
+import lowfirst.intake.column.TableKind;
+import lowfirst.intake.column.TableRow;
+import lowfirst.intake.design.Design;
+import lowfirst.intake.table.PartLines;
+import lowfirst.intake.table.Table;
+import lowfirst.intake.table.TableReader;
+import lowfirst.intake.text.PipeTable;
+import lowfirst.intake.text.TextOfFile;
+import lowfirst.intake.text.TickBoxes;
 
 /** Tells which files of a folder are BOMs and which placement lists, by name and by content. */
 final class FileRoles {

@@ -2,6 +2,7 @@ package lowfirst.intake;
 
 import java.util.List;
 import lowfirst.board.Kit;
+import lowfirst.intake.table.Understanding;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Severity;
 

@@ -8,6 +8,7 @@ import lowfirst.board.BoardPart;
 import lowfirst.board.BodyFinder;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.BodyOutlines;
 import lowfirst.part.PartKind;

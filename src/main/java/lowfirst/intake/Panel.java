@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Designator;
 import lowfirst.board.Placement;
+import lowfirst.intake.column.Numbers;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 

@@ -12,6 +12,10 @@ import lowfirst.board.Load;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.board.Rail;
 import lowfirst.board.SupplyUnit;
+import lowfirst.intake.cell.Cells;
+import lowfirst.intake.column.Column;
+import lowfirst.intake.column.TableRow;
+import lowfirst.intake.table.Table;
 import lowfirst.problem.Problem;
 import lowfirst.quantity.Dimension;
 

@@ -14,6 +14,8 @@ import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
+import lowfirst.intake.cell.Cells;
+import lowfirst.intake.kind.PartOfLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.problem.Kind;

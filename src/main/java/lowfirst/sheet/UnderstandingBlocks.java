@@ -2,7 +2,7 @@ package lowfirst.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import lowfirst.intake.Understanding;
+import lowfirst.intake.table.Understanding;
 import lowfirst.problem.Excerpt;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Facts;

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Quantity;

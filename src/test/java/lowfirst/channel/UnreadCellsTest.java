@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.DatasheetLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

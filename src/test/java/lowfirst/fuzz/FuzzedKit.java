@@ -21,7 +21,7 @@ import lowfirst.channel.LoadFindings;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import lowfirst.sorting.SortPlan;

@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
+import lowfirst.intake.column.ColumnMap;
+import lowfirst.intake.text.TextOfFile;
 import lowfirst.part.BodyOutline;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;

@@ -26,28 +26,28 @@ import lowfirst.quantity.Quantity;
  * The corpus of dialects: each folder holds tables in one dialect, a README that describes it by
  * its features, and {@code expected.txt}, counted by hand.
  */
-final class Dialects {
+public final class Dialects {
   private Dialects() {}
 
   /** The folders. */
-  static List<Path> folders() throws IOException, URISyntaxException {
+  public static List<Path> folders() throws IOException, URISyntaxException {
     Path root = Path.of(Dialects.class.getResource("/dialects").toURI());
     try (Stream<Path> folders = Files.list(root)) {
       return folders.filter(Files::isDirectory).sorted().toList();
     }
   }
 
-  static KitReading read(Map<String, byte[]> files) {
+  public static KitReading read(Map<String, byte[]> files) {
     return KitReader.read(new KitFiles("dialect", files, List.of()));
   }
 
-  static Map<String, byte[]> utf8(Map<String, String> tables) {
+  public static Map<String, byte[]> utf8(Map<String, String> tables) {
     Map<String, byte[]> files = new TreeMap<>();
     tables.forEach((file, text) -> files.put(file, text.getBytes(StandardCharsets.UTF_8)));
     return files;
   }
 
-  static Map<String, String> tables(Path dialect) {
+  public static Map<String, String> tables(Path dialect) {
     Map<String, String> tables = new TreeMap<>();
     try (Stream<Path> paths = Files.list(dialect)) {
       for (Path path : paths.toList()) {
@@ -62,7 +62,7 @@ final class Dialects {
     return tables;
   }
 
-  static List<String> expected(Path dialect) {
+  public static List<String> expected(Path dialect) {
     try {
       return Files.readAllLines(dialect.resolve("expected.txt")).stream()
           .filter(line -> !line.isBlank())
@@ -73,7 +73,7 @@ final class Dialects {
     }
   }
 
-  static List<String> shown(KitReading reading) {
+  public static List<String> shown(KitReading reading) {
     var lines = new ArrayList<String>();
     for (Board board : reading.kit().boards()) {
       if (!board.bomLines().isEmpty()) {

@@ -6,15 +6,15 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Kits for tests, written as file names and texts. */
-final class KitTables {
+public final class KitTables {
   private KitTables() {}
 
   /** Reads a kit of these files: name, text, name, text ... */
-  static KitReading read(String... namesAndTexts) {
+  public static KitReading read(String... namesAndTexts) {
     return KitReader.read(files(namesAndTexts));
   }
 
-  static KitFiles files(String... namesAndTexts) {
+  public static KitFiles files(String... namesAndTexts) {
     Map<String, byte[]> files = new TreeMap<>();
     for (int i = 0; i < namesAndTexts.length; i += 2) {
       files.put(namesAndTexts[i], namesAndTexts[i + 1].getBytes(StandardCharsets.UTF_8));
@@ -23,7 +23,7 @@ final class KitTables {
   }
 
   /** The messages of all problems, as {@code place: message; remedy}. */
-  static List<String> problems(KitReading reading) {
+  public static List<String> problems(KitReading reading) {
     return reading.problems().stream().map(Object::toString).toList();
   }
 }

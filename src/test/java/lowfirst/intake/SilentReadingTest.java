@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import lowfirst.intake.column.ColumnMap;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import org.junit.jupiter.api.Test;

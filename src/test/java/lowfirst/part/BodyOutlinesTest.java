@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Source;
 import org.apache.commons.csv.CSVFormat;

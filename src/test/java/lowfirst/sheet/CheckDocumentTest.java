@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import lowfirst.intake.KitReading;
-import lowfirst.intake.Understanding;
+import lowfirst.intake.table.Understanding;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;

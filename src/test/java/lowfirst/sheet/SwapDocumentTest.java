@@ -20,7 +20,7 @@ import lowfirst.channel.Datum;
 import lowfirst.channel.Role;
 import lowfirst.channel.Term;
 import lowfirst.channel.Verdict;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.progress.SmallPlan;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Quantity;
 import org.junit.jupiter.api.Test;

@@ -17,7 +17,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import lowfirst.Figures;
 import lowfirst.board.Kit;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.Datasheets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import lowfirst.board.Kit;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.BodyOutlines;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;

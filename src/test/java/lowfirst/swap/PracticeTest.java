@@ -3,7 +3,7 @@ package lowfirst.swap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.BodyOutlines;
 
 /** Kits of a few rows, read as a user's tables are, with a swap tried in them. */

@@ -12,7 +12,7 @@ import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.CheckKind;
 import lowfirst.channel.Verdict;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

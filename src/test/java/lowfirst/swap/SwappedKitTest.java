@@ -15,7 +15,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
-import lowfirst.intake.ShippedTables;
+import lowfirst.intake.shipped.ShippedTables;
 import org.junit.jupiter.api.Test;
 
 class SwappedKitTest {

@@ -1,0 +1,251 @@
+package lowfirst.intake.cell;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Pattern;
+import lowfirst.board.Designator;
+import lowfirst.intake.column.Column;
+import lowfirst.intake.column.HeaderUnit;
+import lowfirst.intake.column.PlainNumber;
+import lowfirst.intake.column.TableRow;
+import lowfirst.intake.column.WholeNumber;
+import lowfirst.problem.Kind;
+import lowfirst.problem.Problem;
+import lowfirst.problem.Reading;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/** Reads single cells of one row, and gathers what is wrong with them. */
+public final class Cells {
+  private static final Pattern NONE =
+      Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad]|unknown)");
+
+  private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[acd]|unknown|not known)");
+
+  private final TableRow row;
+  private final List<Problem> problems;
+
+  public Cells(TableRow row, List<Problem> problems) {
+    this.row = row;
+    this.problems = problems;
+  }
+
+  /** Whether a cell says that there is nothing to write into it. */
+  public static boolean isNone(String cell) {
+    return cell.isEmpty()
+        || cell.length() <= 7
+            && !Character.isDigit(cell.charAt(cell.length() - 1))
+            && NONE.matcher(cell).matches();
+  }
+
+  private static boolean isUnknown(String cell) {
+    return UNKNOWN.matcher(cell).matches();
+  }
+
+  /** A cell as text. */
+  public String text(Column column) {
+    return row.text(column);
+  }
+
+  /** A cell without which the row is of no use. */
+  public Optional<String> needed(Column column) {
+    String text = row.text(column);
+    if (text.isEmpty()) {
+      problems.add(
+          row.problem(
+              Kind.CELL_EMPTY,
+              column,
+              "the " + column.words() + " is missing, so the row was left out",
+              "fill the cell in, or delete the row"));
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  /** An amount with its cell as source; absent when empty, not known or not understood. */
+  public Optional<Sourced> amount(Column column, Dimension dimension) {
+    return amount(column, row.text(column), dimension);
+  }
+
+  private Optional<Sourced> amount(Column column, String text, Dimension dimension) {
+    if (isEmpty(column)) {
+      return Optional.empty();
+    }
+    Reading<Quantity> reading = read(column, text, dimension);
+    if (!reading.isRead()) {
+      problems.add(problem(row, column, reading));
+      return Optional.empty();
+    }
+    return reading.value().map(q -> Sourced.of(q, Source.kit(row.place(column).toString())));
+  }
+
+  /** Whether a number's cell says that there is none. Not to know it is no "none". */
+  private boolean isEmpty(Column column) {
+    String text = row.text(column);
+    if (isUnknown(text)) {
+      problems.add(
+          row.problem(
+              Kind.CELL_UNREADABLE,
+              column,
+              "\"" + text + "\" leaves open what the " + column.words() + " is",
+              "write it, or leave the cell empty where there is none"));
+      return true;
+    }
+    return isNone(text);
+  }
+
+  private Reading<Quantity> read(Column column, String text, Dimension dimension) {
+    String unit =
+        PlainNumber.isBare(text)
+            ? HeaderUnit.ofAny(row.headerOf(column)).map(" "::concat).orElse("")
+            : "";
+    return Quantity.parse(text + unit, dimension);
+  }
+
+  /**
+   * An amount above zero, or a length of at least that, that needs its unit, in its cell or in its
+   * header: a bare 2 may be 2 m of wire or 2 mm, a bare 250 as many milliseconds or seconds.
+   */
+  public Optional<Sourced> inUnits(Column column, Dimension dimension, String one, String other) {
+    String text = row.text(column);
+    boolean isBare =
+        PlainNumber.isBare(text)
+            && PlainNumber.orNan(text) != 0
+            && HeaderUnit.ofAny(row.headerOf(column)).isEmpty();
+    if (isBare) {
+      problems.add(
+          row.problem(
+              Kind.UNIT_UNKNOWN,
+              column,
+              "\"" + text + "\" has no unit, and may be in " + one + " or in " + other,
+              "write the unit, such as 2 " + one));
+      return Optional.empty();
+    }
+    // a load may sit at its terminal, but is on for no time, and no driver gives nothing
+    return dimension == Dimension.LENGTH
+        ? notBelowZero(column, dimension)
+        : aboveZero(column, dimension);
+  }
+
+  /** An amount that can't be below zero. */
+  public Optional<Sourced> notBelowZero(Column column, Dimension dimension) {
+    return notBelowZero(column, row.text(column), dimension);
+  }
+
+  /** Such an amount that is only a part of its cell. */
+  public Optional<Sourced> notBelowZero(Column column, String text, Dimension dimension) {
+    Optional<Sourced> amount = amount(column, text, dimension);
+    if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be below zero",
+              "correct the sign"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  /** An amount above zero: a load that draws nothing, or a supply that gives nothing, is none. */
+  public Optional<Sourced> aboveZero(Column column, Dimension dimension) {
+    Optional<Sourced> amount = notBelowZero(column, dimension);
+    if (amount.isPresent() && amount.get().quantity().isZero()) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be zero",
+              "write what it is, or leave the cell empty"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  /** An amount above zero, and no more than this: 35 without its unit is 35 mm of copper. */
+  public Optional<Sourced> atMost(Column column, Quantity most) {
+    Optional<Sourced> amount = aboveZero(column, most.dimension());
+    if (amount.isPresent() && amount.get().quantity().compareTo(most) > 0) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "no " + column.words() + " is more than " + most,
+              "write it with its unit"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  /** A share of a whole: above zero, and no more than 100 %. */
+  public Optional<Sourced> share(Column column) {
+    Optional<Sourced> share = aboveZero(column, Dimension.PERCENT);
+    if (share.isPresent() && share.get().asDouble() > 100) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "the " + column.words() + " can't be more than 100 %",
+              "write the share of time that it is on"));
+      return Optional.empty();
+    }
+    return share;
+  }
+
+  /** A count of at least one; absent when empty or not understood. */
+  public OptionalInt count(Column column) {
+    String text = row.text(column);
+    if (isEmpty(column)) {
+      return OptionalInt.empty();
+    }
+    OptionalInt number = WholeNumber.in(text);
+    if (number.isEmpty() || number.getAsInt() == 0) {
+      problems.add(
+          row.problem(
+              Kind.CELL_UNREADABLE,
+              column,
+              "\"" + text + "\" is no count of 1 or more",
+              "write a whole number such as 2"));
+      return OptionalInt.empty();
+    }
+    return number;
+  }
+
+  /** One designator; absent when the cell is empty or says none. Not to know it is no "none". */
+  public Optional<Designator> designator(Column column) {
+    String text = row.text(column);
+    if (isNone(text) && !isUnknown(text)) {
+      return Optional.empty();
+    }
+    DesignatorList list = DesignatorList.parse(text);
+    if (list.designators().size() != 1) {
+      problems.add(
+          row.problem(
+              Kind.DESIGNATOR_UNREADABLE,
+              column,
+              "\"" + text + "\" is not one designator",
+              "write one, such as Q3, or leave the cell empty when none is fitted"));
+      return Optional.empty();
+    }
+    return Optional.of(list.designators().get(0));
+  }
+
+  /** A problem made of a reading that failed. */
+  public static Problem problem(TableRow row, Column column, Reading<?> reading) {
+    Kind kind = reading.fault().startsWith("the unit ") ? Kind.UNIT_UNKNOWN : Kind.CELL_UNREADABLE;
+    return row.problem(kind, column, reading.fault(), reading.remedy());
+  }
+
+  /** A fault of a cell that means none of the words it may hold. */
+  public void notOneOf(Column column, String allowed) {
+    problems.add(
+        row.problem(
+            Kind.CELL_UNREADABLE,
+            column,
+            "\"" + row.text(column) + "\" is not known here",
+            "write one of: " + allowed));
+  }
+}

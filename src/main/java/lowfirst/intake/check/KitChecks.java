@@ -1,0 +1,25 @@
+package lowfirst.intake.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lowfirst.board.Board;
+import lowfirst.board.Kit;
+import lowfirst.problem.Problem;
+
+/** Holds the tables of a kit against each other. To add a check, add it to one of these groups. */
+public final class KitChecks {
+  private KitChecks() {}
+
+  /** Every disagreement between the tables, whose cells stand where {@code cells} knows. */
+  public static List<Problem> of(Kit kit, NamedCells cells) {
+    var problems = new ArrayList<Problem>();
+    for (Board board : kit.boards()) {
+      problems.addAll(BomChecks.of(board));
+      problems.addAll(AgreementChecks.of(board));
+      problems.addAll(PlacementChecks.of(board));
+      problems.addAll(HeightChecks.of(board));
+    }
+    problems.addAll(ReferenceChecks.of(kit, cells));
+    return problems;
+  }
+}

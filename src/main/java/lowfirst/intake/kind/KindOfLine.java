@@ -1,0 +1,282 @@
+package lowfirst.intake.kind;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lowfirst.intake.bom.PartTypeReader;
+import lowfirst.marking.WrittenValue;
+import lowfirst.part.PartKind;
+import lowfirst.quantity.Dimension;
+
+/** The kind of part that a line of a BOM names, by what its cells say. */
+public final class KindOfLine {
+  /** What others sit in, whatever the letters of the designator say. */
+  private static final Set<PartKind> HOLDERS =
+      EnumSet.of(
+          PartKind.SOCKET, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.FUSE_HOLDER);
+
+  private static final Set<PartKind> PLUGS =
+      EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL);
+
+  /** A value that only counts pins. */
+  private static final Pattern PINS =
+      Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|pol(?:e|es|ig)?|p)");
+
+  private static final Set<PartKind> SEMICONDUCTORS =
+      EnumSet.of(
+          PartKind.DIODE,
+          PartKind.SCHOTTKY_DIODE,
+          PartKind.ZENER_DIODE,
+          PartKind.BIPOLAR_TRANSISTOR,
+          PartKind.JFET,
+          PartKind.MOSFET,
+          PartKind.REGULATOR,
+          PartKind.INTEGRATED_CIRCUIT);
+
+  /** Packages that only circuits have, in which no diode, and hardly a part without letters, is. */
+  private static final Pattern CHIP =
+      Pattern.compile(
+          "(?i)(?:^|[:_ ])(?:[lt]?qfp|qfn|dfn|ssop|tssop|msop|plcc|(?:p?di[pl]|so(?:ic|p)?)[-_]?(?:08|8|14|16|18|20|24|28|40)(?!\\d))");
+
+  /** Only what a hand turns all the time is made with a taper: A10K, 100k log; common practice. */
+  private static final Pattern TAPER =
+      Pattern.compile(
+          "(?iU)(?<!\\w)[ABCW] ?\\d+([.,]\\d+)?[kM]\\d*(?!\\w)|\\d[kM]\\d* ?[ABCW](?!\\w)"
+              + "|\\b(lin(ear\\w*|eal|(é|e)aire)?|(anti|rev)?log(ar\\w+)?|audio|taper)\\b");
+
+  /** A letter that some give to crystals and others to what plugs in. */
+  public static final String EITHER = "X";
+
+  /** Three words at least, which name no package but say what the part is. */
+  private static final Pattern PROSE = Pattern.compile("^\\p{L}{3,}\\S* +\\S+ +\\S");
+
+  /** A description that says what kind of part it is, and nothing else. */
+  private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
+
+  private static final Pattern NO_NUMBER = Pattern.compile("[^\\d.,\\s]");
+
+  /** Of a diode the colour alone tells that it is lit. */
+  private static final Pattern COLOURS =
+      Pattern.compile(
+          "(?iU)(red|green|blue|yellow|orange|amber|white|rot|gr(ü|ue)n|blau|gelb|wei(ß|ss)|rouge|verte?|bleue?|jaune"
+              + "|roj[oa]|verd[ei]|azul|amarill[oa]|blanc[oa]?|ross[oa]|blu|giall[oa]|bianc[oa]|vermelh[oa]|amarel[oa]|branc[oa]"
+              + "|rood|groen|geel|wit|r(ö|ø)d|gr(ö|ø)n|gul|bl(å|ä)|vit|hvid|czerwon[ay]|zielon[ay]|(ż|z)(ó|o)(ł|l)t[ay]|niebiesk[ai]|bia(ł|l)[ay]"
+              + "|(č|c)erven(á|a)|zelen(á|a)|(ž|z)lut(á|a)|modr(á|a)|b(í|i)l(á|a)|piros|z(ö|o)ld|s(á|a)rga|k(é|e)k|feh(é|e)r|k(ı|i)rm(ı|i)z(ı|i)|ye(ş|s)il|sar(ı|i)|mavi|beyaz"
+              + "|красн\\w+|зел(е|ё)н\\w+|ж(е|ё)лт\\w+|син\\w+|бел\\w+|[红紅绿綠緑黄黃蓝藍青白赤][色光]?|[ /,+-])+");
+
+  /** Their numbers may well begin as those of semiconductors do. */
+  private static final Set<PartKind> MECHANICAL =
+      EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.RELAY);
+
+  private final List<String> cells;
+  private final String value;
+  private final String number;
+  private final String prefix;
+
+  /** What the package name, and the letters of the designators, tell. */
+  private final Optional<PartKind> body;
+
+  private final Optional<PartKind> letters;
+
+  /** A circuit's body, which tells more than letters that say little. */
+  private final boolean isChip;
+
+  /** Whether the value only counts pins, so that others say what the part is. */
+  private final boolean countsPins;
+
+  /** What a column says that does nothing else. */
+  private final Optional<PartKind> stated;
+
+  private final PartKindGuess guess = new PartKindGuess();
+
+  private KindOfLine(List<String> cells) {
+    this.cells = cells;
+    this.value = cells.get(PartOfLine.VALUE);
+    this.number = cells.get(PartOfLine.NUMBER);
+    this.prefix = cells.get(PartOfLine.LETTERS);
+    this.body = body(cells);
+    this.letters = PartKindWords.byLetters(prefix).map(this::byLetters);
+    this.isChip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
+    String kind = cells.get(PartOfLine.KIND);
+    this.stated = PartKindWords.byName(kind).or(() -> PartKindWords.byWords(kind));
+    this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
+  }
+
+  /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
+  static PartKind of(List<String> cells) {
+    return new KindOfLine(cells).kind();
+  }
+
+  private PartKind kind() {
+    voteTypeNumbers();
+    voteFootprints();
+    voteWords();
+    voteLetters();
+    voteWhatFitsTheLetters();
+    PartKind kind = guess.kind();
+    return kind == PartKind.UNKNOWN && isUnheard() ? byUnit(cells) : kind;
+  }
+
+  private void voteTypeNumbers() {
+    boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
+    Predicate<PartKind> likely = kind -> !mechanical || !SEMICONDUCTORS.contains(kind);
+    guess.vote(PartKindWords.byTypeNumber(value).filter(likely), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
+    if (value.isEmpty() && number.isEmpty()) {
+      String words = description().isEmpty() ? cells.get(PartOfLine.OTHER_TEXT) : description();
+      guess.vote(
+          PartKindWords.byTypeNumber(DescriptionWords.typeNumberIn(words).orElse(words))
+              .filter(likely),
+          PartKindGuess.WEAK);
+    }
+  }
+
+  private void voteFootprints() {
+    boolean inSocket =
+        letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent()
+            && !countsPins
+            && PartKindWords.byWords(value).filter(PartKind.SOCKET::equals).isEmpty();
+    guess.vote(body.filter(kind -> !inSocket || kind != PartKind.SOCKET), PartKindGuess.STRONG);
+    guess.vote(PartKindWords.byFootprint(number), PartKindGuess.WEAK);
+  }
+
+  private void voteWords() {
+    // A circuit that switches is no switch.
+    boolean circuit = isChip && letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent();
+    guess.vote(
+        PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH),
+        PartKindGuess.STRONG);
+    // A type number tells more than the name of a kind.
+    boolean numbered = PartKindWords.byTypeNumber(value).isPresent();
+    guess.vote(stated, numbered ? PartKindGuess.WEAK : PartKindGuess.SUREST);
+    Optional<PartKind> described =
+        PartKindWords.byWords(description()).or(() -> PartKindWords.byName(description()));
+    boolean holds = countsPins && described.filter(HOLDERS::contains).isPresent();
+    boolean plain = ONE_WORD.matcher(description()).matches();
+    guess.vote(described, holds || plain ? PartKindGuess.STRONG : PartKindGuess.WEAK);
+    if (described.isEmpty() && !number.contains("://")) {
+      guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
+    }
+    guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
+    String packageName = cells.get(PartOfLine.PACKAGE);
+    if (PROSE.matcher(packageName).find()) {
+      guess.vote(PartKindWords.byWords(packageName), PartKindGuess.WEAK);
+    }
+  }
+
+  /** After the others, since some letters give way to what these say. */
+  private void voteLetters() {
+    boolean either = prefix.equals(EITHER) && NO_NUMBER.matcher(value + number).find();
+    guess.vote(letters.filter(kind -> !either || kind != PartKind.CRYSTAL), weightOfLetters());
+    if (guess.has(PartKind.DIODE) && COLOURS.matcher(value).matches()) {
+      guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
+    }
+    if (isChip && isUnheard()) {
+      guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.WEAKEST);
+    } else if (isChip && prefix.equals("D")) {
+      guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.STRONG);
+    }
+  }
+
+  private int weightOfLetters() {
+    // L is an inductor or, to some, a lamp.
+    boolean lamp = prefix.equals("L") && guess.has(PartKind.LED);
+    boolean sure = prefix.length() == 1 && !lamp && (isChip ? "RCL" : "RCLD").contains(prefix);
+    if (sure) {
+      return PartKindGuess.SUREST;
+    }
+    return prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK;
+  }
+
+  private void voteWhatFitsTheLetters() {
+    // What plugs into a connector may be all that the value says.
+    boolean plugs = letters.filter(PLUGS::contains).isPresent();
+    guess.vote(body.filter(kind -> plugs && PLUGS.contains(kind)), PartKindGuess.STRONG);
+    // 7812 is no value of a trimmer.
+    boolean valued =
+        letters
+                .filter(kind -> stated.isEmpty() || PartKindGuess.areKin(kind, stated.get()))
+                .filter(this::isMeasuredAs)
+                .isPresent()
+            && PartKindWords.byTypeNumber(value).isEmpty();
+    guess.vote(valued ? letters : Optional.empty(), PartKindGuess.STRONG);
+    // A resistor in the place of a coil: its value is no inductance.
+    Optional<PartKind> described = PartKindWords.byWords(description()).filter(kind -> !valued);
+    guess.vote(described.filter(this::isMeasuredAs), PartKindGuess.STRONG);
+  }
+
+  private boolean isMeasuredAs(PartKind kind) {
+    return PartOfLine.dimension(kind)
+        .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
+        .isPresent();
+  }
+
+  private String description() {
+    return cells.get(PartOfLine.DESCRIPTION);
+  }
+
+  private boolean isUnheard() {
+    return letters.isEmpty() && !prefix.isEmpty();
+  }
+
+  /**
+   * What the package name tells. One of a capacitor with a plus may hold a can or a tantalum bead,
+   * whose stripes mean the opposite of each other: there the words decide.
+   */
+  private static Optional<PartKind> body(List<String> cells) {
+    return PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE))
+        .map(
+            kind ->
+                kind == PartKind.ELECTROLYTIC_CAPACITOR && saysTantalum(cells)
+                    ? PartKind.TANTALUM_CAPACITOR
+                    : kind);
+  }
+
+  private static boolean saysTantalum(List<String> cells) {
+    return cells.stream()
+        .flatMap(cell -> PartKindWords.byWords(cell).stream())
+        .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
+  }
+
+  /** What letters mean beside the value and the body: some are used for several kinds. */
+  private PartKind byLetters(PartKind usual) {
+    return switch (usual) {
+      case CRYSTAL ->
+          prefix.equals(EITHER) && PINS.matcher(value).matches() ? PartKind.CONNECTOR : usual;
+      case RESISTOR_NETWORK ->
+          body.filter(PartKind.RESISTOR::equals).isPresent() ? PartKind.RESISTOR : usual;
+      case PIN_HEADER ->
+          body.filter(PartKind.CONNECTOR::equals).isPresent() ? PartKind.CONNECTOR : usual;
+      case TRIMMER -> body.isEmpty() && hasTaper() ? PartKind.POTENTIOMETER : usual;
+      // P is a plug and, in Europe, a potentiometer, whose value is a resistance.
+      case CONNECTOR ->
+          prefix.equals("P") && WrittenValue.showsUnit(value, Dimension.RESISTANCE)
+              ? PartKind.POTENTIOMETER
+              : usual;
+      default -> usual;
+    };
+  }
+
+  private boolean hasTaper() {
+    return TAPER.matcher(value).find() || TAPER.matcher(description()).find();
+  }
+
+  /** Where nothing else tells, the unit of the value does. */
+  private static PartKind byUnit(List<String> cells) {
+    String value =
+        cells.get(PartOfLine.VALUE).isEmpty()
+            ? cells.get(PartOfLine.DESCRIPTION)
+            : cells.get(PartOfLine.VALUE);
+    if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
+      return PartKind.UNKNOWN;
+    }
+    return Stream.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.INDUCTOR)
+        .filter(kind -> WrittenValue.showsUnit(value, PartOfLine.dimension(kind).orElseThrow()))
+        .reduce((one, other) -> PartKind.UNKNOWN)
+        .orElse(PartKind.UNKNOWN);
+  }
+}

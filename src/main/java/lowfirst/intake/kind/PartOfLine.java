@@ -1,0 +1,201 @@
+package lowfirst.intake.kind;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lowfirst.intake.bom.PartTypeReader;
+import lowfirst.marking.WrittenValue;
+import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
+import lowfirst.quantity.Dimension;
+
+/**
+ * What the cells of one BOM line say that the part is.
+ *
+ * @param type the part type
+ * @param notUnderstood what was not understood of its value; empty when all was
+ */
+public record PartOfLine(PartType type, String notUnderstood) {
+  /** Names of drawing symbols, which some exports put where the value belongs. */
+  private static final Pattern SYMBOL_NAME =
+      Pattern.compile(
+          "(?i)(r|c|l|d|cp|led|q)(_[a-z0-9]+)*_(small|us|eu|polari[sz]ed|device)(_[a-z0-9]+)*"
+              + "|sw_(push|spst|spdt|dpst|dpdt|dip|slide|rotary|reed|nested)[a-z0-9_]*"
+              + "|d_(schottky|zener|tvs|photo)[a-z0-9_]*|q_(npn|pnp|nmos|pmos)[a-z0-9_]*");
+
+  /** No capacitor on a board has more, but for those that stand in for a battery. */
+  private static final double MOST_FARADS = 0.1;
+
+  private static final double MOST_VOLTS_OF_SUPERCAPACITORS = 6;
+
+  private static final Pattern SUPERCAPACITOR =
+      Pattern.compile("(?i)super|ultra|gold|edlc|double.?layer|back.?up|memory");
+
+  /** Dealers number what they sell so, makers hardly a part that has no value: C28233, 595-... */
+  private static final Pattern ORDER_NUMBER = Pattern.compile("[A-Z]?\\d{5,9}|\\d{2,4}-\\S+");
+
+  /** The letter of a circuit simulator's model before the type number: D1N4148, Q2N3904. */
+  private static final Pattern OF_A_MODEL = Pattern.compile("^[DQ](?=[12]N\\d{3,4}\\D{0,3}$)");
+
+  private static final Pattern TYPE_NUMBER =
+      Pattern.compile("(?=.*\\d)(?=.*\\p{L})[\\p{L}\\p{N}._/+-]{2,30}");
+
+  // Where what tells of a part stands in the list that is read: the columns, then the designators.
+  public static final int VALUE = 0;
+  public static final int DESCRIPTION = 1;
+  static final int NUMBER = 2;
+  public static final int PACKAGE = 3;
+  private static final int TOLERANCE = 4;
+  private static final int VOLTAGE = 5;
+  private static final int POWER = 6;
+  static final int KIND = 7;
+  public static final int LETTERS = 8;
+  static final int OTHER_TEXT = 9;
+
+  /** Not empty where the number stands in a column that may hold symbols or dealers' numbers. */
+  public static final int GUESSED = 10;
+
+  private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
+
+  /** Reads the cells that {@link PartTypeReader} gathers. */
+  public static PartOfLine read(List<String> cells) {
+    String value = cells.get(VALUE);
+    String description = cells.get(DESCRIPTION);
+    boolean symbolName = isSymbolName(value);
+    PartKind likely = KindOfLine.of(cells);
+    Optional<Dimension> dimension = dimension(likely);
+    Optional<WrittenValue> stated =
+        dimension.flatMap(
+            measured ->
+                StatedValue.of(symbolName ? "" : single(value, likely), description, measured)
+                    .or(() -> StatedValue.inProse(cells.get(OTHER_TEXT), measured)));
+    Optional<WrittenValue> numbered =
+        stated.isPresent()
+            ? Optional.empty()
+            : dimension.flatMap(measured -> StatedValue.inNumber(cells.get(NUMBER), measured));
+    Optional<WrittenValue> written = stated.or(() -> numbered);
+    boolean guessed = !cells.get(GUESSED).isEmpty();
+    boolean outdone =
+        dimension.isEmpty()
+            && TYPE_NUMBER.matcher(value).matches()
+            && (guessed || ORDER_NUMBER.matcher(cells.get(NUMBER)).matches());
+    String number = numbered.isPresent() || outdone ? "" : cells.get(NUMBER);
+    String body = cells.get(PACKAGE).isEmpty() ? value : cells.get(PACKAGE);
+    PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written);
+    String text =
+        numbered.isPresent()
+            ? cells.get(NUMBER)
+            : !value.isEmpty() ? value : !description.isEmpty() ? description : number;
+    if (text.isEmpty()) {
+      text = cells.get(OTHER_TEXT).isEmpty() ? cells.get(KIND) : cells.get(OTHER_TEXT);
+    }
+    boolean typeNumbered = written.isEmpty() && dimension.isEmpty() && !symbolName;
+    var type =
+        new PartType(
+            kind,
+            symbolName && written.isPresent() ? description : text,
+            written.map(WrittenValue::value),
+            RatingCells.tolerance(cells.get(TOLERANCE))
+                .or(() -> written.flatMap(WrittenValue::tolerance)),
+            RatingCells.voltage(cells.get(VOLTAGE))
+                .or(() -> written.flatMap(WrittenValue::voltage)),
+            RatingCells.power(cells.get(POWER)).or(() -> written.flatMap(WrittenValue::power)),
+            number.isEmpty() && typeNumbered ? typeNumber(text) : number,
+            cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
+    if (isTooLarge(type, description)) {
+      return new PartOfLine(
+          withoutValue(type),
+          "\""
+              + type.value().orElseThrow()
+              + "\" is more than a capacitor on a board has, unless it stands in for a battery; a"
+              + " sign such as µ may be lost");
+    }
+    // the name of a kind is no number to look a value up by
+    boolean unnumbered = guessed || number.isEmpty() || PartKindWords.byName(number).isPresent();
+    boolean missing = dimension.isPresent() && written.isEmpty() && unnumbered;
+    if (dimension.isEmpty() && kind.isPolarised() && (text + number).isEmpty()) {
+      return new PartOfLine(type, "nothing says which " + kind.words() + " this is");
+    }
+    return new PartOfLine(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  private static boolean isTooLarge(PartType type, String description) {
+    boolean large =
+        type.kind().isCapacitor()
+            && type.value().filter(value -> value.asDouble() >= MOST_FARADS).isPresent();
+    boolean low =
+        type.ratedVoltage()
+            .filter(volts -> volts.asDouble() <= MOST_VOLTS_OF_SUPERCAPACITORS)
+            .isPresent();
+    return large && !low && !SUPERCAPACITOR.matcher(type.text() + " " + description).find();
+  }
+
+  public static PartType withoutValue(PartType type) {
+    return new PartType(
+        type.kind(),
+        type.text(),
+        Optional.empty(),
+        type.tolerance(),
+        type.ratedVoltage(),
+        type.ratedPower(),
+        type.typeNumber(),
+        type.packageName());
+  }
+
+  private static String typeNumber(String text) {
+    return OF_A_MODEL.matcher(DescriptionWords.typeNumberIn(text).orElse(text)).replaceFirst("");
+  }
+
+  /**
+   * A capacitor of which nothing more is said is electrolytic from 10 µF on: common practice, since
+   * leaded ones of other kinds are hardly made so large. To take it for polarised is the safe side.
+   */
+  private static PartKind polarised(PartKind kind, Optional<WrittenValue> written) {
+    boolean large =
+        written.filter(found -> found.value().asDouble() >= ELECTROLYTIC_FROM_FARADS).isPresent();
+    return kind == PartKind.CAPACITOR && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
+  }
+
+  /** Of a network of {@code 8x10k}, the value of one resistor. */
+  private static String single(String value, PartKind kind) {
+    return kind == PartKind.RESISTOR_NETWORK
+        ? value.replaceFirst("^\\d{1,2}\\s*[x×]\\s*(?=\\d)", "")
+        : value;
+  }
+
+  /** Whether a text names a drawing symbol instead of a value. */
+  public static boolean isSymbolName(String text) {
+    return SYMBOL_NAME.matcher(text).matches();
+  }
+
+  /** What the value of a kind measures, if it has one. */
+  public static Optional<Dimension> dimension(PartKind kind) {
+    if (kind.isCapacitor()) {
+      return Optional.of(Dimension.CAPACITANCE);
+    }
+    return switch (kind) {
+      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
+      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
+      case CRYSTAL, RESONATOR -> Optional.of(Dimension.FREQUENCY);
+      default -> Optional.empty();
+    };
+  }
+
+  private static String notUnderstood(String text, boolean symbolName, Dimension dimension) {
+    if (text.isEmpty()) {
+      return "the value is missing";
+    }
+    if (SpreadsheetDate.is(text)) {
+      return "\"" + text + "\" is a date, as a spreadsheet makes of a value such as 1-2";
+    }
+    return symbolName
+        ? "\"" + text + "\" names a drawing symbol, not a value"
+        : "\""
+            + text
+            + "\" was not understood as "
+            + (dimension == Dimension.INDUCTANCE ? "an " : "a ")
+            + dimension.name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,2 @@
+/** What words, values and numbers say that a part is. */
+package lowfirst.intake.kind;

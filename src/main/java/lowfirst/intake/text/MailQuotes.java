@@ -1,0 +1,23 @@
+package lowfirst.intake.text;
+
+import java.util.regex.Pattern;
+
+/** A list as a mail quotes it: each line begins with {@code >}. */
+public final class MailQuotes {
+  private static final Pattern QUOTE = Pattern.compile("(?m)^[ \\t]*>[> \\t]*");
+  private static final Pattern LINE = Pattern.compile("(?m)^[^\\n\\r]*\\S");
+
+  /** So many lines are quoted, or it is no quoted list. */
+  private static final double NEARLY_ALL = 0.8;
+
+  private MailQuotes() {}
+
+  /** The text without them; the text itself where most lines have none. */
+  public static String dropped(String text) {
+    boolean quoted =
+        text.indexOf('>') >= 0
+            && QUOTE.matcher(text).results().count()
+                > NEARLY_ALL * LINE.matcher(text).results().count();
+    return quoted ? QUOTE.matcher(text).replaceAll("") : text;
+  }
+}
