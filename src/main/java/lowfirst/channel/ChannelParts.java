@@ -101,7 +101,7 @@ record ChannelParts(Kit kit) {
   }
 
   private Datum holderRating(Item holder) {
-    String name = name(holder.partType());
+    String name = holder.partType().name();
     Ratings ratings = Ratings.of(name, kit.datasheets().about(name), words(holder));
     return FuseReader.holder(name, holder.partType(), ratings, words(holder));
   }
@@ -113,11 +113,7 @@ record ChannelParts(Kit kit) {
   }
 
   private PartData partData(Role role, PartType type, String words) {
-    return PartData.of(role, type, kit.datasheets().about(name(type)), words);
-  }
-
-  private static String name(PartType type) {
-    return type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    return PartData.of(role, type, kit.datasheets().about(type.name()), words);
   }
 
   private static PartType named(PartKind kind, String typeNumber) {

@@ -84,7 +84,7 @@ public final class PartData {
    * @param bomWords everything that the BOM says of it; may name the maker
    */
   public static PartData of(Role role, PartType type, List<DatasheetLine> lines, String bomWords) {
-    String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String name = type.name();
     Ratings ratings = Ratings.of(name, lines, bomWords);
     return new PartData(
         read(role, name, type, lines, bomWords, ratings),

@@ -13,6 +13,7 @@ import lowfirst.intake.column.PlainNumber;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.design.Design;
+import lowfirst.intake.placement.AngleUnit;
 import lowfirst.intake.table.PartLines;
 import lowfirst.intake.table.Table;
 import lowfirst.intake.table.TableReader;
@@ -61,9 +62,6 @@ final class FileRoles {
   private static final Pattern PLACEMENT_NAME =
       Pattern.compile(
           "place|pos(ition)?s?([^a-z]|$)|pick|centroid|([^a-z]|^)(xy|cpl|pnp|mnt)([^a-z]|$)|coord");
-
-  /** Degrees; nearly all parts are turned by a multiple of it. */
-  private static final double EIGHTH = 45;
 
   /** Share of rows that are turned so, from which a column of numbers holds angles. */
   private static final double MOSTLY = 0.6;
@@ -173,7 +171,8 @@ final class FileRoles {
     if (name.startsWith("placements.")) {
       return Optional.of(TableKind.PLACEMENTS);
     }
-    Header placed = header(TableKind.PLACEMENTS, path);
+    Table places = table(TableKind.PLACEMENTS, path);
+    Header placed = places.header();
     if (placed.isHeaded(TableKind.PLACEMENTS)) {
       return Optional.of(TableKind.PLACEMENTS);
     }
@@ -190,18 +189,17 @@ final class FileRoles {
         ? Optional.of(TableKind.PLACEMENTS)
         : isFound(TableKind.BOM, listed)
             ? Optional.of(TableKind.BOM)
-            : Optional.of(TableKind.PLACEMENTS).filter(placements -> areTurned(path));
+            : Optional.of(TableKind.PLACEMENTS).filter(placements -> areTurned(places));
   }
 
   /** Whether rows without a header name parts, with two numbers and a turn by eighths of each. */
-  private boolean areTurned(String path) {
-    Table table = table(TableKind.PLACEMENTS, path);
+  private static boolean areTurned(Table table) {
     Header header = table.header();
     boolean told = header.isComplete(TableKind.PLACEMENTS) && header.index() < 0;
     return told
         && header.cellOf(Column.ROTATION) >= 0
         && table.rows().stream().anyMatch(row -> turn(row) != 0)
-        && table.rows().stream().filter(row -> turn(row) % EIGHTH == 0).count()
+        && table.rows().stream().filter(row -> AngleUnit.isEighth(turn(row))).count()
             > table.rows().size() * MOSTLY;
   }
 

@@ -45,7 +45,7 @@ public record HeatLimit(
 
   /** The published limits of this kind of part, the strictest first; none where none was read. */
   public static List<HeatLimit> of(PartType type) {
-    String number = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String number = type.name();
     if (type.kind().isDiode() && number.toUpperCase(Locale.ROOT).startsWith("1N400")) {
       return OF_RECTIFIERS;
     }

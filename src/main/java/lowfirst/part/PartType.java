@@ -67,9 +67,14 @@ public record PartType(
     return 31 * (31 * text.hashCode() + packageName.hashCode()) + typeNumber.hashCode();
   }
 
+  /** What datasheets know it by: the type number, or the text where there is none. */
+  public String name() {
+    return typeNumber.isBlank() ? text : typeNumber;
+  }
+
   /** For example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
   public String words() {
-    String name = value.map(Quantity::toString).orElse(typeNumber.isBlank() ? text : typeNumber);
-    return name.isBlank() ? kind.words() : name + " " + kind.words();
+    String said = value.map(Quantity::toString).orElse(name());
+    return said.isBlank() ? kind.words() : said + " " + kind.words();
   }
 }

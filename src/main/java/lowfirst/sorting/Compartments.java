@@ -135,7 +135,7 @@ final class Compartments {
 
   /** What makes two items the same to buy. */
   private static List<Object> key(PartType type) {
-    String name = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String name = type.name();
     boolean byValue = type.value().isPresent() && type.typeNumber().isBlank();
     return List.of(
         type.kind(),

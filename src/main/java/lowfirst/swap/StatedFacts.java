@@ -116,7 +116,7 @@ final class StatedFacts {
 
   private static DatasheetLine line(
       PartType type, String symbol, String word, Optional<Quantity> amount) {
-    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String key = type.name();
     Source source = Source.kit("the text \"" + type.text() + "\"");
     return new DatasheetLine(key, "", symbol, word, Optional.empty(), amount, amount, source);
   }

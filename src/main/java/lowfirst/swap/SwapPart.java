@@ -44,7 +44,7 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
 
   private static SwapPart of(
       PartType type, String description, Optional<BodyOutline> outline, Datasheets datasheets) {
-    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String key = type.name();
     List<DatasheetLine> known = FittedPart.linesAbout(key, datasheets);
     return new SwapPart(type, outline, joined(type, description, known));
   }
@@ -63,7 +63,7 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
 
   /** What a report calls it. */
   public String name() {
-    String text = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String text = type.name();
     return text.isBlank() ? type.kind().words() : text;
   }
 

@@ -19,8 +19,6 @@ final class DesignatorReader {
   /** A longer word is no designator. */
   private static final int LONGEST = 40;
 
-  private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
-
   private static final Pattern NAMED_AND_NUMBERED = Pattern.compile("[A-Z]{1,3}_[A-Z]+\\d{1,3}");
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_+-]+");
@@ -341,7 +339,7 @@ final class DesignatorReader {
     if (typed.isPresent()) {
       named(text, typed.get());
     } else if (words.length > 1 && List.of(words).stream().allMatch(DesignatorReader::isName)
-        || NUMBERED.matcher(bare).matches()) {
+        || DesignatorSpelling.isNumbered(bare)) {
       for (String word : words) {
         word(word);
       }
@@ -360,7 +358,7 @@ final class DesignatorReader {
   /** With a number, or behind the letters of a kind of part and a stroke: SW_A. */
   private static boolean isName(String word) {
     int stroke = word.indexOf('_');
-    return NUMBERED.matcher(word).matches()
+    return DesignatorSpelling.isNumbered(word)
         || stroke > 0
             && PartKindWords.byLetters(word.substring(0, stroke)).isPresent()
             && WORD.matcher(word.substring(stroke + 1)).matches();

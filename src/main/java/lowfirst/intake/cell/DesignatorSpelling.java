@@ -17,6 +17,7 @@ public final class DesignatorSpelling {
   /** Letters in small, which the standards of designators have in capitals. */
   private static final Pattern SMALL = Pattern.compile("[a-z]{1,3}\\d{1,5}");
 
+  private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
   private static final Pattern APART = Pattern.compile("(\\p{L}{1,4})\\s+(\\d{1,4})");
 
   private DesignatorSpelling() {}
@@ -33,6 +34,11 @@ public final class DesignatorSpelling {
     }
     int digits = at - letters;
     return at == text.length() && letters >= 1 && letters <= 4 && digits >= 1 && digits <= 6;
+  }
+
+  /** Letters, a digit, and whatever else names have: R1, LED_2, J1-A. */
+  static boolean isNumbered(String word) {
+    return NUMBERED.matcher(word).matches();
   }
 
   /** {@code C 2} is C2; empty where the text is not letters and a number with blanks between. */

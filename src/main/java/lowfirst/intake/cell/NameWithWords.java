@@ -27,8 +27,6 @@ record NameWithWords(String name, String words) {
 
   private static final Pattern NUMBER = Pattern.compile("\\d+");
 
-  private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
-
   /** A name and what tells of its part, unless that is one more name, or the end of a range. */
   static Optional<NameWithWords> inFields(String cell) {
     Matcher fields = FIELDS.matcher(cell);
@@ -68,7 +66,7 @@ record NameWithWords(String name, String words) {
 
   /** Whether a word begins as designators of a known kind do. */
   private static boolean isKnown(String word) {
-    return NUMBERED.matcher(word).matches()
+    return DesignatorSpelling.isNumbered(word)
         && PartKindWords.byLetters(Designator.of(word).prefix()).isPresent();
   }
 }

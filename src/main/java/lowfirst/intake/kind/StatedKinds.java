@@ -16,7 +16,7 @@ public record StatedKinds(Datasheets own) {
   /** The line with the kind that a row states for its part; else as it is. */
   public Item of(Item item) {
     PartType type = item.partType();
-    String key = type.typeNumber().isBlank() ? type.text() : type.typeNumber();
+    String key = type.name();
     Optional<PartKind> stated =
         own.about(key, "kind").stream()
             .flatMap(line -> PartKindWords.byWords(line.condition()).stream())

@@ -7,7 +7,7 @@ import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
 /** What the bare numbers of a column of angles count; told by all of them. */
-enum AngleUnit {
+public enum AngleUnit {
   DEGREE(1, ""),
   TENTH(10, "divided by 10"),
   HUNDREDTH(100, "divided by 100"),
@@ -39,6 +39,11 @@ enum AngleUnit {
     this.words = words;
   }
 
+  /** Whether an angle in degrees is a multiple of an eighth turn, as nearly all of a list are. */
+  public static boolean isEighth(double degrees) {
+    return degrees % EIGHTH == 0;
+  }
+
   double degrees(double number) {
     double degrees = number / inDegree;
     // A list writes radians with few digits.
@@ -63,7 +68,7 @@ enum AngleUnit {
         widestRow = row;
       }
       for (int i = 0; size > 0 && i < eighths.length; i++) {
-        eighths[i] += size % (EIGHTH * values()[i].inDegree) == 0 ? 1 : 0;
+        eighths[i] += isEighth(size / values()[i].inDegree) ? 1 : 0;
       }
       areQuarters = areQuarters && size <= MOST_QUARTERS && size == Math.rint(size);
       areRadians = areRadians && size <= MOST_RADIANS && mayBeRadian(size);
