@@ -3,6 +3,9 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 
 /**
  * Many builds of one channel, each with every part somewhere within its tolerance: how many would

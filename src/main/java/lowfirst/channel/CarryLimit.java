@@ -1,6 +1,8 @@
 package lowfirst.channel;
 
 import java.util.Optional;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
 
 /**
  * The load current up to which a channel carries, everything else as it is: found by halving on the

@@ -8,6 +8,13 @@ import java.util.function.Function;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Role;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.UnreadCells;
+import lowfirst.channel.check.Verdict;
 
 /**
  * What the tool says of one channel. It can't be built without its checks.

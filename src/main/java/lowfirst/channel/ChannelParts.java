@@ -8,6 +8,11 @@ import lowfirst.board.Driver;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Role;
+import lowfirst.channel.data.FuseReader;
+import lowfirst.channel.data.PartData;
+import lowfirst.channel.data.Ratings;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 

@@ -12,6 +12,14 @@ import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Role;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.UnreadCells;
+import lowfirst.channel.data.LoadData;
+import lowfirst.channel.data.LoadRails;
+import lowfirst.channel.data.PartData;
+import lowfirst.channel.data.PathData;
 import lowfirst.quantity.Source;
 
 /** Finds, for each channel of a kit, every number that its checks read: the channel by itself. */

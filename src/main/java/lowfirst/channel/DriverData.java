@@ -8,6 +8,9 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.data.LoadRails;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
 

@@ -3,6 +3,16 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.formula.GateNetwork;
+import lowfirst.channel.formula.OnResistance;
+import lowfirst.channel.formula.ResistorRating;
+import lowfirst.channel.formula.SwitchingLoss;
+import lowfirst.channel.formula.SwitchingTime;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

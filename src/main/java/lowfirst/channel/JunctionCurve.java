@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.channel.ChannelInputs.Switching;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.OnResistance;
 
 /**
  * Junction temperature against load current, for a drawing.

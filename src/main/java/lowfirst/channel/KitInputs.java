@@ -8,6 +8,10 @@ import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.board.Rail;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.UnreadCells;
+import lowfirst.channel.data.LoadRails;
 
 /**
  * The resolved numbers of every channel, rail and supply unit of a kit, with what channels do to

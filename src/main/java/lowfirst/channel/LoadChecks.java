@@ -3,6 +3,13 @@ package lowfirst.channel;
 import java.util.List;
 import lowfirst.board.Load.LoadKind;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.formula.CopperTemperature;
+import lowfirst.channel.formula.OnResistance;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

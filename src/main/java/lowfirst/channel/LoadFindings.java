@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Verdict;
 import lowfirst.quantity.Quantity;
 
 /**

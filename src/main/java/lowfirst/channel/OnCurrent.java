@@ -1,5 +1,8 @@
 package lowfirst.channel;
 
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.Conductor;
+
 /**
  * The current that flows when the channel is on and everything is still cold: the rail over load,
  * wire, track and MOSFET in series. What to expect on the meter; checks take the larger worst case.

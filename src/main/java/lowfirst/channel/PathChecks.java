@@ -1,6 +1,12 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.Conductor;
+import lowfirst.channel.formula.PrintedTrack;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

@@ -3,6 +3,12 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.List;
 import lowfirst.board.Rail;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.UnreadCells;
+import lowfirst.channel.formula.Conductor;
 import lowfirst.quantity.Dimension;
 
 /**

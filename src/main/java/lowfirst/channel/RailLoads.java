@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
 import lowfirst.quantity.Source;
 
 /**

@@ -7,6 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.channel.Remedy.Action;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.formula.Conductor;
 import lowfirst.quantity.Quantity;
 
 /**

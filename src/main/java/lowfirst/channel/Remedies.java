@@ -13,6 +13,14 @@ import java.util.OptionalDouble;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.channel.Remedy.Action;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.data.PartData;
+import lowfirst.channel.formula.Conductor;
+import lowfirst.channel.formula.ResistorRating;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 

@@ -3,6 +3,8 @@ package lowfirst.channel;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
 import lowfirst.quantity.Quantity;
 
 /**

@@ -1,6 +1,12 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.data.HoldCurrent;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 

@@ -3,6 +3,10 @@ package lowfirst.channel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 
 /**
  * How much one number matters: how much of a passing check's margin is used up when the number is a

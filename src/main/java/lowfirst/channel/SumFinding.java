@@ -1,6 +1,8 @@
 package lowfirst.channel;
 
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.Verdict;
 
 /** What the tool says of something that carries the sum of many loads: a rail, a supply unit. */
 public sealed interface SumFinding permits RailFinding, SupplyFinding {

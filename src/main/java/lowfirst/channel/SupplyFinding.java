@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import lowfirst.board.SupplyUnit;
 import lowfirst.channel.Remedy.Action;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import lowfirst.quantity.Quantity;
 
 /**

@@ -7,6 +7,9 @@ import java.util.Optional;
 import lowfirst.board.Kit;
 import lowfirst.board.Rail;
 import lowfirst.board.SupplyUnit;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.data.LoadRails;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

@@ -2,6 +2,13 @@ package lowfirst.channel;
 
 import java.util.List;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.Avalanche;
+import lowfirst.channel.formula.OnResistance;
+import lowfirst.channel.formula.SwitchingLoss;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

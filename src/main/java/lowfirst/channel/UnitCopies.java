@@ -7,6 +7,8 @@ import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.UnitChannels;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
 
 /**
  * Loads that hang on a rail once more, if they do: a board is built several times, and no channel

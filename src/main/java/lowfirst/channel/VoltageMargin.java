@@ -1,6 +1,10 @@
 package lowfirst.channel;
 
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Source;
 

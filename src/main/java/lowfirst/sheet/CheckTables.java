@@ -2,8 +2,8 @@ package lowfirst.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import lowfirst.channel.Check;
-import lowfirst.channel.Check.Input;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.Check.Input;
 import lowfirst.sheet.Block.Table;
 
 /** Checks with all that is needed to work them out again: numbers, formulas, sources. */

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Step;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Verdict;
 import lowfirst.intake.KitReading;
 import lowfirst.problem.Severity;
 import lowfirst.progress.Progress;

@@ -10,7 +10,7 @@ import lowfirst.board.Load;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.channel.LoadFindings;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Verdict;
 import lowfirst.marking.Series;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;

@@ -12,8 +12,8 @@ import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Unit;
 import lowfirst.board.UnitChannels;
-import lowfirst.channel.CheckKind;
 import lowfirst.channel.LoadFindings;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.sheet.Block.Cell;
 import lowfirst.sheet.Block.Table;
 

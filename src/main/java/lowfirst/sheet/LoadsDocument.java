@@ -15,7 +15,7 @@ import lowfirst.channel.Remedy;
 import lowfirst.channel.Sensitivity;
 import lowfirst.channel.SumFinding;
 import lowfirst.channel.SupplyFinding;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Verdict;
 import lowfirst.sheet.Block.Caution;
 import lowfirst.sheet.Block.Facts;
 import lowfirst.sheet.Block.Figure;

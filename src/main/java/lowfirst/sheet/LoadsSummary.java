@@ -6,7 +6,7 @@ import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.SumFinding;
 import lowfirst.channel.SupplyFinding;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Verdict;
 
 /** How many channels, rails and supply limits carry, in a few sentences. */
 final class LoadsSummary {

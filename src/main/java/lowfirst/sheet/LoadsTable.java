@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.Check;
-import lowfirst.channel.Check.Input;
 import lowfirst.channel.SumFinding;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.Check.Input;
 import lowfirst.sheet.Block.Table;
 
 /** What {@code loads --csv} prints: every check as a row, nothing wrapped or left out. */

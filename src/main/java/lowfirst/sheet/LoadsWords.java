@@ -5,13 +5,13 @@ import java.util.Optional;
 import lowfirst.channel.CarryLimit;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.SumFinding;
-import lowfirst.channel.Term;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 

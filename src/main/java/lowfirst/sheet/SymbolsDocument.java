@@ -2,7 +2,7 @@ package lowfirst.sheet;
 
 import java.util.Arrays;
 import java.util.List;
-import lowfirst.channel.DatasheetSymbol;
+import lowfirst.channel.data.DatasheetSymbol;
 import lowfirst.sheet.Block.Paragraph;
 import lowfirst.sheet.Block.Table;
 

@@ -7,7 +7,7 @@ import static lowfirst.swap.Comparison.atMostIfStated;
 import static lowfirst.swap.Comparison.sameWordIfStated;
 import static lowfirst.swap.Comparison.testedAtMostIfStated;
 
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
 /** What a Darlington driver array must be to stand in for another. */

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.channel.ChannelFinding;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Verdict;
 
 /**
  * What a swap does to one channel: its finding before and after.

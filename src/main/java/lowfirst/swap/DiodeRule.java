@@ -1,13 +1,13 @@
 package lowfirst.swap;
 
-import static lowfirst.channel.CheckKind.DIODE_CURRENT;
-import static lowfirst.channel.CheckKind.DIODE_VOLTAGE;
+import static lowfirst.channel.check.CheckKind.DIODE_CURRENT;
+import static lowfirst.channel.check.CheckKind.DIODE_VOLTAGE;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
 import static lowfirst.swap.Comparison.ratedAtLeastIfStated;
 
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
 /** What a rectifier, signal or Schottky diode must be to stand in for another. */

@@ -2,7 +2,7 @@ package lowfirst.swap;
 
 import java.util.ArrayList;
 import java.util.List;
-import lowfirst.channel.Check;
+import lowfirst.channel.check.Check;
 
 /** What has been found of one candidate so far. */
 final class DrawerTally {

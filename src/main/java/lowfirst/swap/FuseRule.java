@@ -10,7 +10,7 @@ import static lowfirst.swap.Comparison.sameWord;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
 /** What a fuse must be to stand in for another. */

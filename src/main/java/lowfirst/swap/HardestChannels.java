@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.ChannelInputs.Fitted;
-import lowfirst.channel.Datum;
-import lowfirst.channel.Term;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
 
 /**
  * Of many channels those that no other is harder than: a part that these bear, all bear, since

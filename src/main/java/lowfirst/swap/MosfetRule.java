@@ -1,11 +1,11 @@
 package lowfirst.swap;
 
-import static lowfirst.channel.CheckKind.DRAIN_CURRENT;
-import static lowfirst.channel.CheckKind.DRAIN_VOLTAGE;
-import static lowfirst.channel.CheckKind.GATE_DRIVE_CURRENT;
-import static lowfirst.channel.CheckKind.GATE_LEVEL;
-import static lowfirst.channel.CheckKind.GATE_LIMIT;
-import static lowfirst.channel.CheckKind.JUNCTION_TEMPERATURE;
+import static lowfirst.channel.check.CheckKind.DRAIN_CURRENT;
+import static lowfirst.channel.check.CheckKind.DRAIN_VOLTAGE;
+import static lowfirst.channel.check.CheckKind.GATE_DRIVE_CURRENT;
+import static lowfirst.channel.check.CheckKind.GATE_LEVEL;
+import static lowfirst.channel.check.CheckKind.GATE_LIMIT;
+import static lowfirst.channel.check.CheckKind.JUNCTION_TEMPERATURE;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.Comparison.atLeast;
 import static lowfirst.swap.Comparison.atLeastIfStated;
@@ -16,7 +16,7 @@ import static lowfirst.swap.Comparison.ratedAtMost;
 import static lowfirst.swap.Comparison.sameWord;
 
 import java.util.Optional;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
 /** What a MOSFET must be to stand in for another; the channels it serves have the last word. */

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.part.BodyOutlines;
 import lowfirst.quantity.Source;
 

@@ -2,7 +2,7 @@ package lowfirst.swap;
 
 import java.util.Optional;
 import java.util.Set;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
 /**

@@ -9,7 +9,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
-import lowfirst.channel.Role;
+import lowfirst.channel.check.Role;
 import lowfirst.part.PartType;
 
 /**

@@ -2,7 +2,7 @@ package lowfirst.swap;
 
 import java.util.List;
 import java.util.Optional;
-import lowfirst.channel.Role;
+import lowfirst.channel.check.Role;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;

@@ -2,7 +2,7 @@ package lowfirst.swap;
 
 import java.util.EnumMap;
 import java.util.Map;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 
 /** The worst that each check of the channels came to. */
 final class WorstChecks {

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import lowfirst.board.Kit;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 

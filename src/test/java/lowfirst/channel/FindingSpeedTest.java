@@ -2,6 +2,8 @@ package lowfirst.channel;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import lowfirst.channel.check.Role;
+import lowfirst.channel.data.PartData;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 import lowfirst.channel.ChannelInputs.Fitted;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.CoilDecay;
+import lowfirst.channel.formula.OnResistance;
 
 /**
  * Circuits of a channel for the simulator, from its resolved numbers. Diodes are near-ideal with a

@@ -1,13 +1,17 @@
 package lowfirst.channel;
 
-import static lowfirst.channel.Verdict.CARRIES;
-import static lowfirst.channel.Verdict.OVERLOADED;
-import static lowfirst.channel.Verdict.UNDECIDED;
+import static lowfirst.channel.check.Verdict.CARRIES;
+import static lowfirst.channel.check.Verdict.OVERLOADED;
+import static lowfirst.channel.check.Verdict.UNDECIDED;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -1,5 +1,7 @@
 package lowfirst.channel;
 
+import lowfirst.channel.formula.PrintedTrack;
+
 /** The published curves of tracks the other way round: the width that a current asks for. */
 final class TrackWidths {
   private TrackWidths() {}

@@ -1,14 +1,28 @@
 package lowfirst.channel;
 
-import static lowfirst.channel.Verdict.CARRIES;
-import static lowfirst.channel.Verdict.OVERLOADED;
-import static lowfirst.channel.Verdict.UNDECIDED;
+import static lowfirst.channel.check.Verdict.CARRIES;
+import static lowfirst.channel.check.Verdict.OVERLOADED;
+import static lowfirst.channel.check.Verdict.UNDECIDED;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Role;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
+import lowfirst.channel.data.PartData;
+import lowfirst.channel.formula.Avalanche;
+import lowfirst.channel.formula.Conductor;
+import lowfirst.channel.formula.CopperTemperature;
+import lowfirst.channel.formula.HotFactor;
+import lowfirst.channel.formula.PrintedTrack;
+import lowfirst.channel.formula.ResistorRating;
+import lowfirst.channel.formula.SwitchingLoss;
 import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;

@@ -18,17 +18,17 @@ import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelKit;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
 import lowfirst.channel.CoilRelease;
-import lowfirst.channel.Datum;
 import lowfirst.channel.KitInputs;
 import lowfirst.channel.LoadFindings;
 import lowfirst.channel.RailFinding;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.Sensitivity;
-import lowfirst.channel.Term;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -633,7 +633,7 @@ class LoadsDocumentTest {
   @Test
   void symbols_are_listed_with_their_column() {
     List<String> rows = Said.rows(SymbolsDocument.of(), "symbols");
-    assertEquals(lowfirst.channel.DatasheetSymbol.values().length, rows.size());
+    assertEquals(lowfirst.channel.data.DatasheetSymbol.values().length, rows.size());
     for (String row : rows) {
       assertTrue(row.matches("[^|]+ \\| [^|]+ \\| [^|]+"), row);
     }

@@ -11,7 +11,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.channel.ChannelKit;
 import lowfirst.channel.LoadFindings;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -13,11 +13,11 @@ import lowfirst.board.Kit;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.ChannelInputs.Fitted;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
 import lowfirst.channel.KitInputs;
-import lowfirst.channel.Term;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** One channel side by side: what a part has a say in, and what gets worse all the same. */

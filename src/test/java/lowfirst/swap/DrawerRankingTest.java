@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lowfirst.board.Kit;
-import lowfirst.channel.CheckKind;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;

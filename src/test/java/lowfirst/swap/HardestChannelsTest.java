@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.KitInputs;
-import lowfirst.channel.Term;
+import lowfirst.channel.check.Term;
 import org.junit.jupiter.api.Test;
 
 /** Which channels stand for which others: too few tried would let a part pass that fails. */

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.Map;
 import lowfirst.board.Kit;
-import lowfirst.channel.Check;
-import lowfirst.channel.CheckKind;
 import lowfirst.channel.LoadFindings;
-import lowfirst.channel.Verdict;
+import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** Swaps of drivers that carry the load themselves, and of regulators, for the loads of a kit. */

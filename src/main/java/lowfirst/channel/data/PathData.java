@@ -1,0 +1,74 @@
+package lowfirst.channel.data;
+
+import java.util.List;
+import java.util.Optional;
+import lowfirst.board.OutputChannel;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
+import lowfirst.channel.formula.Conductor;
+import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
+
+/** What a channel's checks need to know of its current's path: track, contact and wire. */
+public final class PathData {
+  private static final double TRACE_LENGTH_MILLIMETRES = 100;
+  private static final double COPPER_MILLIMETRES = 0.035;
+
+  private PathData() {}
+
+  /** The numbers of a channel's path. */
+  public static List<Datum> of(OutputChannel channel) {
+    return List.of(
+        cell(Term.TRACE_WIDTH, channel.traceWidth(), channel, "trace width"),
+        Datum.statedOr(
+            Term.TRACE_LENGTH,
+            channel.traceLength(),
+            TRACE_LENGTH_MILLIMETRES,
+            Source.assumed("100 mm", "channels.csv trace length")),
+        Datum.statedOr(
+            Term.TRACE_COPPER,
+            channel.traceCopper(),
+            COPPER_MILLIMETRES,
+            Source.assumed("35 µm copper", "channels.csv trace copper")),
+        cell(Term.CONTACT_RATING, channel.contactRating(), channel, "contact rating"),
+        wireArea(channel),
+        cell(Term.WIRE_LENGTH, channel.wireLength(), channel, "wire length"),
+        wiresTogether(channel));
+  }
+
+  private static Datum wireArea(OutputChannel channel) {
+    var area = Conductor.squareMillimetres(ofOneCore(channel.wire()));
+    return area.isPresent()
+        ? Datum.of(
+            Term.WIRE_AREA,
+            area.getAsDouble(),
+            Source.kit(
+                channel.place() + ", wire " + channel.wire() + Conductor.doubt(channel.wire())))
+        : Datum.missing(
+            Term.WIRE_AREA,
+            "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv");
+  }
+
+  /** A cable of {@code 2 x 0.75 mm²} has that area out and back; two in parallel have more. */
+  private static String ofOneCore(String wire) {
+    return wire.replaceFirst("^\\s*\\d{1,2}\\s*[xX×]\\s*(?=\\S)", "");
+  }
+
+  private static Datum wiresTogether(OutputChannel channel) {
+    return channel.wiresTogether().isPresent()
+        ? Datum.of(
+            Term.WIRES_TOGETHER,
+            channel.wiresTogether().getAsInt(),
+            Source.kit(channel.place() + ", wires together"))
+        : Datum.of(
+            Term.WIRES_TOGETHER,
+            1,
+            Source.assumed("not bundled with others", "channels.csv wires together"));
+  }
+
+  private static Datum cell(
+      Term term, Optional<Sourced> value, OutputChannel channel, String column) {
+    return Datum.stated(
+        term, value, column + " of channel " + channel.name() + ": write it in channels.csv");
+  }
+}
