@@ -2,7 +2,6 @@ package lowfirst.bench;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,13 +23,6 @@ import lowfirst.sheet.Sentence;
 
 /** Puts first power of a unit on the screen. */
 final class PowerScreens {
-  private static final List<String> CAUTIONS =
-      List.of(
-          "Mains wiring, protective earth and anything above 60 V DC are for local code and a"
-              + " licensed electrician. Use a finished supply with a current limit.",
-          "Large capacitors stay charged after power is off: wait, and measure before you touch."
-              + " A coil held on too long overheats.");
-
   private PowerScreens() {}
 
   /** First power of a unit; {@code findings} of the kit. */
@@ -38,7 +30,7 @@ final class PowerScreens {
     Map<String, PowerReading> readings = progress.powerReadings(unit);
     var stages = new ArrayList<Stage>();
     boolean turnGiven = false;
-    for (PowerCheck check : FirstPowerChecks.of(kit, unit, findings)) {
+    for (PowerCheck check : FirstPowerChecks.of(kit, progress.plan(), unit, findings)) {
       Optional<PowerReading> reading = Optional.ofNullable(readings.get(check.name()));
       boolean passed = reading.filter(one -> one.outcome() == Outcome.PASSED).isPresent();
       boolean turn = !turnGiven && !passed;
@@ -47,8 +39,8 @@ final class PowerScreens {
     }
     return new PowerScreen(
         unit.serial(),
-        readiness(progress.tally(unit)),
-        CAUTIONS,
+        readiness(progress.tally(unit), FirstPowerChecks.hasSockets(progress.plan(), unit)),
+        FirstPowerChecks.cautions(kit, unit),
         stages,
         progress.units().stream()
             .filter(other -> !other.equals(unit))
@@ -62,15 +54,15 @@ final class PowerScreens {
   }
 
   /** Parts that are plugged in come after the rail check, so they may still be to do. */
-  private static String readiness(Tally tally) {
+  private static String readiness(Tally tally, boolean hasSockets) {
     int open = tally.total() - tally.in(State.INSPECTED);
     return open == 0
         ? ""
         : open
             + " of "
             + tally.total()
-            + " parts are not inspected yet. Parts that are plugged in come after the rail check;"
-            + " everything else comes first.";
+            + " parts are not inspected yet."
+            + (hasSockets ? " Only those that are plugged in come after the rail check." : "");
   }
 
   private static Stage stage(
@@ -78,7 +70,7 @@ final class PowerScreens {
     return new Stage(
         number,
         check.name(),
-        check.stage().words() + ". " + check.how(),
+        check.heading() + ". " + check.how(),
         "Expect: " + check.expect() + ". Stop: " + check.stop(),
         UUID.randomUUID().toString(),
         reading.map(one -> one.outcome().words()).orElse(""),

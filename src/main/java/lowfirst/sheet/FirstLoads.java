@@ -40,7 +40,11 @@ final class FirstLoads {
   }
 
   private void add(PowerCheck.Stage stage, String name, String how, String expect, String stop) {
-    checks.add(new PowerCheck(stage, name, how, expect, stop));
+    String heading =
+        stage == PowerCheck.Stage.DUMMY
+            ? "Stage 3: one channel on a dummy load"
+            : "Stage 4: each load in turn";
+    checks.add(new PowerCheck(stage, heading, name, how, expect, stop));
   }
 
   private void dummy() {

@@ -5,12 +5,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lowfirst.assembly.AssemblyPlan;
+import lowfirst.assembly.Step;
 import lowfirst.board.Kit;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.board.Unit;
 import lowfirst.board.UnitChannels;
 import lowfirst.channel.LoadFindings;
+import lowfirst.part.PartKind;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 
@@ -26,11 +29,13 @@ public final class FirstPowerChecks {
 
   private final Kit kit;
   private final List<OutputChannel> channels;
+  private final boolean hasSockets;
   private final List<PowerCheck> checks = new ArrayList<>();
 
-  private FirstPowerChecks(Kit kit, Unit unit) {
+  private FirstPowerChecks(Kit kit, AssemblyPlan plan, Unit unit) {
     this.kit = kit;
     this.channels = UnitChannels.of(kit, unit);
+    this.hasSockets = hasSockets(plan, unit);
   }
 
   /**
@@ -38,8 +43,9 @@ public final class FirstPowerChecks {
    *
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  public static List<PowerCheck> of(Kit kit, Unit unit, LoadFindings findings) {
-    var first = new FirstPowerChecks(kit, unit);
+  public static List<PowerCheck> of(
+      Kit kit, AssemblyPlan plan, Unit unit, LoadFindings findings) {
+    var first = new FirstPowerChecks(kit, plan, unit);
     List<Rail> rails = first.rails();
     if (rails.isEmpty()) {
       first.unknownSupply();
@@ -51,6 +57,35 @@ public final class FirstPowerChecks {
     first.chips(rails);
     first.checks.addAll(FirstLoads.of(kit, first.channels, findings));
     return List.copyOf(first.checks);
+  }
+
+  /** What to be warned of before a unit gets power. */
+  public static List<String> cautions(Kit kit, Unit unit) {
+    return List.of(
+        "Mains wiring, protective earth, and anything above 60 V DC are for local code and a licensed"
+            + " electrician. Use a finished supply with a current limit.",
+        "Large capacitors stay charged after power is off: wait, and measure before you touch."
+            + (UnitChannels.of(kit, unit).isEmpty() ? "" : " A coil held on too long overheats."));
+  }
+
+  /** Whether anything is plugged into this unit after the rail check. */
+  public static boolean hasSockets(AssemblyPlan plan, Unit unit) {
+    return plan.steps().stream()
+        .filter(step -> step.board().equals(unit.board()))
+        .anyMatch(
+            step ->
+                step.stage() == Step.Stage.PLUG_IN || step.partType().kind() == PartKind.SOCKET);
+  }
+
+  /** What stands over a stage up to the first load. */
+  private String heading(PowerCheck.Stage stage) {
+    String loads = channels.isEmpty() ? "" : ", loads unplugged";
+    String plugged = (hasSockets ? ", ICs out of their sockets" : "") + loads;
+    return switch (stage) {
+      case BEFORE_POWER -> "Before power: meter only" + plugged;
+      case RAILS -> "Stage 1: rail check" + plugged;
+      default -> "Stage 2: " + (hasSockets ? "ICs in" : "driver connected") + loads;
+    };
   }
 
   /**
@@ -70,7 +105,7 @@ public final class FirstPowerChecks {
   }
 
   private void add(PowerCheck.Stage stage, String name, String how, String expect, String stop) {
-    checks.add(new PowerCheck(stage, name, how, expect, stop));
+    checks.add(new PowerCheck(stage, heading(stage), name, how, expect, stop));
   }
 
   private void railBeforePower(Rail rail) {
@@ -110,16 +145,10 @@ public final class FirstPowerChecks {
     add(
         PowerCheck.Stage.RAILS,
         "supply voltage",
-        "Start with the supply's limit at 0.1 A. Measure at the supply pins of each socket, against"
-            + " the return.",
+        "Start with the supply's limit at 0.1 A." + whereToMeasure(),
         missing,
         "Supply goes into its limit, anything smells or is warm: off.");
-    add(
-        PowerCheck.Stage.CHIPS,
-        "supply with ICs",
-        "Off, wait for the capacitors, plug the ICs in, on again. Measure as before.",
-        "as before",
-        "Lower than before, or an IC gets hot: off.");
+    chips("supply", "as before", "Lower than before, or an IC gets hot: off.");
   }
 
   private void railsApart(List<Rail> rails) {
@@ -143,9 +172,16 @@ public final class FirstPowerChecks {
     add(
         PowerCheck.Stage.RAILS,
         rail.name() + " voltage",
-        limit + " Measure at the supply pins of each socket, against the return.",
+        limit + whereToMeasure(),
         voltageRange(rail),
         "Supply goes into its limit, a reading is outside, anything smells or is warm: off.");
+  }
+
+  private String whereToMeasure() {
+    return (hasSockets
+            ? " Measure at the supply pins of each socket"
+            : " Measure where it comes onto the board")
+        + ", against the return.";
   }
 
   /** For example {@code 4.75 V to 5.25 V}. */
@@ -161,15 +197,34 @@ public final class FirstPowerChecks {
   private void chips(List<Rail> rails) {
     for (Rail rail : rails) {
       if (channels.isEmpty() || suppliesDrivers(rail)) {
-        add(
-            PowerCheck.Stage.CHIPS,
-            rail.name() + " with ICs",
-            "Off, wait for the capacitors, plug the ICs in, on again. Measure as before.",
+        chips(
+            rail.name(),
             voltageRange(rail),
             rail.currentLimit()
                 .map(l -> "Lower than before, or current near " + l.quantity() + ": off.")
                 .orElse("Lower than before, or an IC gets hot: off."));
       }
+    }
+  }
+
+  /** A supply again with what is plugged into the board; where nothing is, it has been measured. */
+  private void chips(String supply, String expect, String stop) {
+    if (hasSockets) {
+      add(
+          PowerCheck.Stage.CHIPS,
+          supply + " with ICs",
+          "Off, wait for the capacitors, plug the ICs in, each the right way round, on again. Measure"
+              + " as before.",
+          expect,
+          stop);
+    } else if (!channels.isEmpty()) {
+      add(
+          PowerCheck.Stage.CHIPS,
+          supply + " with driver",
+          "Off, wait for the capacitors, connect what drives the outputs, on again. Measure as"
+              + " before.",
+          expect,
+          stop);
     }
   }
 

@@ -3,8 +3,11 @@ package lowfirst.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lowfirst.assembly.AssemblyPlan;
+import lowfirst.assembly.Step;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
@@ -20,13 +23,16 @@ import lowfirst.sheet.Block.Table;
 /** One unit from the last solder joint to its first loads: what to measure and when to stop. */
 final class FirstPowerDocument {
   private final Kit kit;
+  private final AssemblyPlan plan;
   private final Board board;
   private final Unit unit;
   private final LoadFindings findings;
   private final List<Block> blocks = new ArrayList<>();
 
-  private FirstPowerDocument(Kit kit, Board board, Unit unit, LoadFindings findings) {
+  private FirstPowerDocument(
+      Kit kit, AssemblyPlan plan, Board board, Unit unit, LoadFindings findings) {
     this.kit = kit;
+    this.plan = plan;
     this.board = board;
     this.unit = unit;
     this.findings = findings;
@@ -37,10 +43,11 @@ final class FirstPowerDocument {
    *
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  static Document of(Kit kit, Board board, Unit unit, LoadFindings findings) {
-    var document = new FirstPowerDocument(kit, board, unit, findings);
+  static Document of(
+      Kit kit, AssemblyPlan plan, Board board, Unit unit, LoadFindings findings) {
+    var document = new FirstPowerDocument(kit, plan, board, unit, findings);
     document.opening();
-    List<PowerCheck> checks = FirstPowerChecks.of(kit, unit, findings);
+    List<PowerCheck> checks = FirstPowerChecks.of(kit, plan, unit, findings);
     document.stage(PowerCheck.Stage.BEFORE_POWER, checks);
     document.polarity();
     document.channelsBeforePower();
@@ -57,19 +64,14 @@ final class FirstPowerDocument {
   }
 
   private void opening() {
-    blocks.add(
-        new Block.Caution(
-            "Mains wiring, protective earth, and anything above 60 V DC are not on this sheet:"
-                + " local code and a licensed electrician decide there. Use a finished supply"
-                + " with a current limit."));
-    blocks.add(
-        new Block.Caution(
-            "Large capacitors stay charged after power is off: wait, and measure before you touch."
-                + " A coil held on too long overheats."));
+    FirstPowerChecks.cautions(kit, unit).forEach(words -> blocks.add(new Block.Caution(words)));
     blocks.add(
         new Block.Paragraph(
             "Work from the top. Go on only when a line is ticked; at a stop rule, power off first,"
-                + " then look. Write what the meter says, not what it should say."));
+                + " then look. Write what the meter says, not what it should say."
+                + (UnitChannels.of(kit, unit).isEmpty() && kit.rails().size() > 1
+                    ? " Leave out a rail that doesn't come to this board."
+                    : "")));
   }
 
   private void stage(PowerCheck.Stage stage, List<PowerCheck> checks) {
@@ -77,7 +79,7 @@ final class FirstPowerDocument {
     if (here.isEmpty()) {
       return;
     }
-    blocks.add(new Block.Heading(2, stage.words()));
+    blocks.add(new Block.Heading(2, here.get(0).heading()));
     blocks.add(
         new Table(
             "",
@@ -101,20 +103,27 @@ final class FirstPowerDocument {
                 .toList()));
   }
 
+  /** What is plugged in after the rail check isn't there yet. */
   private void polarity() {
-    List<Table.Row> rows =
-        board.items().stream()
-            .filter(Item::isFitted)
-            .filter(item -> item.partType().kind().isPolarised())
-            .filter(item -> !item.designators().isEmpty())
-            .map(
-                item ->
-                    Tables.row(
-                        Cell.of(DesignatorWords.sorted(item.designators())),
-                        Cell.of(StepWording.shortName(item.partType())),
-                        Cell.of(OrientationWords.of(item.partType())),
-                        Cell.box(false)))
-            .toList();
+    Set<Designator> later =
+        plan.steps().stream()
+            .filter(step -> step.board().equals(board.name()))
+            .filter(step -> step.stage() == Step.Stage.PLUG_IN)
+            .flatMap(step -> step.designators().stream())
+            .collect(Collectors.toSet());
+    var rows = new ArrayList<Table.Row>();
+    for (Item item : board.items()) {
+      List<Designator> soldered =
+          item.designators().stream().filter(designator -> !later.contains(designator)).toList();
+      if (item.isFitted() && item.partType().kind().isPolarised() && !soldered.isEmpty()) {
+        rows.add(
+            Tables.row(
+                Cell.of(DesignatorWords.sorted(soldered)),
+                Cell.of(StepWording.shortName(item.partType())),
+                Cell.of(OrientationWords.of(item.partType())),
+                Cell.box(false)));
+      }
+    }
     if (rows.isEmpty()) {
       return;
     }
@@ -139,10 +148,10 @@ final class FirstPowerDocument {
     blocks.add(new Block.Heading(2, "Before power: channel by channel"));
     blocks.add(
         new Block.Paragraph(
-            "Gate path: from the driver's pin to the return, driver out of its socket. Body diode:"
-                + " diode range, red on the return, black on the MOSFET's drain, load unplugged:"
-                + " 0.3 V to 0.9 V, and open the other way round. Flyback diode: red on the drain,"
-                + " black on the rail's plus: 0.2 V to 0.9 V."));
+            "Gate path: from the driver's pin to the return, driver unplugged; one that is soldered in"
+                + " may lower the reading. Body diode: diode range, red on the return, black on the"
+                + " MOSFET's drain, load unplugged: 0.3 V to 0.9 V, and open the other way round."
+                + " Flyback diode: red on the drain, black on the rail's plus: 0.2 V to 0.9 V."));
     blocks.add(
         new Table(
             "",

@@ -11,7 +11,7 @@ import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
 
 /**
- * The resistance from a driver pin to the return with the driver out of its socket: gate resistor
+ * The resistance from a driver pin to the return with the driver unplugged: gate resistor
  * plus pull-down when the pull-down hangs on the gate, the pull-down alone when it hangs on the
  * driver.
  */

@@ -163,7 +163,7 @@ public final class SheetSet {
         add(
             "first-power-" + unit.serial(),
             Orientation.LANDSCAPE,
-            () -> FirstPowerDocument.of(kit, board, unit, findings));
+            () -> FirstPowerDocument.of(kit, progress.plan(), board, unit, findings));
       }
     }
   }

@@ -179,7 +179,7 @@ record SignOffDocument(
             Tables.boxes("Good"),
             Tables.words("Who", 1.5),
             Tables.words("When", 2)),
-        FirstPowerChecks.of(kit, unit, findings).stream()
+        FirstPowerChecks.of(kit, progress.plan(), unit, findings).stream()
             .map(check -> powerRow(check, Optional.ofNullable(readings.get(check.name()))))
             .toList());
   }

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lowfirst.assembly.AssemblyOptions;
+import lowfirst.assembly.AssemblyOrder;
+import lowfirst.assembly.AssemblyPlan;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
 import lowfirst.channel.ChannelKit;
@@ -76,7 +79,8 @@ class PowerSheetsTest {
 
   private static Document firstPower(Kit kit, LoadFindings findings) {
     Board board = kit.boards().get(0);
-    return FirstPowerDocument.of(kit, board, board.units().get(0), findings);
+    AssemblyPlan plan = AssemblyOrder.of(kit, AssemblyOptions.USUAL);
+    return FirstPowerDocument.of(kit, plan, board, board.units().get(0), findings);
   }
 
   private static Document firstPower() {
@@ -96,10 +100,11 @@ class PowerSheetsTest {
         firstPower(),
         "First power",
         "Bells · unit driver-1",
-        "! Mains wiring, protective earth, and anything above 60 V DC are not on this sheet: local"
-            + " code and a licensed electrician decide there. Use a finished supply with a current"
-            + " limit.",
-        "# Before power: meter only, ICs out of their sockets, loads unplugged",
+        "! Mains wiring, protective earth, and anything above 60 V DC are for local code and a"
+            + " licensed electrician. Use a finished supply with a current limit.",
+        "! Large capacitors stay charged after power is off: wait, and measure before you touch. A"
+            + " coil held on too long overheats.",
+        "# Before power: meter only, loads unplugged",
         "logic to return | "
             + how
             + " | climbs while capacitors charge; far above 5 Ω | Stays at or below 5 Ω: that takes"
@@ -144,16 +149,16 @@ class PowerSheetsTest {
   void with_power_each_rail_has_its_range_and_its_rule_to_stop() {
     assertSays(
         firstPower(),
-        "# Stage 1: rails only, ICs out of their sockets, loads unplugged",
-        "logic voltage | Start with the supply's limit at 0.1 A, not at 1 A. Measure at the supply"
-            + " pins of each socket, against the return. | 4.75 V to 5.25 V | Supply goes into its"
+        "# Stage 1: rail check, loads unplugged",
+        "logic voltage | Start with the supply's limit at 0.1 A, not at 1 A. Measure where it"
+            + " comes onto the board, against the return. | 4.75 V to 5.25 V | Supply goes into its"
             + " limit, a reading is outside, anything smells or is warm: off. | __ | [ ]",
-        "bells voltage | Start with the supply's limit at 0.1 A, not at 20 A. Measure at the supply"
-            + " pins of each socket, against the return. | 22.8 V to 25.2 V | Supply goes into its"
+        "bells voltage | Start with the supply's limit at 0.1 A, not at 20 A. Measure where it"
+            + " comes onto the board, against the return. | 22.8 V to 25.2 V | Supply goes into its"
             + " limit, a reading is outside, anything smells or is warm: off. | __ | [ ]",
-        "# Stage 2: ICs in, loads unplugged",
-        "logic with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before."
-            + " | 4.75 V to 5.25 V | Lower than before, or current near 1 A: off. | __ | [ ]",
+        "# Stage 2: driver connected, loads unplugged",
+        "logic with driver | Off, wait for the capacitors, connect what drives the outputs, on again."
+            + " Measure as before. | 4.75 V to 5.25 V | Lower than before, or current near 1 A: off. | __ | [ ]",
         "# Stage 2: each output in turn, loads unplugged",
         "out 1 | Q1 | at most 200 mV | __ | not known | __ | [ ]",
         "out 3 | not named | near 0 V | __ | not known | __ | [ ]",
@@ -177,7 +182,7 @@ class PowerSheetsTest {
     assertTrue(lines.stream().noneMatch(line -> line.startsWith("high voltage")), "above 60 V");
     assertTrue(lines.stream().noneMatch(line -> line.startsWith("high dummy")), "above 60 V");
     assertTrue(lines.stream().noneMatch(line -> line.contains("onnect heater")), "above 60 V");
-    assertEquals(1, lines.stream().filter(line -> line.contains(" with ICs | ")).count());
+    assertEquals(1, lines.stream().filter(line -> line.contains(" with driver | ")).count());
   }
 
   /** 24 V ±5 % on 24 Ω ±5 %: 905 mA to 1.11 A, behind a fuse of 2.5 A; on 3 Ω it is 8 A. */
@@ -289,10 +294,17 @@ class PowerSheetsTest {
     return LoadFindings.of(kit);
   }
 
+  private static final String SOCKETED =
+      """
+      designators,value,description
+      U1,LM358,op amp DIP-8
+      XU1,,IC socket DIP-8
+      """;
+
   private static Kit withRail(String rail) {
     return Said.kit(
         "bom.csv",
-        "designators,value\nR1,1k\n",
+        SOCKETED,
         "rails.csv",
         "rail,voltage,tolerance,current limit\n" + rail + "\n");
   }
@@ -311,7 +323,8 @@ class PowerSheetsTest {
   void what_a_rail_lacks_is_said_where_it_would_stand(String rail, String expect, String stop) {
     assertSays(
         firstPower(withRail(rail), LoadFindings.none()),
-        "a with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before. | "
+        "a with ICs | Off, wait for the capacitors, plug the ICs in, each the right way round, on again."
+            + " Measure as before. | "
             + expect
             + " | "
             + stop
@@ -347,8 +360,7 @@ class PowerSheetsTest {
 
   @Test
   void a_kit_without_supplies_says_what_is_not_known() {
-    Kit kit = Said.kit("bom.csv", "designators,value\nR1,1k\n");
-    Document document = firstPower(kit, LoadFindings.none());
+    Document document = firstPower(Said.kit("bom.csv", SOCKETED), LoadFindings.none());
     assertSays(
         document,
         "supply to return | Resistance range, red on the plus terminal, black on the return; wait"
@@ -357,14 +369,38 @@ class PowerSheetsTest {
         "supply voltage | Start with the supply's limit at 0.1 A. Measure at the supply pins of each"
             + " socket, against the return. | not known: write the supplies in rails.csv, then it is"
             + " worked out | Supply goes into its limit, anything smells or is warm: off. | __ | [ ]",
-        "supply with ICs | Off, wait for the capacitors, plug the ICs in, on again. Measure as before."
-            + " | as before | Lower than before, or an IC gets hot: off. | __ | [ ]");
+        "supply with ICs | Off, wait for the capacitors, plug the ICs in, each the right way round, on"
+            + " again. Measure as before. | as before | Lower than before, or an IC gets hot: off. | __ | [ ]");
+    assertEquals(
+        List.of(
+            "# Before power: meter only, ICs out of their sockets",
+            "# Before power: which way round",
+            "# Stage 1: rail check, ICs out of their sockets",
+            "# Stage 2: ICs in"),
+        headings(document));
     List<String> lines = Said.lines(document);
-    assertFalse(lines.contains("# Before power: which way round"), "no part has one");
-    assertFalse(lines.contains("# Before power: channel by channel"));
-    assertFalse(lines.contains("# Stage 2: each output in turn, loads unplugged"));
-    assertFalse(lines.contains("# Stage 3: one channel on a dummy load"));
-    assertFalse(lines.contains("# Stage 4: each load in turn"));
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("XU1 | ")));
+    assertTrue(lines.stream().noneMatch(line -> line.startsWith("U1 | ")), "plugged in later");
+    assertTrue(lines.stream().noneMatch(line -> line.contains("coil")), "no output");
+  }
+
+  @Test
+  void of_sockets_and_outputs_nothing_is_said_where_there_are_none() {
+    Document document =
+        firstPower(
+            Said.kit("bom.csv", "designators,value,description\nU1,LM358,op amp DIP-8\n"),
+            LoadFindings.none());
+    assertEquals(
+        List.of(
+            "# Before power: meter only", "# Before power: which way round", "# Stage 1: rail check"),
+        headings(document));
+    List<String> lines = Said.lines(document);
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("U1 | ")), "soldered in");
+    assertTrue(lines.stream().noneMatch(line -> line.contains("socket")), lines.toString());
+  }
+
+  private static List<String> headings(Document document) {
+    return Said.lines(document).stream().filter(line -> line.startsWith("# ")).toList();
   }
 
   // --- wiring

@@ -37,7 +37,13 @@ class SampleKitSheetsTest {
   private static String firstPower() {
     Board board = kit.board("driver").orElseThrow();
     return TextWriter.write(
-        FirstPowerDocument.of(kit, board, new Unit("driver", 1), LoadFindings.none()), 400);
+        FirstPowerDocument.of(
+            kit,
+            lowfirst.assembly.AssemblyOrder.of(kit, lowfirst.assembly.AssemblyOptions.USUAL),
+            board,
+            new Unit("driver", 1),
+            LoadFindings.none()),
+        400);
   }
 
   /** 330 Ω ±1 % and 10 kΩ ±1 % in series: 10 330 Ω, from 10 226.7 Ω to 10 433.3 Ω. */
