@@ -21,6 +21,9 @@ final class Engineering {
     if (dimension == Dimension.CAPACITANCE && step == MILLI) {
       step = MICRO; // nobody at a bench says millifarad: the can reads 1000 µF
     }
+    if (dimension == Dimension.TIME) {
+      step = Math.min(0, step); // nor kilosecond
+    }
     return joined(
         amount.scaleByPowerOfTen(-3 * step), PREFIXES[step + NO_PREFIX] + dimension.symbol());
   }

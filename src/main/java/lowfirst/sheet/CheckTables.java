@@ -1,21 +1,37 @@
 package lowfirst.sheet;
 
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.Check.Input;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.sheet.Block.Table;
 
-/** Checks with all that is needed to work them out again: numbers, formulas, sources. */
+/**
+ * Checks with all that is needed to work them out again: numbers, formulas, sources. A formula with
+ * its remark, and a number with its source, stand once in a document.
+ */
 final class CheckTables {
-  private CheckTables() {}
+  private final Map<CheckKind, String> explained = new EnumMap<>(CheckKind.class);
+  private final Set<Table.Row> sourced = new HashSet<>();
 
-  /** Every check, then every number of them once. */
-  static List<Block> of(List<Check> checks) {
-    return List.of(checks(checks), sources(checks));
+  /**
+   * Every check, then every number of them that hasn't stood in the document yet.
+   *
+   * @param name what they are checks of
+   */
+  List<Block> of(String name, List<Check> checks) {
+    Table sources = sources(checks);
+    return sources.rows().isEmpty()
+        ? List.of(checks(name, checks))
+        : List.of(checks(name, checks), sources);
   }
 
-  private static Table checks(List<Check> checks) {
+  private Table checks(String name, List<Check> checks) {
     return new Table(
         "Every check",
         List.of(
@@ -34,11 +50,12 @@ final class CheckTables {
                         LoadsWords.actual(check),
                         LoadsWords.amount(check.allowed()),
                         LoadsWords.margin(check),
-                        expert(check)))
+                        expert(name, check)))
             .toList());
   }
 
-  private static String expert(Check check) {
+  private String expert(String name, Check check) {
+    String before = explained.putIfAbsent(check.kind(), name);
     String missing =
         check.missing().isEmpty() ? "" : ". MISSING: " + String.join("; ", check.missing());
     String numbers =
@@ -46,19 +63,23 @@ final class CheckTables {
             .map(CheckTables::number)
             .distinct()
             .collect(Collectors.joining(", "));
-    return check.formula() + ". With " + numbers + missing + ". " + check.remark();
+    return (before == null ? check.formula() : "As at " + before)
+        + (numbers.isEmpty() ? "" : ". With " + numbers)
+        + missing
+        + "."
+        + (before == null ? " " + check.remark() : "");
   }
 
   private static String number(Input input) {
     return input.symbol() + " " + input.value().quantity().rounded(4);
   }
 
-  /** Every number that the checks above used, once, with where it came from. */
-  private static Table sources(List<Check> checks) {
-    return new Table(
-        "Where the numbers come from",
-        List.of(
-            Tables.words("number", 18), Tables.numbers("value", 12), Tables.words("source", 70)),
+  private Table sources(List<Check> checks) {
+    String title =
+        sourced.isEmpty()
+            ? "Where the numbers come from"
+            : "Further numbers, and where they come from";
+    List<Table.Row> rows =
         checks.stream()
             .flatMap(check -> check.inputs().stream())
             .distinct()
@@ -68,7 +89,12 @@ final class CheckTables {
                         input.symbol(),
                         input.value().quantity().rounded(4),
                         input.value().source().text()))
-            .distinct()
-            .toList());
+            .filter(sourced::add)
+            .toList();
+    return new Table(
+        title,
+        List.of(
+            Tables.words("number", 18), Tables.numbers("value", 12), Tables.words("source", 70)),
+        rows);
   }
 }

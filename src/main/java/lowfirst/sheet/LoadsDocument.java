@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.OnCurrent;
@@ -15,6 +16,7 @@ import lowfirst.channel.Remedy;
 import lowfirst.channel.Sensitivity;
 import lowfirst.channel.SumFinding;
 import lowfirst.channel.SupplyFinding;
+import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Verdict;
 import lowfirst.sheet.Block.Caution;
 import lowfirst.sheet.Block.Facts;
@@ -30,7 +32,6 @@ import lowfirst.sheet.Block.Table;
  */
 public final class LoadsDocument {
   private static final int SENSITIVITIES_SHOWN = 3;
-  private static final int REMEDIES_SHOWN = 6;
 
   private LoadsDocument() {}
 
@@ -50,10 +51,11 @@ public final class LoadsDocument {
     MissingNumbers.of(studies, sums).ifPresent(blocks::add);
     sharedReturn(sums).ifPresent(blocks::add);
     blocks.addAll(cautions());
+    var tables = new CheckTables();
     for (List<ChannelStudy> alike : alike(studies)) {
-      addChannel(alike, blocks);
+      addChannel(alike, tables, blocks);
     }
-    sums.forEach(sum -> addSum(sum, blocks));
+    sums.forEach(sum -> addSum(sum, tables, blocks));
     return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
   }
 
@@ -158,7 +160,8 @@ public final class LoadsDocument {
         .toList();
   }
 
-  private static void addChannel(List<ChannelStudy> alike, List<Block> blocks) {
+  private static void addChannel(
+      List<ChannelStudy> alike, CheckTables tables, List<Block> blocks) {
     ChannelStudy study = alike.get(0);
     blocks.add(new Heading(2, names(alike)));
     blocks.add(new Paragraph(Sentence.of(LoadsWords.line(study))));
@@ -176,11 +179,11 @@ public final class LoadsDocument {
         .map(ChannelPlot::of)
         .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
     blocks.addAll(ReleaseWords.blocks(study));
-    blocks.addAll(CheckTables.of(study.finding().checks()));
+    blocks.addAll(tables.of(study.inputs().channel().name(), study.finding().checks()));
   }
 
   private static String names(List<ChannelStudy> alike) {
-    String first = alike.get(0).inputs().channel().name();
+    String first = "Channel " + alike.get(0).inputs().channel().name();
     if (alike.size() == 1) {
       return first;
     }
@@ -195,21 +198,37 @@ public final class LoadsDocument {
 
   /** What is missing stands above, for all channels together. */
   private static void addRemedies(List<Remedy> remedies, List<Block> blocks) {
-    Map<String, String> changes = new LinkedHashMap<>();
-    for (Remedy remedy : MissingNumbers.without(remedies)) {
-      changes.putIfAbsent(LoadsWords.words(remedy), LoadsWords.part(remedy.check()));
-    }
+    List<Remedy> changes = MissingNumbers.without(remedies);
     if (changes.isEmpty()) {
       return;
     }
     blocks.add(
         new Table(
-            "What to change: any one line of each part",
+            "What to change: any one line for each",
             List.of(Tables.words("for", 25), Tables.words("change", 75)),
-            changes.entrySet().stream()
-                .limit(2L * REMEDIES_SHOWN)
-                .map(entry -> Tables.row(entry.getValue(), entry.getKey()))
+            changes.stream()
+                .map(remedy -> Tables.row(target(remedy, changes), LoadsWords.words(remedy)))
+                .distinct()
                 .toList()));
+  }
+
+  /** The part; or the check alone, where the part fails others that this change doesn't mend. */
+  private static String target(Remedy remedy, List<Remedy> all) {
+    String part = LoadsWords.part(remedy.check());
+    String words = LoadsWords.words(remedy);
+    Set<CheckKind> failing =
+        all.stream()
+            .map(Remedy::check)
+            .filter(check -> LoadsWords.part(check).equals(part))
+            .collect(Collectors.toSet());
+    long mended =
+        all.stream()
+            .filter(other -> failing.contains(other.check()))
+            .filter(other -> LoadsWords.words(other).equals(words))
+            .map(Remedy::check)
+            .distinct()
+            .count();
+    return mended == failing.size() ? part : remedy.check().words();
   }
 
   private static List<Facts.Fact> measured(ChannelStudy study) {
@@ -250,7 +269,7 @@ public final class LoadsDocument {
         : LoadsWords.noun(sensitivity.term()) + " (then " + part + " fails)";
   }
 
-  private static void addSum(SumFinding sum, List<Block> blocks) {
+  private static void addSum(SumFinding sum, CheckTables tables, List<Block> blocks) {
     blocks.add(new Heading(2, Sentence.begun(LoadsWords.name(sum))));
     if (sum instanceof RailFinding rail) {
       String counted = rail.channels().isEmpty() ? "none" : String.join(", ", rail.channels());
@@ -262,7 +281,7 @@ public final class LoadsDocument {
       named("Shared by the rails: ", supply.supply().rails()).ifPresent(blocks::add);
     }
     addRemedies(sum.remedies(), blocks);
-    blocks.addAll(CheckTables.of(sum.checks()));
+    blocks.addAll(tables.of(LoadsWords.name(sum), sum.checks()));
   }
 
   private static Optional<Block> named(String what, List<String> names) {

@@ -143,7 +143,7 @@ final class LoadsWords {
   static String words(Remedy remedy) {
     String alone = remedy.carriesAlone() ? "; then it carries" : "";
     return switch (remedy.action()) {
-      case LOOK_UP -> "look up " + remedy.missing();
+      case LOOK_UP -> remedy.missing();
       case FIT -> "fit " + part(remedy) + alone;
       case NAME ->
           "if it is " + remedy.missing() + ", name the maker in the BOM: makers differ" + alone;

@@ -99,6 +99,13 @@ class AmountEdgesTest {
     assertEquals(text, Quantity.of(ohms, Dimension.RESISTANCE).toString());
   }
 
+  /** Common practice: a long time is counted in seconds, a short one with prefixes. */
+  @ParameterizedTest
+  @CsvSource({"3600, 3600 s", "1, 1 s", "0.0306, 30.6 ms"})
+  void no_time_is_counted_in_kiloseconds(String seconds, String text) {
+    assertEquals(text, Quantity.of(seconds, Dimension.TIME).toString());
+  }
+
   // --- tolerances
 
   @Test

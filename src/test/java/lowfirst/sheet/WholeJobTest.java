@@ -216,7 +216,7 @@ class WholeJobTest {
             .filter(sheet -> sheet.name().equals("channel-report"))
             .findFirst()
             .orElseThrow();
-    assertTrue(Said.lines(report.document().get()).contains("# out 1"));
+    assertTrue(Said.lines(report.document().get()).contains("# Channel out 1"));
     Document power =
         sheets(ChannelKit.typical().kit()).stream()
             .filter(sheet -> sheet.name().startsWith("first-power"))
