@@ -31,8 +31,11 @@ final class AssemblyBook {
   /** With more units than this, the rows stand for all of them; each has its own record anyway. */
   private static final int MOST_UNITS_APART = 4;
 
-  /** Width of the solder side's picture where it stands alone. */
-  private static final double THUMBNAIL_MILLIMETRES = 75;
+  /** Width of the solder side's picture beside the map, at most. */
+  private static final double BESIDE_MILLIMETRES = 75;
+
+  /** Its width where it stands alone, and costs height. */
+  private static final double BELOW_MILLIMETRES = 50;
 
   /** Narrower than this, the solder side's picture shows nothing. */
   private static final double LEAST_THUMBNAIL_MILLIMETRES = 36;
@@ -70,7 +73,7 @@ final class AssemblyBook {
             .filter(batch -> batch.board().equals(board.name()))
             .toList();
     book.opening(batches);
-    batches.forEach(book::batch);
+    BatchSection.of(batches).forEach(book::section);
     return new Document("Assembly book: " + board.name(), book.subtitle(), book.blocks);
   }
 
@@ -97,8 +100,9 @@ final class AssemblyBook {
             "On the maps, dark and numbered places belong to the batch at hand, each under the"
                 + " number of its step; grey ones are filled already; ± marks a part with one right"
                 + " way round. The black corner is the same corner of the board on every map."
-                + " Printed at 100 %, the bar under a map is as long as it says: hold a"
-                + " ruler to it once; the solder side is drawn small."));
+                + " Printed at 100 %, the bar under a map is as long as it says: hold a ruler to it"
+                + " once. The solder side, as seen after the flip, stands small beside or below it:"
+                + " left and right exchanged, dots are leads."));
     for (var problem : progress.plan().problems()) {
       blocks.add(new Block.Caution(problem.message() + "; " + problem.remedy() + "."));
     }
@@ -129,9 +133,10 @@ final class AssemblyBook {
         Cell.box(done));
   }
 
-  private void batch(Batch batch) {
+  private void section(BatchSection section) {
+    Batch batch = section.whole();
     blocks.add(new Block.Section());
-    blocks.add(new Block.Heading(2, StepWording.batchTitle(batch)));
+    blocks.add(new Block.Heading(2, section.title()));
     if (batch.isPluggedIn()) {
       blocks.add(new Block.Paragraph(StepsDocument.RAIL_CHECK));
     }
@@ -141,7 +146,7 @@ final class AssemblyBook {
     }
     blocks.add(steps(batch));
     if (!batch.isPluggedIn()) {
-      flip(batch);
+      flip(section, batch);
     }
     seatedBefore.add(
         maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
@@ -175,31 +180,26 @@ final class AssemblyBook {
     double room = roomBeside(map);
     return !batch.isPluggedIn() && room >= LEAST_THUMBNAIL_MILLIMETRES
         ? new Block.Figure(
-            map.beside(solderSide(batch, room), GAP_MILLIMETRES),
-            "The places of this batch, and small beside it the solder side as seen after the flip:"
-                + " left and right exchanged, dots are leads.")
-        : new Block.Figure(map, "The places of this batch.");
+            map.beside(solderSide(batch, Math.min(BESIDE_MILLIMETRES, room)), GAP_MILLIMETRES), "")
+        : new Block.Figure(map, "");
   }
 
   private double roomBeside(Drawing map) {
     return widthMillimetres - map.widthMillimetres() - GAP_MILLIMETRES;
   }
 
-  private Drawing solderSide(Batch batch, double roomMillimetres) {
+  private Drawing solderSide(Batch batch, double mostMillimetres) {
     Drawing map = maps.wordless(lit(batch), seatedBefore, batch.steps().get(0).side().opposite());
-    return map.scaled(
-        Math.min(1, Math.min(THUMBNAIL_MILLIMETRES, roomMillimetres) / map.widthMillimetres()));
+    return map.scaled(Math.min(1, mostMillimetres / map.widthMillimetres()));
   }
 
-  private void flip(Batch batch) {
-    blocks.add(new Block.Heading(3, "Flip now"));
-    blocks.add(new Block.Paragraph(Sentence.begun(StepWording.flip(batch, board.count()))));
+  private void flip(BatchSection section, Batch batch) {
+    blocks.add(
+        new Block.Facts(
+            List.of(new Block.Facts.Fact(section.flipTitle(), section.flip(board.count())))));
     boolean shownAbove = roomBeside(map(batch)) >= LEAST_THUMBNAIL_MILLIMETRES;
     if (!board.placements().isEmpty() && !shownAbove) {
-      blocks.add(
-          new Block.Figure(
-              solderSide(batch, THUMBNAIL_MILLIMETRES),
-              "The solder side as seen then: left and right exchanged, dots are leads."));
+      blocks.add(new Block.Figure(solderSide(batch, BELOW_MILLIMETRES), ""));
     }
   }
 

@@ -43,8 +43,7 @@ public final class FirstPowerChecks {
    *
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  public static List<PowerCheck> of(
-      Kit kit, AssemblyPlan plan, Unit unit, LoadFindings findings) {
+  public static List<PowerCheck> of(Kit kit, AssemblyPlan plan, Unit unit, LoadFindings findings) {
     var first = new FirstPowerChecks(kit, plan, unit);
     List<Rail> rails = first.rails();
     if (rails.isEmpty()) {

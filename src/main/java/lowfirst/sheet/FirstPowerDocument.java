@@ -43,8 +43,7 @@ final class FirstPowerDocument {
    *
    * @param findings what was worked out of each channel; one that they lack is taken as undecided
    */
-  static Document of(
-      Kit kit, AssemblyPlan plan, Board board, Unit unit, LoadFindings findings) {
+  static Document of(Kit kit, AssemblyPlan plan, Board board, Unit unit, LoadFindings findings) {
     var document = new FirstPowerDocument(kit, plan, board, unit, findings);
     document.opening();
     List<PowerCheck> checks = FirstPowerChecks.of(kit, plan, unit, findings);

@@ -11,9 +11,8 @@ import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
 
 /**
- * The resistance from a driver pin to the return with the driver unplugged: gate resistor
- * plus pull-down when the pull-down hangs on the gate, the pull-down alone when it hangs on the
- * driver.
+ * The resistance from a driver pin to the return with the driver unplugged: gate resistor plus
+ * pull-down when the pull-down hangs on the gate, the pull-down alone when it hangs on the driver.
  */
 final class GatePath {
   /** Taken where the BOM states none: the loosest of the common carbon film resistors. */

@@ -160,8 +160,7 @@ public final class LoadsDocument {
         .toList();
   }
 
-  private static void addChannel(
-      List<ChannelStudy> alike, CheckTables tables, List<Block> blocks) {
+  private static void addChannel(List<ChannelStudy> alike, CheckTables tables, List<Block> blocks) {
     ChannelStudy study = alike.get(0);
     blocks.add(new Heading(2, names(alike)));
     blocks.add(new Paragraph(Sentence.of(LoadsWords.line(study))));

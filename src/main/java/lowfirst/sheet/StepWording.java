@@ -190,20 +190,31 @@ public final class StepWording {
   }
 
   /** What to do at the flip that ends a batch: goes on from "Flip now". */
-  public static String flip(Batch batch, int units) {
+  static String flip(Batch batch, int units) {
     int parts = batch.partsPerUnit();
+    return parts == 1
+        ? flip("the part", "it", units)
+        : flip("all " + parts + " parts", "them", units);
+  }
+
+  /** What to do at each of several flips. */
+  static String flip(int units) {
+    return flip("all parts of the step", "them", units);
+  }
+
+  private static String flip(String parts, String them, int units) {
     String each = units > 1 ? "each of the " + units + " boards" : "the board";
     return "with "
-        + (parts == 1 ? "the part" : "all " + parts + " parts")
+        + parts
         + " seated, lay a stiff card or foam over "
-        + (parts == 1 ? "it" : "them")
+        + them
         + ", turn "
         + each
         + " over and solder. Then turn back and inspect.";
   }
 
   /** What a batch is called, for example {@code Batch 3: 24 parts, 2.3 to 3.6 mm}. */
-  public static String batchTitle(Batch batch) {
+  static String batchTitle(Batch batch) {
     int parts = batch.partsPerUnit();
     String count = Counted.of(parts, "part");
     String side = batch.steps().get(0).side().words() + " side";

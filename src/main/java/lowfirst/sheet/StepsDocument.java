@@ -140,16 +140,18 @@ public final class StepsDocument {
     if (!board.placements().isEmpty()) {
       blocks.add(new Paragraph(StepWording.origin(board.outline())));
     }
+    List<BatchSection> sections = BatchSection.of(batches);
     boolean mapped = pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty();
     Iterator<Figure> figures =
-        mapped ? maps(board, batches).iterator() : Collections.emptyIterator();
-    for (Batch batch : batches) {
-      batch(board, batch, figures);
+        mapped ? maps(board, sections).iterator() : Collections.emptyIterator();
+    for (BatchSection section : sections) {
+      section(board, section, figures);
     }
   }
 
-  private void batch(Board board, Batch batch, Iterator<Figure> maps) {
-    blocks.add(new Heading(2, StepWording.batchTitle(batch)));
+  private void section(Board board, BatchSection section, Iterator<Figure> maps) {
+    Batch batch = section.whole();
+    blocks.add(new Heading(2, section.title()));
     if (batch.isPluggedIn()) {
       blocks.add(new Paragraph(RAIL_CHECK));
     }
@@ -159,16 +161,17 @@ public final class StepsDocument {
     var said = new Said();
     batch.steps().forEach(step -> step(step, board, said));
     if (!batch.isPluggedIn()) {
-      blocks.add(new Paragraph("Flip now: " + StepWording.flip(batch, board.count())));
+      blocks.add(new Paragraph(section.flipTitle() + ": " + section.flip(board.count())));
     }
   }
 
-  /** A map before each batch, with the places that were filled by then. */
-  private static List<Figure> maps(Board board, List<Batch> batches) {
+  /** A map over each section, with the places that were filled by then. */
+  private static List<Figure> maps(Board board, List<BatchSection> sections) {
     var maps = BoardMaps.of(board);
     var done = new ArrayList<BoardMaps.Layer>();
     var figures = new ArrayList<Figure>();
-    for (Batch batch : batches) {
+    for (BatchSection section : sections) {
+      Batch batch = section.whole();
       figures.add(map(batch, maps, done));
       done.add(maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
     }
@@ -176,9 +179,7 @@ public final class StepsDocument {
   }
 
   private static Figure map(Batch batch, BoardMaps maps, List<BoardMaps.Layer> done) {
-    return new Figure(
-        maps.map(AssemblyBook.lit(batch), done, batch.steps().get(0).side()),
-        "The places of batch " + batch.number() + ", each with the number of its step.");
+    return new Figure(maps.map(AssemblyBook.lit(batch), done, batch.steps().get(0).side()), "");
   }
 
   /** One step. Work that is the same as in an earlier step of the batch is not told again. */

@@ -195,18 +195,16 @@ class AssemblySheetsTest {
     assertSays(
         paper,
         "# Batch 1: 3 parts, 2.0 to 2.5 mm, top side",
-        "<Board driver: seen from the top; marked: 1 at D1, 2 at R1, 2 at R2> The places of batch 1,"
-            + " each with the number of its step.",
+        "<Board driver: seen from the top; marked: 1 at D1, 2 at R1, 2 at R2> ",
         "## Step 1: 1N4148 diode",
         "<diode with the print 1N4148; the band is at the cathode, K> ",
         "## Step 2: 4.7 kΩ resistor",
         "<resistor with bands yellow violet red gold> ",
         "# Batch 2: 1 part, 5.0 mm, top side",
-        "<Board driver: seen from the top; marked: 3 at X1; filled already: 3 places> The places of"
-            + " batch 2, each with the number of its step.",
+        "<Board driver: seen from the top; marked: 3 at X1; filled already: 3 places> ",
         "# Batch 5: 1 part, height not known, top side",
         "<Board driver: seen from the top; marked: 6 at K1; filled already: 6 places; not in the"
-            + " placement list: K1> The places of batch 5, each with the number of its step.");
+            + " placement list: K1> ");
     // The lamp has no placements, so no maps.
     List<String> lines = Said.lines(paper);
     int lamp = lines.indexOf("# Board lamp");
@@ -305,8 +303,7 @@ class AssemblySheetsTest {
         "2 | 4 × 4.7 kΩ resistor, ±5 %, DIN0207 (2 for each of 2 boards) | R1, R2 | 1 | [ ] | [ ] |"
             + " [ ] | 4.437 kΩ to 4.966 kΩ | __ | __",
         " |  |  | 2 | [ ] | [ ] | [ ] |  | __ | __",
-        "## Flip now",
-        "With all 3 parts seated, lay a stiff card or foam over them, turn each of the 2"
+        "Flip now: with all 3 parts seated, lay a stiff card or foam over them, turn each of the 2"
             + " boards over and solder. Then turn back and inspect.",
         "----",
         "# Batch 3: 1 part, 12.0 mm, top side",
@@ -315,17 +312,72 @@ class AssemblySheetsTest {
         "----",
         "# Batch 6: 1 part to plug in, top side",
         StepsDocument.RAIL_CHECK,
-        "<Board driver: seen from the top; marked: 7 at U1; filled already: 7 places> The places of"
-            + " this batch.",
+        "<Board driver: seen from the top; marked: 7 at U1; filled already: 7 places> ",
         "7 | 2 × NE555 integrated circuit, DIP-8 (1 for each of 2 boards) | U1\n"
             + "the notch or dot is the pin 1 end: over the notch printed on the board; then read the"
             + " type number again | 1 | [ ] | – | [ ] |  | __ | __");
     List<String> lines = Said.lines(book);
-    assertEquals(5, lines.stream().filter("## Flip now"::equals).count());
+    assertEquals(5, lines.stream().filter(line -> line.startsWith("Flip now: ")).count());
     assertEquals(6, lines.stream().filter("----"::equals).count());
     assertEquals(1, lines.stream().filter(StepsDocument.RAIL_CHECK::equals).count());
     assertEquals(
-        5, lines.stream().filter(line -> line.contains("small beside it the solder side")).count());
+        5, lines.stream().filter(line -> line.contains("; beside it: Board driver: seen")).count());
+  }
+
+  /** Three packages whose heights nobody knows are three flips, which need one page and one map. */
+  @Test
+  void batches_of_unknown_height_stand_under_one_heading() {
+    Kit kit =
+        Said.kit(
+            "bom.csv",
+            """
+            designators,value,package,description,height mm
+            R1,1k,DIN0207,resistor,2.5
+            K1,5 V,box A,relay,
+            J1,2-pole,terminal A,screw terminal,
+            K2,12 V,box A,relay,
+            J2,3-pole,terminal B,screw terminal,
+            """,
+            "placements.csv",
+            "designator,x mm,y mm\nR1,5,5\nK1,15,5\nJ1,25,5\nK2,35,5\nJ2,45,5\n");
+    Document steps = steps(kit);
+    List<String> lines = Said.lines(steps);
+    assertTrue(says(steps, "5 parts in 5 steps, 4 flips: "), lines.toString());
+    assertEquals(
+        List.of(
+            "# Batch 1: 1 part, 2.5 mm, top side",
+            "# Batches 2 to 4: 4 parts, height not known, top side"),
+        lines.stream().filter(line -> line.startsWith("# Batch")).toList());
+    String each =
+        ": each time with all parts of the step seated, lay a stiff card or foam over them, turn the"
+            + " board over and solder. Then turn back and inspect.";
+    Document book =
+        AssemblyBook.of(kit, kit.boards().get(0), Progress.of(plan(kit), List.of()), 180);
+    for (Document document : List.of(steps, book)) {
+      List<String> flips =
+          Said.lines(document).stream().filter(line -> line.startsWith("Flip ")).toList();
+      assertEquals(2, flips.size());
+      assertTrue(flips.get(1).matches("Flip after steps [2-5], [2-5] and 5" + each), flips.get(1));
+    }
+    // The overview still has each batch to tick.
+    assertEquals(4, Said.rows(book, "Batches").size());
+    assertEquals(2, book.blocks().stream().filter(Block.Figure.class::isInstance).count(), "maps");
+  }
+
+  /** Turned over between them, parts of the two sides are no one heading's. */
+  @Test
+  void unknown_heights_of_two_sides_stand_apart() {
+    Kit kit =
+        Said.kit(
+            "bom.csv",
+            "designators,value,package\nK1,relay,box A\nK2,relay,box B\n",
+            "placements.csv",
+            "designator,x mm,y mm,side\nK1,15,5,top\nK2,35,5,bottom\n");
+    assertEquals(
+        List.of(
+            "# Batch 1: 1 part, height not known, top side",
+            "# Batch 2: 1 part, height not known, bottom side"),
+        Said.lines(steps(kit)).stream().filter(line -> line.startsWith("# Batch")).toList());
   }
 
   /** The map is 64 mm wide; beside it the solder side needs 5 and at least 36: 105 in all. */
@@ -338,13 +390,12 @@ class AssemblySheetsTest {
         lines.contains(
             "<Board driver: seen from the top; marked: 3 at X1; filled already: 3 places; beside it:"
                 + " Board driver: seen from the bottom, mirrored; marked: 3 at X1; filled already: 3"
-                + " places> The places of this batch, and small beside it the solder side as seen"
-                + " after the flip: left and right exchanged, dots are leads."));
+                + " places> "));
     assertEquals(
         !beside,
         lines.contains(
             "<Board driver: seen from the bottom, mirrored; marked: 3 at X1; filled already: 3 places>"
-                + " The solder side as seen then: left and right exchanged, dots are leads."));
+                + " "));
   }
 
   /**

@@ -566,8 +566,7 @@ class LoadsDocumentTest {
             List.of(),
             Optional.empty());
     Document document = LoadsDocument.of("t", "f", List.of(study), List.of());
-    assertEquals(
-        many.size(), Said.rows(document, "What to change: any one line for each").size());
+    assertEquals(many.size(), Said.rows(document, "What to change: any one line for each").size());
     assertSays(document, "tables f", "matters most, a tenth worse: nothing");
     assertTrue(
         Said.lines(document).get(2).contains("0 rails: 0 carry"), Said.lines(document).get(2));

@@ -303,10 +303,7 @@ class PowerSheetsTest {
 
   private static Kit withRail(String rail) {
     return Said.kit(
-        "bom.csv",
-        SOCKETED,
-        "rails.csv",
-        "rail,voltage,tolerance,current limit\n" + rail + "\n");
+        "bom.csv", SOCKETED, "rails.csv", "rail,voltage,tolerance,current limit\n" + rail + "\n");
   }
 
   @ParameterizedTest
@@ -392,7 +389,9 @@ class PowerSheetsTest {
             LoadFindings.none());
     assertEquals(
         List.of(
-            "# Before power: meter only", "# Before power: which way round", "# Stage 1: rail check"),
+            "# Before power: meter only",
+            "# Before power: which way round",
+            "# Stage 1: rail check"),
         headings(document));
     List<String> lines = Said.lines(document);
     assertTrue(lines.stream().anyMatch(line -> line.startsWith("U1 | ")), "soldered in");

@@ -56,8 +56,8 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
 
   /**
    * Whether a block belongs to the one right below it: text about a table, figure or facts, a
-   * picture of what the facts tell or of the places that a table lists, facts with the caution
-   * about them, a table with what is to be done when all its rows are.
+   * picture of what the facts tell or of the places that a table lists, facts with the caution or
+   * picture about them, a table with what is to be done when all its rows are.
    */
   private static boolean introduces(List<Block> blocks, int at) {
     Block block = blocks.get(at);
@@ -67,11 +67,12 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
           || figure.caption().isBlank() && next instanceof Block.Facts;
     }
     if (block instanceof Block.Table) {
-      return next instanceof Block.Heading heading && heading.level() > 2;
+      return next instanceof Block.Facts;
     }
     return block instanceof Block.Paragraph
         ? next instanceof Block.Table || next instanceof Block.Figure || next instanceof Block.Facts
-        : block instanceof Block.Facts && next instanceof Block.Caution;
+        : block instanceof Block.Facts
+            && (next instanceof Block.Caution || next instanceof Block.Figure);
   }
 
   /** Whether text with more of its section to follow stands first in it: too little to end on. */
