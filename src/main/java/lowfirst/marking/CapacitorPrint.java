@@ -126,12 +126,7 @@ final class CapacitorPrint {
 
   private static PrintedReading of(Quantity value, String letter, String rule) {
     return PrintedReading.value(
-        Carrier.CAPACITOR,
-        value,
-        letter.isEmpty()
-            ? Optional.empty()
-            : ToleranceLetter.of(letter.charAt(0)).flatMap(known -> known.tolerance(value)),
-        rule);
+        Carrier.CAPACITOR, value, ToleranceLetter.read(letter, value), rule);
   }
 
   private static Quantity scaled(String whole, String digits, int exponent) {

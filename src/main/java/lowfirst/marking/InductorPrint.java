@@ -64,12 +64,6 @@ final class InductorPrint {
   }
 
   private static PrintedReading of(Quantity value, String letter, String rule) {
-    return PrintedReading.value(
-        Carrier.INDUCTOR,
-        value,
-        letter.isEmpty()
-            ? Optional.empty()
-            : ToleranceLetter.of(letter.charAt(0)).flatMap(known -> known.tolerance(value)),
-        rule);
+    return PrintedReading.value(Carrier.INDUCTOR, value, ToleranceLetter.read(letter, value), rule);
   }
 }

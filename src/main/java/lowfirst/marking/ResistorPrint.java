@@ -57,7 +57,8 @@ final class ResistorPrint {
             new BigDecimal(whole + "." + digits).scaleByPowerOfTen(exponent), Dimension.RESISTANCE);
     String rule = letter == 'E' ? "E for ohms, an older custom" : "RKM code (IEC 60062)";
     var reading =
-        PrintedReading.value(Carrier.RESISTOR, value, tolerance(match.group(4), value), rule);
+        PrintedReading.value(
+            Carrier.RESISTOR, value, ToleranceLetter.read(match.group(4), value), rule);
     boolean rare = "GTLE".indexOf(letter) >= 0;
     return Optional.of(rare ? reading.as(Likelihood.RARE) : reading);
   }
@@ -77,7 +78,7 @@ final class ResistorPrint {
         .map(
             value ->
                 PrintedReading.value(
-                    Carrier.RESISTOR, value, tolerance(match.group(2), value), rule));
+                    Carrier.RESISTOR, value, ToleranceLetter.read(match.group(2), value), rule));
   }
 
   private static Optional<PrintedReading> tenths(String code) {
@@ -115,11 +116,5 @@ final class ResistorPrint {
                 Optional.of(Tolerance.percent("1")),
                 "three-character code (IEC 60062:2016, Annex A)")
             .as(Likelihood.NOT_THROUGH_HOLE));
-  }
-
-  private static Optional<Tolerance> tolerance(String letter, Quantity value) {
-    return letter.isEmpty()
-        ? Optional.empty()
-        : ToleranceLetter.of(letter.charAt(0)).flatMap(known -> known.tolerance(value));
   }
 }

@@ -56,6 +56,13 @@ public enum ToleranceLetter {
     return Optional.empty();
   }
 
+  /** What a letter behind a value says; nothing where there is none, or none of the code. */
+  static Optional<Tolerance> read(String letter, Quantity value) {
+    return letter.isEmpty()
+        ? Optional.empty()
+        : of(letter.charAt(0)).flatMap(known -> known.tolerance(value));
+  }
+
   /** The letter of a tolerance on a part of this value, if it has one. */
   public static Optional<ToleranceLetter> of(Tolerance tolerance, Quantity value) {
     for (ToleranceLetter known : values()) {

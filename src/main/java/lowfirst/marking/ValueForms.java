@@ -277,10 +277,6 @@ final class ValueForms {
       return Optional.empty();
     }
     var value = new Quantity(WrittenRatings.number(number).scaleByPowerOfTen(exponent), dimension);
-    Optional<Tolerance> tolerance =
-        letter.isEmpty()
-            ? Optional.empty()
-            : ToleranceLetter.of(letter.charAt(0)).flatMap(l -> l.tolerance(value));
-    return Optional.of(new Found(value, tolerance, rule));
+    return Optional.of(new Found(value, ToleranceLetter.read(letter, value), rule));
   }
 }
