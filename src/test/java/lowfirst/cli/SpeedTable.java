@@ -10,12 +10,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.sheet.pdf.SheetsBenchmark;
@@ -38,6 +36,10 @@ class SpeedTable {
 
   /** Heaps to try, MiB, until one is enough. */
   private static final List<Integer> HEAPS = List.of(48, 64, 80, 98, 112, 128, 160, 192, 256, 384);
+
+  /** What README starts the jar with: one compiler and one collector do for some seconds. */
+  private static final List<String> SPARING =
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
   /** Measured as well where it was built before. */
   private static final Path IMAGE = Path.of("target", "image", "lowfirst", "bin", "lowfirst");
@@ -134,8 +136,10 @@ class SpeedTable {
     Path reading = FloorJar.of(folder.resolve("reading.jar"), ReadingFloor.class, reader());
     var works = new LinkedHashMap<String, Work>();
     works.put("floor", java(reading, files(kit)));
-    works.put("check", ours("check", kit.toString()));
-    works.put("steps", ours("steps", kit.toString()));
+    for (String verb : List.of("check", "steps")) {
+      works.put(verb, ours(verb, kit.toString()));
+      works.put("sparing " + verb, java(SPARING, Path.of(jar()), verb, kit.toString()));
+    }
     if (Files.isExecutable(IMAGE)) {
       for (String verb : List.of("check", "steps")) {
         works.put("image " + verb, () -> Started.seconds(IMAGE, List.of(verb, kit.toString())));
@@ -150,6 +154,11 @@ class SpeedTable {
             medians.get("floor"),
             placements == MANY ? "3" : "");
       }
+      row(
+          "`" + verb + "` of " + placements + " placements from the jar with " + SPARING,
+          medians.get("sparing " + verb),
+          medians.get("floor"),
+          placements == MANY ? "3" : "");
       row(
           "`" + verb + "` of " + placements + " placements, whole process, against merely reading",
           medians.get(verb),
@@ -245,8 +254,13 @@ class SpeedTable {
   }
 
   private static Work java(Path jar, String... arguments) {
-    List<String> words =
-        Stream.concat(Stream.of("-jar", jar.toString()), Arrays.stream(arguments)).toList();
+    return java(List.of(), jar, arguments);
+  }
+
+  private static Work java(List<String> options, Path jar, String... arguments) {
+    var words = new ArrayList<>(options);
+    words.addAll(List.of("-jar", jar.toString()));
+    words.addAll(List.of(arguments));
     return () -> Started.seconds(words);
   }
 
