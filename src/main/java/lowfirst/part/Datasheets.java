@@ -1,6 +1,7 @@
 package lowfirst.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,8 @@ import java.util.function.Supplier;
 
 /** All datasheet lines that a kit knows: its own, and the shipped catalogue's where it has none. */
 public final class Datasheets {
+
+  private static final int SHORTEST_NUMBER = 4;
 
   private final Supplier<List<DatasheetLine>> source;
   private Optional<Index> index = Optional.empty();
@@ -68,6 +71,26 @@ public final class Datasheets {
   /** The lines of every part type, one list each, in the order of their first lines. */
   public List<List<DatasheetLine>> byPartType() {
     return index().byType().values().stream().map(List::copyOf).toList();
+  }
+
+  /**
+   * The longest part type known whose number stands whole in another: 7805 in LM7805CT, which may
+   * or may not be one.
+   */
+  public Optional<String> within(String partType) {
+    String key = key(partType);
+    return index().byType().keySet().stream()
+        .filter(known -> known.length() >= SHORTEST_NUMBER && standsIn(known, key))
+        .max(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+        .map(known -> index().byType().get(known).get(0).partType());
+  }
+
+  private static boolean standsIn(String known, String key) {
+    int at = key.indexOf(known);
+    int end = at + known.length();
+    return at >= 0
+        && (at == 0 || !Character.isDigit(key.charAt(at - 1)))
+        && (end == key.length() || !Character.isDigit(key.charAt(end)));
   }
 
   /** Whether anything is known about a part type. */

@@ -121,7 +121,7 @@ public final class SwapDocument {
               SwapWords.evidence(reason.answer().asked()),
               SwapWords.evidence(reason.answer().offered()),
               SwapWords.percent(reason.answer().margin()),
-              SwapWords.verdict(reason)));
+              SwapWords.verdict(finding, reason)));
     }
     return new Table(
         "Part against part",

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.Role;
+import lowfirst.channel.check.Verdict;
 import lowfirst.swap.Answer;
 import lowfirst.swap.ChannelChange;
 import lowfirst.swap.Evidence;
@@ -107,10 +108,18 @@ public final class SwapWords {
   }
 
   /** What a reason says. */
-  static String verdict(SwapReason reason) {
-    boolean rescued =
-        !reason.decidedBy().isEmpty() && reason.answer().verdict() != SwapVerdict.FITS;
-    return rescued ? "the load is carried all the same" : reason.verdict().words();
+  static String verdict(SwapFinding finding, SwapReason reason) {
+    if (reason.decidedBy().isEmpty() || reason.answer().verdict() == SwapVerdict.FITS) {
+      return reason.verdict().words();
+    }
+    boolean carried =
+        finding.channels().stream()
+            .flatMap(
+                channel ->
+                    reason.rule().answeredBy().stream()
+                        .flatMap(kind -> channel.after().check(kind).stream()))
+            .allMatch(check -> check.verdict() == Verdict.CARRIES);
+    return carried ? "the load is carried all the same" : "its load decides";
   }
 
   /** What the part does in a channel. */

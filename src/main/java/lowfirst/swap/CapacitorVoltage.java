@@ -2,6 +2,7 @@ package lowfirst.swap;
 
 import java.util.List;
 import java.util.Optional;
+import lowfirst.part.PartKind;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -14,6 +15,9 @@ final class CapacitorVoltage {
   /** Headroom over the rail: common practice, for ripple, tolerance and life. */
   private static final double HEADROOM = 1.25;
 
+  /** A tantalum that a supply charges without a resistor gets half of its rating: the same. */
+  private static final double TANTALUM_HEADROOM = 2;
+
   private CapacitorVoltage() {}
 
   static Optional<Answer> judge(SwapCase swap) {
@@ -23,16 +27,24 @@ final class CapacitorVoltage {
     if (gives.isEmpty()) {
       return Optional.of(Comparison.unknown(swap, "Vrated", stated.or(() -> everywhere), gives));
     }
-    if (stated.isPresent() && volts(gives.get()) >= volts(stated.get())) {
+    boolean isEnough = stated.isPresent() && volts(gives.get()) >= volts(stated.get());
+    if (isEnough && !isNewTantalum(swap)) {
       return compared(stated.get(), gives.get());
     }
     if (everywhere.isPresent() && volts(gives.get()) >= volts(everywhere.get())) {
       return compared(everywhere.get(), gives.get());
     }
-    if (stated.isPresent()) {
-      return compared(stated.get(), gives.get());
+    if (isEnough) {
+      return Optional.of(
+          Answer.missing(
+              everywhere,
+              gives,
+              List.of("the voltage across " + swap.asked().name() + ": half of its rating or less"),
+              "a tantalum that a surge breaks down is a short circuit, and burns"));
     }
-    return Optional.of(unstated(swap, everywhere, gives.get()));
+    return stated.isPresent()
+        ? compared(stated.get(), gives.get())
+        : Optional.of(unstated(swap, everywhere, gives.get()));
   }
 
   private static Answer unstated(SwapCase swap, Optional<Evidence> everywhere, Evidence gives) {
@@ -54,14 +66,22 @@ final class CapacitorVoltage {
         "which rail it hangs on is not stated");
   }
 
+  /** Whether something hardier is to give way to a tantalum. */
+  private static boolean isNewTantalum(SwapCase swap) {
+    return swap.offered().type().kind() == PartKind.TANTALUM_CAPACITOR
+        && swap.asked().type().kind() != PartKind.TANTALUM_CAPACITOR;
+  }
+
   private static Optional<Evidence> enoughOnEveryRail(SwapCase swap) {
+    boolean isTantalum = swap.offered().type().kind() == PartKind.TANTALUM_CAPACITOR;
+    double times = isTantalum ? TANTALUM_HEADROOM : HEADROOM;
     return swap.highestRailVolts()
         .map(
             volts ->
                 Evidence.of(
-                    Quantity.of(HEADROOM * volts, Dimension.VOLTAGE),
-                    "1.25 x the highest rail",
-                    Source.computed("1.25 x highest rail with its tolerance, rails.csv")));
+                    Quantity.of(times * volts, Dimension.VOLTAGE),
+                    times + " x the highest rail",
+                    Source.computed(times + " x highest rail with its tolerance, rails.csv")));
   }
 
   private static Optional<Answer> compared(Evidence needs, Evidence gives) {

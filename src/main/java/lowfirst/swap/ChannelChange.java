@@ -80,18 +80,11 @@ public record ChannelChange(SwapUse use, ChannelFinding before, ChannelFinding a
     return Double.isNaN(check.margin()) ? 0 : check.margin();
   }
 
-  /** Whether every one of these checks is done after the swap and carries. */
-  boolean answers(Set<CheckKind> kinds) {
-    boolean any = false;
-    for (CheckKind kind : kinds) {
-      Optional<Check> check = after.check(kind);
-      if (check.isPresent()) {
-        if (check.get().verdict() != Verdict.CARRIES) {
-          return false;
-        }
-        any = true;
-      }
-    }
-    return any;
+  /** The worst of these checks after the swap, as far as the part has a say; empty if none is. */
+  Optional<SwapVerdict> verdict(Set<CheckKind> kinds) {
+    return kinds.stream()
+        .flatMap(kind -> after.check(kind).stream())
+        .map(check -> verdict(check.verdict()))
+        .reduce(SwapVerdict::worse);
   }
 }

@@ -10,11 +10,7 @@ import lowfirst.quantity.Source;
 
 /** What a socket, terminal or connector must be to stand in for another. */
 enum ContactRule implements SwapRule {
-  PIN_COUNT(
-      "number of pins",
-      "as many as there are holes",
-      COMMON_PRACTICE,
-      swap -> equal(swap, swap.asked().type().kind() == PartKind.SOCKET ? "pinCount" : "poles")),
+  PIN_COUNT("number of pins", "as many as there are holes", COMMON_PRACTICE, ContactRule::pinCount),
   ROW_PITCH(
       "distance of the rows",
       "narrow and wide sockets of the same pin count do not fit each other's holes",
@@ -26,6 +22,11 @@ enum ContactRule implements SwapRule {
       "2.5 and 2.54 mm, or 5.00 and 5.08 mm, drift apart over many poles",
       COMMON_PRACTICE,
       ContactRule::pitch),
+  GENDER(
+      "pins or sockets",
+      "pins mate with sockets only",
+      COMMON_PRACTICE,
+      Comparison.sameWordIfStated("gender")),
   CURRENT(
       "current rating",
       "a contact that heats loosens and heats more",
@@ -44,6 +45,15 @@ enum ContactRule implements SwapRule {
   @Override
   public Card card() {
     return card;
+  }
+
+  /** Of headers two rows of ten are not one of twenty. */
+  private static Optional<Answer> pinCount(SwapCase swap) {
+    if (swap.asked().type().kind() == PartKind.SOCKET) {
+      return equal(swap, "pinCount");
+    }
+    boolean inRows = swap.asked().states("rows") && swap.offered().states("rows");
+    return inRows ? Comparison.sameWord("rows").of(swap) : equal(swap, "poles");
   }
 
   /** The pitches may differ by less than a hole's play over all poles together. */

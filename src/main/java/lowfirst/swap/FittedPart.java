@@ -76,14 +76,20 @@ final class FittedPart {
         && maker.toLowerCase(Locale.ROOT).contains(written.strip().toLowerCase(Locale.ROOT));
   }
 
+  /** What its lines lack, a text that begins with a value says itself. */
   private static PartType byLines(String text, PartType asked, List<DatasheetLine> lines) {
+    Optional<PartType> worded =
+        Optional.of(byWords(text, asked)).filter(words -> Character.isDigit(text.charAt(0)));
     return new PartType(
         kind(lines).orElse(asked.kind()),
         text,
-        amount(lines, "R").or(() -> amount(lines, "C")).or(() -> amount(lines, "L")),
-        tolerance(lines),
-        amount(lines, "Vrated"),
-        Optional.empty(),
+        amount(lines, "R")
+            .or(() -> amount(lines, "C"))
+            .or(() -> amount(lines, "L"))
+            .or(() -> worded.flatMap(PartType::value)),
+        tolerance(lines).or(() -> worded.flatMap(PartType::tolerance)),
+        amount(lines, "Vrated").or(() -> worded.flatMap(PartType::ratedVoltage)),
+        worded.flatMap(PartType::ratedPower),
         text,
         word(lines, "package").orElse(""));
   }
@@ -177,13 +183,12 @@ final class FittedPart {
     return asked;
   }
 
-  private static Optional<Dimension> dimension(PartKind kind) {
-    if (kind == PartKind.RESISTOR) {
-      return Optional.of(Dimension.RESISTANCE);
-    }
-    if (kind == PartKind.INDUCTOR) {
-      return Optional.of(Dimension.INDUCTANCE);
-    }
-    return kind.isCapacitor() ? Optional.of(Dimension.CAPACITANCE) : Optional.empty();
+  /** What the value of a kind measures; empty where parts have a type number. */
+  static Optional<Dimension> dimension(PartKind kind) {
+    return switch (kind) {
+      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
+      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
+      default -> kind.isCapacitor() ? Optional.of(Dimension.CAPACITANCE) : Optional.empty();
+    };
   }
 }

@@ -58,7 +58,7 @@ enum LogicRule implements SwapRule {
           Answer.missing(
               asked.map(named -> word(named.function())),
               offered.map(named -> word(named.function())),
-              List.of("a comparison of the two datasheets: the tool knows only 74-series types"),
+              List.of(comparison(swap)),
               "two circuits of unlike names are rarely interchangeable"));
     }
     boolean same = asked.get().function().equals(offered.get().function());
@@ -68,6 +68,15 @@ enum LogicRule implements SwapRule {
             word("74.." + asked.get().function()),
             word("74.." + offered.get().function()),
             ""));
+  }
+
+  private static String comparison(SwapCase swap) {
+    String asked = swap.asked().type().typeNumber();
+    String offered = swap.offered().name();
+    return !asked.isBlank() && offered.regionMatches(true, 0, asked, 0, asked.length())
+        ? PlaceRule.orderCode(swap.offered(), asked)
+        : "in both datasheets, what each pin is, the supply, and what inputs take and outputs reach:"
+            + " only 74-series types are compared here";
   }
 
   private static Optional<Answer> inputLevel(SwapCase swap) {

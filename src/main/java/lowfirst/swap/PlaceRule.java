@@ -20,6 +20,12 @@ import lowfirst.quantity.Source;
 /** What holds for every kind of part: it must be of a kind that can do the work, and go in. */
 enum PlaceRule implements SwapRule {
   KIND("kind of part", "another kind of part does other work", COMMON_PRACTICE, PlaceRule::kind),
+  NUMBER(
+      "type number",
+      "makers put letters of their own before a number, and behind it what tells package, rank or"
+          + " packing",
+      COMMON_PRACTICE,
+      PlaceRule::number),
   PACKAGE(
       "package",
       "the holes, the heatsink and the solder pads were drawn for a package",
@@ -81,6 +87,10 @@ enum PlaceRule implements SwapRule {
   private static final Pattern TO_220 = Pattern.compile("(?i)^(TO-?220)(?:FP|AB|FM|FI|F)$");
   private static final Pattern DUAL_IN_LINE = Pattern.compile("(?i)^P?DI[LP]-?(\\d+)$");
 
+  /** Several values in the place of one: 2x 10k, 22k || 33k, 10k + 10k in series. */
+  private static final Pattern SEVERAL =
+      Pattern.compile("(?i)\\bseries\\b|\\bparallel\\b|\\|\\||^\\s*[2-9] ?(?:[x×*]|pcs) ?\\d");
+
   /** Two holes are the same distance apart when they differ by less than a hole's play. */
   private static final double PLAY_MILLIMETRES = 0.15;
 
@@ -118,6 +128,16 @@ enum PlaceRule implements SwapRule {
     PartKind offered = swap.offered().type().kind();
     Evidence needs = Evidence.of(asked.words(), Source.kit("the BOM"));
     Evidence gives = Evidence.of(offered.words(), Source.kit("the candidate"));
+    boolean isValued = FittedPart.dimension(asked).isPresent();
+    if (isValued && SEVERAL.matcher(swap.offered().type().text()).find()) {
+      return Optional.of(
+          Answer.missing(
+              Optional.of(needs),
+              Optional.of(gives),
+              List.of("what they come to together, as one part: for example \"2k35 5% 0.5W\""),
+              "in series resistances add, in parallel their reciprocals; equal parts share the"
+                  + " power; and see that they find room and holes"));
+    }
     if (offered == PartKind.UNKNOWN) {
       return Optional.of(
           Answer.missing(
@@ -137,6 +157,31 @@ enum PlaceRule implements SwapRule {
         || asked.isCapacitor() && offered.isCapacitor()
         || SWITCHES.contains(asked) && SWITCHES.contains(offered)
         || asked == PartKind.CRYSTAL && offered == PartKind.RESONATOR;
+  }
+
+  private static Optional<Answer> number(SwapCase swap) {
+    return swap.offered()
+        .word("like")
+        .filter(like -> LogicFamily.in(swap.offered()).isEmpty())
+        .map(
+            like ->
+                Answer.missing(
+                    Optional.empty(),
+                    Optional.of(like),
+                    List.of(
+                        orderCode(swap.offered(), like.word())
+                            + "; else its rows in datasheets.csv"),
+                    ""));
+  }
+
+  /** What to look up of a part whose number has another in it. */
+  static String orderCode(SwapPart part, String known) {
+    return "whether "
+        + part.name()
+        + " is but "
+        + known
+        + " with a maker's letters (its datasheet's table of order codes): then ask for "
+        + known;
   }
 
   private static Optional<Answer> packageOf(SwapCase swap) {
@@ -266,8 +311,12 @@ enum PlaceRule implements SwapRule {
               Answer.missing(
                   Optional.of(length(holes.getAsDouble(), "distance of the holes")),
                   Optional.empty(),
-                  List.of(swap.offered().missing("length")),
-                  "a stronger part is a longer part: measure it"))
+                  List.of(
+                      "its body: measure it; up to "
+                          + Quantity.of(holes.getAsDouble() - BENDS_MILLIMETRES, Dimension.LENGTH)
+                              .rounded(2)
+                          + " lie between the holes"),
+                  "a stronger part is a longer part"))
           : Optional.empty();
     }
     double needed = body.get().quantity().orElseThrow().asDouble() + BENDS_MILLIMETRES;

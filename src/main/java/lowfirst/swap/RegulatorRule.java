@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.part.DatasheetLine;
+import lowfirst.quantity.Dimension;
+import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
 /** What a voltage regulator must be to stand in for another. */
@@ -21,7 +23,7 @@ enum RegulatorRule implements SwapRule {
       "input voltage",
       "the rail before it, with its tolerance, must stay below the rating",
       standard("IEC 60747-1: limiting values"),
-      atLeast("VI")),
+      RegulatorRule::inputVoltage),
   OUTPUT_CURRENT("output current", "what the boards draw", standard("IEC 60747-1"), atLeast("IO")),
   DROPOUT(
       "dropout voltage",
@@ -136,6 +138,25 @@ enum RegulatorRule implements SwapRule {
         needs,
         gives,
         within ? "" : "its voltage may be further off");
+  }
+
+  /** Less than the asked part bears is enough where every rail of the kit stays below it. */
+  private static Optional<Answer> inputVoltage(SwapCase swap) {
+    Optional<Answer> parts = atLeast("VI").of(swap);
+    Optional<Evidence> rail =
+        swap.highestRailVolts()
+            .map(
+                volts ->
+                    Evidence.of(
+                        Quantity.of(volts, Dimension.VOLTAGE),
+                        "the highest rail",
+                        Source.computed("highest rail with its tolerance, rails.csv")));
+    return parts.map(
+        answer ->
+            answer.verdict() == SwapVerdict.DOES_NOT_FIT && rail.isPresent()
+                ? Comparison.compared(
+                    rail.get(), answer.offered().orElseThrow(), Comparison.Better.MORE)
+                : answer);
   }
 
   private static boolean hasBand(DatasheetLine line) {

@@ -2,11 +2,16 @@ package lowfirst.swap;
 
 import static java.util.regex.Pattern.CASE_INSENSITIVE;
 import static lowfirst.part.PartKind.BIPOLAR_TRANSISTOR;
+import static lowfirst.part.PartKind.BRIDGE_RECTIFIER;
 import static lowfirst.part.PartKind.CRYSTAL;
 import static lowfirst.part.PartKind.FUSE;
+import static lowfirst.part.PartKind.HEATSINK;
+import static lowfirst.part.PartKind.INDUCTOR;
 import static lowfirst.part.PartKind.LED;
 import static lowfirst.part.PartKind.MOSFET;
+import static lowfirst.part.PartKind.REGULATOR;
 import static lowfirst.part.PartKind.RESISTOR;
+import static lowfirst.part.PartKind.RESISTOR_NETWORK;
 import static lowfirst.part.PartKind.SOCKET;
 import static lowfirst.part.PartKind.ZENER_DIODE;
 
@@ -17,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -34,8 +40,11 @@ final class StatedFacts {
   private static final Set<PartKind> DIODES = where(PartKind::isDiode);
   private static final Set<PartKind> DUAL_IN_LINE =
       EnumSet.of(SOCKET, PartKind.INTEGRATED_CIRCUIT, PartKind.OPTOCOUPLER, PartKind.DRIVER_ARRAY);
+  private static final Set<PartKind> HEADERS = EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER);
   private static final Set<PartKind> CONTACTS =
       EnumSet.of(PartKind.SCREW_TERMINAL, PartKind.CONNECTOR, PartKind.PIN_HEADER);
+  private static final Set<PartKind> ONE_VOLTAGE =
+      EnumSet.of(PartKind.RELAY, PartKind.BUZZER, PartKind.MOTOR, PartKind.BATTERY);
 
   /** The first form of a symbol that fits wins. */
   private static final List<Form> FORMS =
@@ -51,7 +60,15 @@ final class StatedFacts {
           amount("Irated", EnumSet.of(FUSE), "(\\d+(?:\\.\\d+)? ?m?A)\\b", Dimension.CURRENT),
           amount("Vrated", EnumSet.of(FUSE), "(\\d+ ?V)", Dimension.VOLTAGE),
           amount("Irated", CONTACTS, "(\\d+(?:\\.\\d+)? ?A)\\b", Dimension.CURRENT),
-          amount("poles", CONTACTS, "(\\d+)[- ]?(?:pole|way|pin|pos)", Dimension.RATIO),
+          text("rows", HEADERS, "(?<!\\d)(\\d ?[x×] ?\\d+)(?!\\d)"),
+          word("gender", HEADERS, "\\b(?:female|socket|receptacle)", "female"),
+          word("gender", HEADERS, "\\b(?:male|pin ?(?:header|strip)|box ?header)", "male"),
+          amount(
+              "poles",
+              CONTACTS,
+              "(?<![x×\\d])(?<![x×] )(\\d+)[- ]?(?:pole|way|pin|pos)",
+              Dimension.RATIO),
+          amount("poles", CONTACTS, "(?<!\\d)1 ?[x×] ?(\\d+)", Dimension.RATIO),
           word("dielectric", CAPACITORS, "C0G|COG|NP0|NPO", "C0G"),
           text("dielectric", CAPACITORS, "\\b(X[5-8][RSTU]|Y5[VUT]|Z5U)\\b"),
           word("dielectric", CAPACITORS, "\\bfilm\\b|polyester|polypropylene|\\bMK[TPS]", "film"),
@@ -70,8 +87,37 @@ final class StatedFacts {
           amount("row", DUAL_IN_LINE, "\\b(7\\.62|10\\.16|15\\.24)", Dimension.LENGTH),
           word("row", EnumSet.of(SOCKET), "\\b300 ?mil|narrow", "7.62 mm"),
           word("row", EnumSet.of(SOCKET), "\\b600 ?mil|wide", "15.24 mm"),
+          // JEDEC MS-001; of 22 pins and more other widths are sold, too
+          word("row", EnumSet.of(SOCKET), "\\bDI[LP][- ]?(?:[468]|1[468]|20)(?!\\d)", "7.62 mm"),
           amount(
               "pitch", EnumSet.allOf(PartKind.class), "\\bP ?(\\d+(?:\\.\\d+)?)", Dimension.LENGTH),
+          amount(
+              "pitch",
+              CONTACTS,
+              "(?<![\\d.])(1\\.27|2(?:\\.0|\\.00|\\.5|\\.54)?|3\\.5|3\\.81|3\\.96|5\\.08|7\\.62) ?mm",
+              Dimension.LENGTH),
+          // where nothing else is said, common practice
+          word("pitch", EnumSet.of(PartKind.PIN_HEADER), "header|strip|socket", "2.54 mm"),
+          // the last two digits are the volts, negative of 79xx (TI SLVS056 and SLVS058)
+          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?(\\d{2})(?!\\d)", "$1 V"),
+          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)79[LM]?(\\d{2})(?!\\d)", "-$1 V"),
+          word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]L\\d{2}(?!\\d)", "0.1 A"),
+          word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]M\\d{2}(?!\\d)", "0.5 A"),
+          amount(
+              "Vnominal",
+              ONE_VOLTAGE,
+              "(?<![-–.\\d])(\\d+(?:\\.\\d+)? ?V)(?:[ -]?DC)?\\b(?! ?(?:AC|[-–]|to\\b))",
+              Dimension.VOLTAGE),
+          amount(
+              "Irated",
+              EnumSet.of(INDUCTOR, BRIDGE_RECTIFIER),
+              "(?<![.\\d])(\\d+(?:\\.\\d+)? ?m?A)\\b",
+              Dimension.CURRENT),
+          amount(
+              "VRRM", EnumSet.of(BRIDGE_RECTIFIER), "(?<![.\\d])(\\d+ ?V)\\b", Dimension.VOLTAGE),
+          amount(
+              "Rth", EnumSet.of(HEATSINK), "(\\d+(?:\\.\\d+)? ?K/W)", Dimension.THERMAL_RESISTANCE),
+          amount("pinCount", EnumSet.of(RESISTOR_NETWORK), "\\bSI[LP][- ]?(\\d+)", Dimension.RATIO),
           amount("f0", EnumSet.of(CRYSTAL), "(\\d+(?:\\.\\d+)? ?[kM]Hz)", Dimension.FREQUENCY),
           amount("CL", EnumSet.of(CRYSTAL), "(\\d+(?:\\.\\d+)? ?pF)", Dimension.CAPACITANCE),
           amount("df", EnumSet.of(CRYSTAL), "(\\d+) ?ppm", Dimension.TEMPERATURE_COEFFICIENT),
@@ -98,6 +144,11 @@ final class StatedFacts {
       }
     }
     return lines;
+  }
+
+  /** That a known number stands in the part's own. */
+  static DatasheetLine like(PartType type, String known) {
+    return line(type, "like", known, Optional.empty());
   }
 
   private static String voltageSymbol(PartType type) {
@@ -132,7 +183,9 @@ final class StatedFacts {
   }
 
   private static Optional<Dimension> amountIn(String word) {
-    return word.endsWith(" mm") ? Optional.of(Dimension.LENGTH) : Optional.empty();
+    return Stream.of(Dimension.LENGTH, Dimension.VOLTAGE, Dimension.CURRENT)
+        .filter(dimension -> Quantity.parse(word.replace("$1", "1"), dimension).value().isPresent())
+        .findFirst();
   }
 
   private static Form text(String symbol, Set<PartKind> kinds, String regex) {
@@ -158,7 +211,8 @@ final class StatedFacts {
       if (!matcher.find()) {
         return Optional.empty();
       }
-      return Optional.of(word.isEmpty() ? matcher.group(1) : word);
+      String group = matcher.groupCount() > 0 ? matcher.group(1) : "";
+      return Optional.of(word.isEmpty() ? group : word.replace("$1", group));
     }
   }
 }

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lowfirst.channel.check.Check;
-import lowfirst.channel.check.CheckKind;
 import lowfirst.part.BodyOutlines;
 import lowfirst.quantity.Source;
 
@@ -37,7 +35,7 @@ public record SwapFinding(
   /** The two parts, the board, and every channel that the part serves. */
   public static SwapFinding of(SwapCase swap, BodyOutlines outlines) {
     SwapFinding parts = ofParts(swap);
-    if (parts.reason(PlaceRule.KIND).filter(r -> r.verdict() == SwapVerdict.FITS).isEmpty()) {
+    if (settledByName(parts.reasons())) {
       return parts;
     }
     List<ChannelChange> channels = ChannelChanges.of(swap, outlines);
@@ -56,11 +54,15 @@ public record SwapFinding(
     return reasons.stream()
         .map(
             reason -> {
-              Set<CheckKind> checks = reason.rule().answeredBy();
-              boolean answered =
-                  !checks.isEmpty()
-                      && channels.stream().allMatch(channel -> channel.answers(checks));
-              return answered ? new SwapReason(reason.rule(), reason.answer(), names()) : reason;
+              List<Optional<SwapVerdict>> loads =
+                  channels.stream().map(one -> one.verdict(reason.rule().answeredBy())).toList();
+              return loads.stream().allMatch(Optional::isPresent)
+                      && reason.yieldsTo(
+                          loads.stream()
+                              .flatMap(Optional::stream)
+                              .reduce(SwapVerdict.FITS, SwapVerdict::worse))
+                  ? new SwapReason(reason.rule(), reason.answer(), names())
+                  : reason;
             })
         .toList();
   }
@@ -77,11 +79,20 @@ public record SwapFinding(
     var reasons = new ArrayList<SwapReason>();
     for (SwapRule rule : SwapRules.of(swap.asked().type().kind())) {
       rule.judge(swap).ifPresent(answer -> reasons.add(new SwapReason(rule, answer, List.of())));
-      if (rule == PlaceRule.KIND && reasons.get(0).verdict() != SwapVerdict.FITS) {
+      if (settledByName(reasons)) {
         break;
       }
     }
     return ofParts(swap, reasons);
+  }
+
+  /** Whether what the two are called settles it, so that no rating needs a look. */
+  private static boolean settledByName(List<SwapReason> reasons) {
+    return reasons.stream()
+        .anyMatch(
+            reason ->
+                (reason.rule() == PlaceRule.KIND || reason.rule() == PlaceRule.NUMBER)
+                    && reason.verdict() != SwapVerdict.FITS);
   }
 
   private static SwapFinding ofParts(SwapCase swap, List<SwapReason> reasons) {

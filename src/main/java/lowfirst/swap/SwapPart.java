@@ -2,6 +2,7 @@ package lowfirst.swap;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Item;
 import lowfirst.part.BodyOutline;
@@ -18,6 +19,18 @@ import lowfirst.quantity.Quantity;
  * @param lines datasheet lines about it, and lines for whatever its own text states
  */
 public record SwapPart(PartType type, Optional<BodyOutline> outline, List<DatasheetLine> lines) {
+
+  /** What a value is usually written with. */
+  private static final Map<String, String> BESIDE_THE_VALUE =
+      Map.of(
+          "PD", "0.25 W",
+          "tolerance", "5 %",
+          "Vrated", "50 V",
+          "Vmax", "250 V",
+          "TCR", "50 ppm",
+          "dielectric", "X7R",
+          "characteristic", "T 2 A or F 2 A",
+          "colour", "red");
 
   public SwapPart {
     lines = List.copyOf(lines);
@@ -46,7 +59,11 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
       PartType type, String description, Optional<BodyOutline> outline, Datasheets datasheets) {
     String key = type.name();
     List<DatasheetLine> known = FittedPart.linesAbout(key, datasheets);
-    return new SwapPart(type, outline, joined(type, description, known));
+    List<DatasheetLine> lines = joined(type, description, known);
+    if (known.isEmpty() && !type.typeNumber().isBlank()) {
+      datasheets.within(key).map(like -> StatedFacts.like(type, like)).ifPresent(lines::add);
+    }
+    return new SwapPart(type, outline, lines);
   }
 
   /** The datasheet's lines, and what the part's own text states beyond them. */
@@ -153,8 +170,14 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
     return line.max().isPresent() ? line.max() : line.min();
   }
 
-  /** How a report names a datum that is missing. */
+  /** How a report names a datum that is missing, and where to write it. */
   String missing(String symbol) {
-    return symbol + " of " + name() + ": a row in datasheets.csv";
+    boolean beside = type.typeNumber().isBlank() && BESIDE_THE_VALUE.containsKey(symbol);
+    return symbol
+        + " of "
+        + name()
+        + (beside
+            ? ": write it beside the value, such as " + BESIDE_THE_VALUE.get(symbol)
+            : ": a row in datasheets.csv");
   }
 }

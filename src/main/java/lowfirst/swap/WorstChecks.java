@@ -2,6 +2,7 @@ package lowfirst.swap;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import lowfirst.channel.check.CheckKind;
 
 /** The worst that each check of the channels came to. */
@@ -20,20 +21,13 @@ final class WorstChecks {
     return count;
   }
 
-  /** Whether they answer a reason: they all carry, or their failing counts already. */
+  /** Whether they answer a reason: it yields to them, or their failing counts already. */
   boolean answers(SwapReason reason) {
-    boolean any = false;
-    SwapVerdict worst = SwapVerdict.FITS;
-    for (CheckKind kind : reason.rule().answeredBy()) {
-      SwapVerdict verdict = byKind.get(kind);
-      if (verdict != null) {
-        any = true;
-        worst = worst.worse(verdict);
-      }
-    }
-    boolean carried = any && worst == SwapVerdict.FITS;
-    boolean counted = worst != SwapVerdict.FITS && worst.worse(reason.answer().verdict()) == worst;
-    return carried || counted;
+    return reason.rule().answeredBy().stream()
+        .flatMap(kind -> Optional.ofNullable(byKind.get(kind)).stream())
+        .reduce(SwapVerdict::worse)
+        .filter(worst -> worst == SwapVerdict.DOES_NOT_FIT || reason.yieldsTo(worst))
+        .isPresent();
   }
 
   /** Every check with its worst. */

@@ -153,8 +153,17 @@ class DatasheetReadersTest {
         TYPICAL.withoutDatasheet("T-FET", "QGD").inputs().high(Term.MILLER_CHARGE),
         1e-15,
         "the whole QG");
-    assertEquals(
-        0, TYPICAL.withoutDatasheet("T-FET", "QGS").inputs().high(Term.GATE_SOURCE_CHARGE));
+    // QG takes in QGS, QGD and what follows: all of it at the plateau is the slowest edge
+    ChannelInputs noSource = TYPICAL.withoutDatasheet("T-FET", "QGS").inputs();
+    assertEquals(0, noSource.high(Term.GATE_SOURCE_CHARGE));
+    assertEquals(30e-9, noSource.high(Term.MILLER_CHARGE), 1e-15, "not QGD alone");
+    assertFalse(
+        TYPICAL
+            .withoutDatasheet("T-FET", "QGS")
+            .withoutDatasheet("T-FET", "QG")
+            .inputs()
+            .knows(Term.GATE_SOURCE_CHARGE),
+        "nothing tells it");
     assertEquals(1e-9, TYPICAL.inputs().high(Term.OUTPUT_CAPACITANCE), 1e-15, "assumed");
     assertEquals(
         3e-10,

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lowfirst.board.Designator;
@@ -16,8 +17,10 @@ import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.KitInputs;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.check.Verdict;
+import lowfirst.part.PartKind;
 import org.junit.jupiter.api.Test;
 
 /** One channel side by side: what a part has a say in, and what gets worse all the same. */
@@ -119,13 +122,33 @@ class ChannelChangeTest {
   }
 
   @Test
-  void checks_answer_a_question_if_all_that_are_done_carry_and_one_is_done() {
+  void checks_answer_a_question_with_the_worst_of_those_that_are_done() {
     ChannelChange change = change("Q1", PLAIN);
-    assertTrue(change.answers(Set.of(CheckKind.GATE_LEVEL)));
-    assertTrue(change.answers(Set.of(CheckKind.GATE_LEVEL, CheckKind.STAGE_TOTAL)));
-    assertFalse(change.answers(Set.of(CheckKind.STAGE_TOTAL)), "no array here");
-    assertFalse(change.answers(Set.of()));
+    var fits = Optional.of(SwapVerdict.FITS);
+    assertEquals(fits, change.verdict(Set.of(CheckKind.GATE_LEVEL)));
+    assertEquals(fits, change.verdict(Set.of(CheckKind.GATE_LEVEL, CheckKind.STAGE_TOTAL)));
+    assertEquals(Optional.empty(), change.verdict(Set.of(CheckKind.STAGE_TOTAL)), "no array here");
+    assertEquals(Optional.empty(), change.verdict(Set.of()));
     ChannelChange dim = change("Q1", PLAIN.with(Term.DRIVE_LEVEL, 2.5));
-    assertFalse(dim.answers(EnumSet.of(CheckKind.GATE_LEVEL, CheckKind.DRAIN_VOLTAGE)));
+    assertEquals(
+        Optional.of(SwapVerdict.DOES_NOT_FIT),
+        dim.verdict(EnumSet.of(CheckKind.GATE_LEVEL, CheckKind.DRAIN_VOLTAGE)));
+  }
+
+  /** Else a reason might yield to a check that no verdict counts. */
+  @Test
+  void a_rule_is_answered_only_by_checks_that_its_part_has_a_say_in() {
+    var places =
+        Map.of(
+            PartKind.MOSFET, Role.MOSFET,
+            PartKind.DIODE, Role.FLYBACK_DIODE,
+            PartKind.FUSE, Role.FUSE,
+            PartKind.DRIVER_ARRAY, Role.STAGE);
+    for (PartKind kind : PartKind.values()) {
+      for (SwapRule rule : SwapRules.of(kind)) {
+        Role role = places.getOrDefault(kind, Role.FLYBACK_DIODE);
+        assertTrue(role.checks().containsAll(rule.answeredBy()), kind + " " + rule);
+      }
+    }
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
@@ -102,6 +103,24 @@ class FittedPartTest {
     lines.remove(0);
     assertEquals(
         kind, FittedPart.of("NEW", Sheets.blank(PartKind.RESISTOR), Datasheets.of(lines)).kind());
+  }
+
+  /** The row that a report asks for must not make it forget the value. */
+  @Test
+  void a_value_with_a_row_of_its_own_stays_that_value() {
+    PartType type = in(PartKind.RESISTOR, "", "10k 1% 0.5W", "length <6.5 mm");
+    assertEquals("10 kΩ", type.value().orElseThrow().toString());
+    assertEquals("500 mW", type.ratedPower().orElseThrow().toString());
+  }
+
+  /** 7805 stands whole in LM7805CT, and not in 78051. */
+  @Test
+  void a_known_number_is_found_within_a_longer_one() {
+    Datasheets catalogue = ShippedTables.catalogue();
+    assertEquals(Optional.of("7805"), catalogue.within("LM7805CT"));
+    assertEquals(Optional.of("BC547B"), catalogue.within("BC547BTA"), "the longest");
+    assertEquals(Optional.empty(), catalogue.within("78051"));
+    assertEquals(Optional.empty(), catalogue.within("ZZ999"));
   }
 
   @Test

@@ -373,7 +373,7 @@ class RuleAnswersTest {
   @Test
   void a_value_near_the_one_asked_for_lacks_only_a_tolerance() {
     assertEquals(
-        List.of("tolerance of 100uF: a row in datasheets.csv"),
+        List.of("tolerance of 100uF: write it beside the value, such as 5 %"),
         ofTexts(PartKind.ELECTROLYTIC_CAPACITOR, "CAPACITANCE", "100uF", "104uF 20%")
             .orElseThrow()
             .missing());

@@ -102,8 +102,9 @@ class SwapFindingTest {
     SwapFinding finding = finding("Q1", "ZZ999");
     assertEquals(SwapVerdict.UNDECIDED, finding.verdict());
     assertTrue(
-        finding.reasons(SwapVerdict.UNDECIDED).stream()
-            .flatMap(reason -> reason.answer().missing().stream())
+        finding.channels().stream()
+            .flatMap(channel -> channel.concerned().stream())
+            .flatMap(check -> check.missing().stream())
             .anyMatch(text -> text.contains("VDS of ZZ999")));
     assertFalse(Double.isNaN(finding.margin().orElse(0)), "what has no size has no say in it");
   }

@@ -2,6 +2,7 @@ package lowfirst.channel.data;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -48,12 +49,7 @@ final class SwitchReader {
     Datum threshold = ratings.between(Term.THRESHOLD, DatasheetSymbol.VGSTH);
     data.add(threshold);
     data.add(plateau(ratings, threshold));
-    data.add(
-        ratings.about(DatasheetSymbol.QGS).isEmpty()
-            ? noCharge()
-            : ratings.harm(Term.GATE_SOURCE_CHARGE, DatasheetSymbol.QGS));
-    Datum miller = ratings.harm(Term.MILLER_CHARGE, DatasheetSymbol.QGD);
-    data.add(miller.isKnown() ? miller : ratings.harm(Term.MILLER_CHARGE, DatasheetSymbol.QG));
+    data.addAll(gateCharge(ratings));
     data.add(outputCapacitance(ratings));
     data.add(ratings.limit(Term.AVALANCHE_RATING, DatasheetSymbol.EAS));
     data.add(avalancheCurrent(ratings, name));
@@ -80,10 +76,18 @@ final class SwitchReader {
     return stated.isKnown() ? stated : ratings.limit(Term.PULSE_CURRENT_RATING, steady);
   }
 
-  /** Without QGS the whole QG counts as Miller charge, which is the slower. */
-  private static Datum noCharge() {
-    return Datum.of(
-        Term.GATE_SOURCE_CHARGE, 0, Source.computed("counted within QGD or QG, which is given"));
+  /**
+   * Without QGS or QGD of every maker the whole QG counts as Miller charge, which is the slower.
+   */
+  private static List<Datum> gateCharge(Ratings ratings) {
+    Datum source = ratings.harm(Term.GATE_SOURCE_CHARGE, DatasheetSymbol.QGS);
+    Datum miller = ratings.harm(Term.MILLER_CHARGE, DatasheetSymbol.QGD);
+    Datum whole = ratings.harm(Term.MILLER_CHARGE, DatasheetSymbol.QG);
+    if (source.isKnown() && miller.isKnown() || !whole.isKnown() && miller.isKnown()) {
+      return List.of(source, miller);
+    }
+    Source within = Source.computed("counted within QG, which is given");
+    return List.of(Datum.of(Term.GATE_SOURCE_CHARGE, 0, within), whole);
   }
 
   /** Builds lie between the typical resistance and the maximum; checks take the maximum. */
