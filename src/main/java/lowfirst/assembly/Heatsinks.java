@@ -27,6 +27,7 @@ final class Heatsinks {
   private static final Set<PartKind> CAN_BE_BOLTED =
       Set.of(
           PartKind.MOSFET,
+          PartKind.TRANSISTOR,
           PartKind.BIPOLAR_TRANSISTOR,
           PartKind.REGULATOR,
           PartKind.THYRISTOR,

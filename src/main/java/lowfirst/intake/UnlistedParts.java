@@ -14,6 +14,7 @@ import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
+import lowfirst.intake.bom.PartTypeReader;
 import lowfirst.intake.cell.Cells;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.part.PartKind;
@@ -71,7 +72,7 @@ final class UnlistedParts {
     return new Told(
         value(placement),
         text(placement.packageText()),
-        placement.designator().prefix(),
+        PartTypeReader.letters(placement.designator()),
         !placement.designator().text().endsWith(UNNUMBERED),
         leftOut.contains(placement.designator()) ? Item.Fitting.NOT_FITTED : Item.Fitting.FITTED);
   }

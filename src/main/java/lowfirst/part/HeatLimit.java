@@ -51,7 +51,7 @@ public record HeatLimit(
     }
     return switch (type.kind()) {
       case LED -> OF_LEDS;
-      case BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> OF_TRANSISTORS;
+      case TRANSISTOR, BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> OF_TRANSISTORS;
       default -> List.of();
     };
   }

@@ -21,6 +21,8 @@ public enum PartKind {
   ZENER_DIODE("Zener diode", Trait.POLARISED),
   BRIDGE_RECTIFIER("bridge rectifier", Trait.POLARISED),
   LED("LED", Trait.POLARISED, Trait.HEAT_SENSITIVE),
+  /** Of which nothing says whether a current or a voltage turns it on; it may be a MOSFET. */
+  TRANSISTOR("transistor", Trait.POLARISED, Trait.STATIC_SENSITIVE),
   BIPOLAR_TRANSISTOR("bipolar transistor", Trait.POLARISED),
   /** Its gate is a junction: it conducts without a voltage there. */
   JFET("JFET", Trait.POLARISED, Trait.STATIC_SENSITIVE),

@@ -30,7 +30,8 @@ final class LeadedBodies {
           "AMBER", new Ink(0xF0B04A));
 
   /** Of which most are small. */
-  private static final Set<PartKind> SMALL = EnumSet.of(PartKind.BIPOLAR_TRANSISTOR, PartKind.JFET);
+  private static final Set<PartKind> SMALL =
+      EnumSet.of(PartKind.TRANSISTOR, PartKind.BIPOLAR_TRANSISTOR, PartKind.JFET);
 
   private static final Pattern LEADS = Pattern.compile("TO-?(?:220|247|264|126)-([2-7])(?!\\d)");
 

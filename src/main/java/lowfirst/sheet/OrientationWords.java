@@ -44,7 +44,7 @@ final class OrientationWords {
           "the shorter lead, at the flat of the rim, is the cathode: to the flat or bar printed on"
               + " the board; check it in the sheet";
       case BRIDGE_RECTIFIER -> "+ - and ~ on the body over the same signs on the board";
-      case BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> onLeads(type);
+      case TRANSISTOR, BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> onLeads(type);
       case INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY ->
           "the notch or dot is the pin 1 end: over the notch printed on the board; then read the"
               + " type number again";

@@ -42,7 +42,7 @@ public final class PartPicture {
       case TANTALUM_CAPACITOR -> PlainBodies.drop(outline, text);
       case DIODE, SCHOTTKY_DIODE, ZENER_DIODE -> LeadedBodies.diode(kind, outline, text);
       case LED -> LeadedBodies.led(type, outline);
-      case BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR ->
+      case TRANSISTOR, BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR ->
           LeadedBodies.onLeads(kind, type.packageName(), outline, text);
       case INTEGRATED_CIRCUIT, OPTOCOUPLER, DRIVER_ARRAY, SOCKET, MODULE ->
           PinnedBodies.dual(kind, type.packageName(), outline, text);

@@ -55,6 +55,7 @@ final class SolderingWords {
           DIODE,
           SCHOTTKY_DIODE,
           ZENER_DIODE,
+          TRANSISTOR,
           BIPOLAR_TRANSISTOR,
           JFET,
           MOSFET,

@@ -36,7 +36,7 @@ enum Stance {
     return switch (type.kind()) {
       case RESISTOR, INDUCTOR, DIODE, SCHOTTKY_DIODE, ZENER_DIODE -> axial(plain);
       case ELECTROLYTIC_CAPACITOR -> plain.contains("AXIAL") ? axial(plain) : AS_ITS_KIND;
-      case BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> ON_LEADS;
+      case TRANSISTOR, BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR, REGULATOR -> ON_LEADS;
       default -> AS_ITS_KIND;
     };
   }

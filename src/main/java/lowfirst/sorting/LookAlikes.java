@@ -173,6 +173,7 @@ public final class LookAlikes {
           ZENER_DIODE,
           BRIDGE_RECTIFIER,
           LED,
+          TRANSISTOR,
           BIPOLAR_TRANSISTOR,
           JFET,
           MOSFET,

@@ -16,6 +16,7 @@ final class Spares {
           SCHOTTKY_DIODE,
           ZENER_DIODE,
           LED,
+          TRANSISTOR,
           BIPOLAR_TRANSISTOR,
           JFET,
           MOSFET,

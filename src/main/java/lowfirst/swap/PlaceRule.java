@@ -74,6 +74,7 @@ enum PlaceRule implements SwapRule {
   private static final Set<PartKind> RIGID =
       EnumSet.of(
           PartKind.MOSFET,
+          PartKind.TRANSISTOR,
           PartKind.BIPOLAR_TRANSISTOR,
           PartKind.JFET,
           PartKind.REGULATOR,

@@ -82,7 +82,7 @@ public record SwapUse(OutputChannel channel, Role role, Switching switching, Des
   private static boolean isStage(PartType type, String driven) {
     boolean carries =
         switch (type.kind()) {
-          case DRIVER_ARRAY, OPTOCOUPLER, BIPOLAR_TRANSISTOR -> true;
+          case DRIVER_ARRAY, OPTOCOUPLER, TRANSISTOR, BIPOLAR_TRANSISTOR -> true;
           default -> false;
         };
     return carries && (Words.same(type.typeNumber(), driven) || Words.same(type.text(), driven));

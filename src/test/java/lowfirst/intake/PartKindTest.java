@@ -52,7 +52,7 @@ class PartKindTest {
     "D9, '', ZENER-DIODE, DO41, ZENER_DIODE",
     "VR1, L78S05CV, '', TO220, REGULATOR",
     "Q2, BSS138, '', SOT23, MOSFET",
-    "Q2, BSS63, '', SOT23, BIPOLAR_TRANSISTOR",
+    "Q2, BSS63, '', SOT23, TRANSISTOR",
     // letters that some give to other parts
     "RA1, 47k, '', R_Axial_DIN0207_L6.3mm_D2.5mm_P10.16mm, RESISTOR",
     "RV1, 275V, '', RV_Disc_D12mm_W4.2mm_P7.5mm, VARISTOR",
@@ -200,6 +200,34 @@ class PartKindTest {
     "D1, 红色, '', '', LED",
     "X1, 3-polig, '', '', CONNECTOR",
     "X1, 16MHz, '', '', CRYSTAL",
+    // a letter says that it is some transistor; what steers it, words or a known number do
+    "Q1, XYZ50A6, '', TO-220, TRANSISTOR",
+    "Q1, transistor, '', '', TRANSISTOR",
+    "Q1, XYZ50A6 NPN, '', TO-220, BIPOLAR_TRANSISTOR",
+    "Q1, XYZ50A6 MOSFET, '', TO-220, MOSFET",
+    "Q1, small BC547 transistor, '', '', BIPOLAR_TRANSISTOR",
+    // GOST 10862-72: a Cyrillic T behind the letter of the material is a bipolar transistor
+    "VT1, КТ315Б, '', '', BIPOLAR_TRANSISTOR",
+    // Zener diodes by their JEDEC numbers: 1N746 to 1N759, 1N957 to 1N992, 1N5913 to 1N5956
+    "VR4, 1N748A, '', '', ZENER_DIODE",
+    "D1, 1N957B, '', '', ZENER_DIODE",
+    "D1, 1N5929B, '', '', ZENER_DIODE",
+    "D1, 1N914, '', '', DIODE",
+    // terminals by GOST 2.710-81, crystals to others
+    "XT1, '', '', '', UNKNOWN",
+    "XT1, 8MHz crystal, '', '', CRYSTAL",
+    // circuits for a USB socket are none
+    "U2, USB6X1, '', '', INTEGRATED_CIRCUIT",
+    "U2, USB-B, '', '', CONNECTOR",
+    // the last word of a German compound says what it is
+    "X3, 'Batteriestecker, 2-polig', '', '', CONNECTOR",
+    "X3, Batteriehalter CR2032, '', '', BATTERY",
+    "C9, 5-60p, trimmer capacitor, '', CAPACITOR",
+    "VC1, 5-60p trimmer capacitor, '', '', CAPACITOR",
+    // no disc holds so much, so a library's drawing says less than the value
+    "C1, 100uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, ELECTROLYTIC_CAPACITOR",
+    "C1, 22uF ceramic, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
+    "C1, 1uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =

@@ -115,15 +115,19 @@ public final class PartTypeReader {
   /** The letters of the first designator, of one that could not be read, too. */
   private static String letters(TableRow row, DesignatorList list) {
     if (!list.designators().isEmpty()) {
-      Designator first = list.designators().get(0);
-      if (first.text().startsWith(UNNAMED)) {
-        return UNNAMED;
-      }
-      Matcher inSheet = IN_SHEET.matcher(first.prefix().isEmpty() ? first.text() : "");
-      return inSheet.matches() ? inSheet.group(1) : first.prefix();
+      return letters(list.designators().get(0));
     }
     String text = row.text(Column.DESIGNATORS);
     return CellShapes.isDesignators(text) ? Designator.of(text).prefix() : "";
+  }
+
+  /** The letters of a designator that may tell of its part. */
+  public static String letters(Designator designator) {
+    if (designator.text().startsWith(UNNAMED)) {
+      return UNNAMED;
+    }
+    Matcher inSheet = IN_SHEET.matcher(designator.prefix().isEmpty() ? designator.text() : "");
+    return inSheet.matches() ? inSheet.group(1) : designator.prefix();
   }
 
   private void borrow(List<String> cells, DesignatorList list) {

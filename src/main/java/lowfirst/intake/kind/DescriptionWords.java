@@ -38,7 +38,7 @@ public final class DescriptionWords {
     if (text.length() > LONGEST || text.indexOf(' ') < 0) {
       return Optional.empty();
     }
-    for (String word : text.split("[\\s,;()]+")) {
+    for (String word : text.split("[\\s,;()\\[\\]]+")) {
       boolean mixed =
           word.length() > 3
               && word.chars().anyMatch(Character::isDigit)

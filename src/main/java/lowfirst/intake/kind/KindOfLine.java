@@ -31,6 +31,7 @@ public final class KindOfLine {
           PartKind.DIODE,
           PartKind.SCHOTTKY_DIODE,
           PartKind.ZENER_DIODE,
+          PartKind.TRANSISTOR,
           PartKind.BIPOLAR_TRANSISTOR,
           PartKind.JFET,
           PartKind.MOSFET,
@@ -126,6 +127,10 @@ public final class KindOfLine {
     Predicate<PartKind> likely = kind -> !mechanical || !SEMICONDUCTORS.contains(kind);
     guess.vote(PartKindWords.byTypeNumber(value).filter(likely), PartKindGuess.STRONG);
     guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
+    // among words it may be that of another part, yet tells which of a family this is
+    guess.vote(
+        DescriptionWords.typeNumberIn(value).flatMap(PartKindWords::byTypeNumber).filter(likely),
+        PartKindGuess.WEAKEST);
     if (value.isEmpty() && number.isEmpty()) {
       String words = description().isEmpty() ? cells.get(PartOfLine.OTHER_TEXT) : description();
       guess.vote(

@@ -83,7 +83,7 @@ public record PartOfLine(PartType type, String notUnderstood) {
             && (guessed || ORDER_NUMBER.matcher(cells.get(NUMBER)).matches());
     String number = numbered.isPresent() || outdone ? "" : cells.get(NUMBER);
     String body = cells.get(PACKAGE).isEmpty() ? value : cells.get(PACKAGE);
-    PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written);
+    PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written, cells);
     String text =
         numbered.isPresent()
             ? cells.get(NUMBER)
@@ -151,11 +151,17 @@ public record PartOfLine(PartType type, String notUnderstood) {
   /**
    * A capacitor of which nothing more is said is electrolytic from 10 µF on: common practice, since
    * leaded ones of other kinds are hardly made so large. To take it for polarised is the safe side.
+   * So is one that only the drawing of its body calls ceramic.
    */
-  private static PartKind polarised(PartKind kind, Optional<WrittenValue> written) {
+  private static PartKind polarised(
+      PartKind kind, Optional<WrittenValue> written, List<String> cells) {
     boolean large =
         written.filter(found -> found.value().asDouble() >= ELECTROLYTIC_FROM_FARADS).isPresent();
-    return kind == PartKind.CAPACITOR && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
+    boolean drawn =
+        kind == PartKind.CERAMIC_CAPACITOR
+            && cells.stream()
+                .noneMatch(cell -> PartKindWords.byWords(cell).filter(kind::equals).isPresent());
+    return (kind == PartKind.CAPACITOR || drawn) && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
   }
 
   /** Of a network of {@code 8x10k}, the value of one resistor. */

@@ -142,6 +142,19 @@ class KitChecksTest {
   }
 
   @Test
+  void without_a_bom_a_part_that_nobody_gave_a_name_is_of_unknown_kind() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "Ref,X mm,Y mm,Side,Value\nU$2,10,20,top,BELL-3\nR1,30,20,top,1k\n");
+    assertEquals(
+        List.of(PartKind.RESISTOR, PartKind.UNKNOWN),
+        reading.kit().boards().get(0).items().stream()
+            .map(item -> item.partType().kind())
+            .sorted()
+            .toList());
+  }
+
+  @Test
   void without_a_bom_the_placement_list_tells_the_parts_and_what_is_none() {
     KitReading reading =
         KitTables.read(
