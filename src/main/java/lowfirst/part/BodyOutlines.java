@@ -131,7 +131,9 @@ public final class BodyOutlines {
    * it, since dealers put their own numbers before the maker's.
    */
   private Optional<BodyOutline> usual(String typeNumber) {
-    if (typeNumber.length() > OutlineName.LONGEST) {
+    // a word such as Buzzer is none
+    if (typeNumber.length() > OutlineName.LONGEST
+        || typeNumber.chars().noneMatch(Character::isDigit)) {
       return Optional.empty();
     }
     String rest = typeNumber;

@@ -26,7 +26,8 @@ public final class SurfaceMount {
               + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
               + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP)?"
               + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
-              + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|(EIA-?)(2012|3216|3528|6032|7343)"
+              + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"
+              + "|(2012|3216|3528|6032|7343)-\\d{2}[A-Z]?"
               + ")(?![A-Z])");
   private static final Pattern CHIP =
       Pattern.compile(
@@ -34,12 +35,16 @@ public final class SurfaceMount {
               + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
               + "(?![0-9A-KM-Z]|[.,x]\\d)");
 
+  /** Length and width of a light-emitting chip's body, in tenths of a millimetre. */
+  private static final Pattern LED_CHIP =
+      Pattern.compile("(?<![\\d.])(2835|3014|3528|3535|5050|5630|5730)(?![\\d.])");
+
   /** Of a number a spreadsheet drops the first nought. */
   private static final Pattern BARE_CHIP = Pattern.compile("^(402|603|805)$");
 
   private static final Pattern METRIC_CHIP =
       Pattern.compile(
-          "(?<![A-Z0-9.])[RCL]((1608|2012|3216|3225|4516|4532|5650)M|(0402|0603|0805|1206|1210|1812|2010|2512)[KW])(?![A-Z0-9])");
+          "(?<![A-Z0-9.])[RCL]((1608|2012|3216|3225|4516|4532|5650)M?|(0402|0603|0805|1206|1210|1812|2010|2512)[KW])(?![A-Z0-9])");
   private static final Pattern LAND =
       Pattern.compile(
           "(?<![A-Z])((RES|CAP|IND|DIO|LED|FUS|VAR)(C|CP|CAF|CAV|CWR|M|MP|MELF|P|SC)\\d{3}|CAPAE\\d{3}"
@@ -64,12 +69,15 @@ public final class SurfaceMount {
       return false;
     }
     String text = capitals(name);
-    if (SAID.matcher(text).find()) {
+    boolean throughHole = THROUGH_HOLE.matcher(text).find();
+    if (SAID.matcher(throughHole ? text : name.toUpperCase(Locale.ROOT)).find()) {
       return true;
     }
-    boolean letters = kind.isDiode() && LETTERS.matcher(text).matches();
-    return letters
-        || (!THROUGH_HOLE.matcher(text).find()
+    boolean ofItsKind =
+        kind.isDiode() && LETTERS.matcher(text).matches()
+            || kind == PartKind.LED && LED_CHIP.matcher(text).find();
+    return ofItsKind
+        || (!throughHole
             && Stream.of(FAMILY, CHIP, METRIC_CHIP, BARE_CHIP, LAND, OF_A_DIODE, CAN)
                 .anyMatch(p -> p.matcher(text).find()));
   }

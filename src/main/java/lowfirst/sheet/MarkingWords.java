@@ -1,6 +1,5 @@
 package lowfirst.sheet;
 
-import java.util.Locale;
 import java.util.stream.Collectors;
 import lowfirst.marking.BandSequence;
 import lowfirst.part.PartKind;
@@ -16,20 +15,7 @@ final class MarkingWords {
 
   /** The marking to look for; empty when the kind bears none. */
   static String of(PartType type) {
-    return switch (type.kind()) {
-      case RESISTOR,
-          INDUCTOR,
-          RESISTOR_NETWORK,
-          TRIMMER,
-          POTENTIOMETER,
-          CERAMIC_CAPACITOR,
-          FILM_CAPACITOR,
-          CAPACITOR,
-          TANTALUM_CAPACITOR,
-          ELECTROLYTIC_CAPACITOR ->
-          type.value().isPresent() ? expected(PartMarking.of(type)) : "";
-      default -> PartMarking.isBare(type.kind()) ? "" : printedNumber(type);
-    };
+    return type.kind() == PartKind.UNKNOWN ? "" : expected(PartMarking.of(type));
   }
 
   private static String expected(PartMarking marking) {
@@ -55,30 +41,13 @@ final class MarkingWords {
         : value.toString();
   }
 
-  private static String printedNumber(PartType type) {
-    boolean named = type.kind() != PartKind.UNKNOWN && type.kind() != PartKind.LED;
-    String number = number(type);
-    boolean told = isProse(type) && number.equals(type.text().strip());
-    return named && type.value().isEmpty() && !told ? "printed " + number : "";
-  }
-
   /**
    * The number that a part goes by: the BOM's value where it is one, since a library's device name
    * may differ from it, else the type number. Prose in the value column is no number.
    */
   static String number(PartType type) {
-    return isProse(type) && !type.typeNumber().isBlank()
+    return PartMarking.isProse(type) && !type.typeNumber().isBlank()
         ? type.typeNumber().strip()
         : type.text().strip();
-  }
-
-  /** Whether the BOM's value tells what the part is rather than what stands on it. */
-  private static boolean isProse(PartType type) {
-    String text = type.text().strip();
-    String[] kind = type.kind().words().split(" ");
-    return text.isEmpty()
-        || !text.matches("(?s).*\\d.*")
-        || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
-        || text.toLowerCase(Locale.ROOT).contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
   }
 }

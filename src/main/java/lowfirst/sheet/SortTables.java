@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -108,8 +109,10 @@ final class SortTables {
   static Cell marking(SortLine line) {
     List<String> forms = forms(line.marking());
     String assumed = line.marking().toleranceAssumed() ? " (tolerance assumed)" : "";
+    PartKind kind = line.compartment().type().kind();
+    String without = PartMarking.isBare(kind) || kind == PartKind.LED ? "none" : "not known";
     return Cell.of(
-        forms.isEmpty() ? "none" : forms.get(0) + assumed,
+        forms.isEmpty() ? without : forms.get(0) + assumed,
         PartPicture.of(line.compartment().type(), line.compartment().outline(), line.marking()));
   }
 

@@ -155,7 +155,9 @@ final class Compartments {
     return folded(type.packageName().replaceAll("(?i)[ _]?P\\d+(\\.\\d+)?(mm)?", ""));
   }
 
+  /** In capitals, without what people leave out; a point between digits and a minus count. */
   static String folded(String text) {
-    return text.toUpperCase(Locale.ROOT).replaceAll("[\\s\\-_/().]", "");
+    return text.toUpperCase(Locale.ROOT)
+        .replaceAll("(?!^-\\d)[\\s\\-_/()]|(?<!\\d)\\.|\\.(?!\\d)", "");
   }
 }

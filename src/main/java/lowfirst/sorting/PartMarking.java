@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import lowfirst.marking.BandEncoding;
 import lowfirst.marking.BandSequence;
 import lowfirst.marking.DigitCode;
@@ -45,6 +46,8 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
           PartKind.SWITCH,
           PartKind.FUSE_HOLDER,
           PartKind.MOTOR);
+
+  private static final Pattern PLAIN = Pattern.compile("(?=.*\\d)[\\p{L}\\p{N}-]{3,20}");
 
   private static final PartMarking NOTHING = new PartMarking(List.of(), List.of(), false);
 
@@ -127,7 +130,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
   private static PartMarking inductor(PartType type) {
     Optional<Quantity> henries = valued(type, Dimension.INDUCTANCE);
     if (henries.isEmpty()) {
-      return printed(typeTexts(type));
+      return printed(stated(type));
     }
     var texts = new ArrayList<String>();
     DigitCode.write(henries.get()).ifPresent(texts::add);
@@ -155,7 +158,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     if (!type.typeNumber().isBlank()) {
       texts.add(0, type.typeNumber());
     }
-    return printed(texts.isEmpty() ? typeTexts(type) : texts);
+    return printed(texts.isEmpty() ? stated(type) : texts);
   }
 
   private static List<String> coded(PartType type, Dimension dimension) {
@@ -163,7 +166,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     Optional<Quantity> value = valued(type, dimension);
     value.flatMap(DigitCode::write).ifPresent(texts::add);
     value.flatMap(amount -> RkmCode.write(amount).value()).ifPresent(texts::add);
-    return texts.isEmpty() ? typeTexts(type) : texts;
+    return texts.isEmpty() ? stated(type) : texts;
   }
 
   private static PartMarking ceramic(PartType type) {
@@ -181,7 +184,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       // Small discs print bare picofarads.
       texts.add(farads.get().amount().scaleByPowerOfTen(12).stripTrailingZeros().toPlainString());
     }
-    return printed(texts.isEmpty() ? typeTexts(type) : texts.stream().distinct().toList());
+    return printed(texts.isEmpty() ? stated(type) : texts.stream().distinct().toList());
   }
 
   private static final Quantity HUNDRED_PICO = Quantity.of("100E-12", Dimension.CAPACITANCE);
@@ -200,13 +203,13 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
         .map(amount -> amount.amount().scaleByPowerOfTen(6).stripTrailingZeros().toPlainString())
         .filter(micro -> micro.contains(".") && micro.length() <= 6)
         .ifPresent(micro -> texts.add(micro.replaceFirst("^0", "") + letter));
-    return printed(texts.isEmpty() ? typeTexts(type) : texts);
+    return printed(texts.isEmpty() ? stated(type) : texts);
   }
 
   private static PartMarking electrolytic(PartType type) {
     Optional<Quantity> farads = valued(type, Dimension.CAPACITANCE);
     if (farads.isEmpty()) {
-      return printed(typeTexts(type));
+      return printed(stated(type));
     }
     // Makers print 1500 µF, never 1.5 mF.
     String micro =
@@ -214,10 +217,15 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     return printed(List.of(micro + type.ratedVoltage().map(volts -> " " + volts).orElse("")));
   }
 
+  /** What is not understood where a value belongs is no print. */
+  private static List<String> stated(PartType type) {
+    return type.typeNumber().isBlank() ? List.of() : typeTexts(type);
+  }
+
   /** Type numbers as bodies carry them: small glass diodes leave out 1N, 2SC parts the 2S. */
   private static List<String> typeTexts(PartType type) {
     String number = number(type);
-    if (number.isEmpty()) {
+    if (number.isEmpty() || (isProse(type) && number.equals(type.text().strip()))) {
       return List.of();
     }
     var texts = new ArrayList<String>(List.of(number));
@@ -234,9 +242,19 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     String text = type.text().strip();
     String number = type.typeNumber().strip();
     boolean inside =
-        text.matches("(?=.*\\d)[\\p{L}\\p{N}-]{3,20}")
+        PLAIN.matcher(text).matches()
             && Compartments.folded(number).contains(Compartments.folded(text));
     return number.isEmpty() || inside ? text : number;
+  }
+
+  /** Whether the BOM's value tells what the part is rather than what stands on it. */
+  public static boolean isProse(PartType type) {
+    String text = type.text().strip();
+    String[] kind = type.kind().words().split(" ");
+    return text.isEmpty()
+        || !text.matches("(?s).*\\d.*")
+        || text.matches("(?s).*[,;]\\s.*|(?:\\S+\\s+){3,}\\S+")
+        || text.toLowerCase(Locale.ROOT).contains(kind[kind.length - 1].toLowerCase(Locale.ROOT));
   }
 
   private static Optional<Quantity> valued(PartType type, Dimension dimension) {

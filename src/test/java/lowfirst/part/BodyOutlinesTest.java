@@ -170,6 +170,9 @@ class BodyOutlinesTest {
     "926-LM556CN/NOPB, INTEGRATED_CIRCUIT, 3.7",
     "1N4148, DIODE, 1.9",
     "1N5408, DIODE, 5.1",
+    // a flat metal case, a three-legged sensor: no small plastic transistor, no DIP
+    "2N3055, BIPOLAR_TRANSISTOR, 7.4",
+    "TMP36, INTEGRATED_CIRCUIT, 7.3",
   })
   void without_a_package_the_type_number_tells_the_usual_body(
       String number, PartKind kind, double height) {
@@ -177,6 +180,18 @@ class BodyOutlinesTest {
     BodyOutline outline = TABLE.find(type).orThrow();
     assertEquals(height, outline.seatedHeightMillimetres());
     assertEquals(Source.Origin.ASSUMED, outline.source().origin());
+  }
+
+  /** BUZ begins power transistors. */
+  @Test
+  void a_word_without_a_digit_is_no_type_number() {
+    assertFalse(TABLE.find(PartType.named(PartKind.BUZZER, "Buzzer", "Buzzer", "BZ-12")).isRead());
+  }
+
+  /** It may come in any body. */
+  @Test
+  void nothing_is_assumed_for_a_transistor_that_nobody_knows() {
+    assertFalse(TABLE.find("", PartKind.TRANSISTOR).isRead());
   }
 
   @Test

@@ -150,6 +150,17 @@ class SurfaceMountTest {
     "BIPOLAR_TRANSISTOR, 2N3904, '', false",
     "RESISTOR, 10k 0805, '', true",
     "RESISTOR, 1206, '', false",
+    // sizes of light-emitting chips, in tenths of a millimetre (common practice)
+    "LED, LED 2835, '', true",
+    "LED, red, 5050, true",
+    "RESISTOR, 5050, '', false",
+    // metric chip sizes, and tantalum cases by EIA-535
+    "CAPACITOR, 100n, C3216, true",
+    "CAPACITOR, 330u, A/3216-18W, true",
+    "CAPACITOR, 100n, C025-024X044, false",
+    // a library may say what a name in it does not
+    "SWITCH, push, Button_SMD:SW_SPST_6x6, true",
+    "RESISTOR, 1k, Own_SMD:R_Axial_DIN0207, false",
     "MOSFET, IRF540, TO-220, false"
   })
   void a_part_type_says_so_in_its_package_or_its_text(

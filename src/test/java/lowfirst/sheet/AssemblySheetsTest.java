@@ -103,7 +103,7 @@ class AssemblySheetsTest {
         "# Batch 1: 3 parts, 2.0 to 2.5 mm, top side",
         "## Step 1: 1N4148 diode",
         "pick: 2 × 1N4148 diode, DO-35 (1 for each of 2 boards)",
-        "marked: printed 1N4148",
+        "marked: printed 1N4148 or 4148",
         "where: D1 (top side) at 10.0/20.0 mm",
         "way round: the band is the cathode: over the bar printed on the board",
         "seat: lying flat and centred; bend the leads 0.8 mm or more from the body",

@@ -336,6 +336,14 @@ class SortDocumentTest {
   }
 
   /** In 45 by 30 mm the resistor's 17.8 by 7.5 mm fit life size; in 20 by 14 mm nothing is left. */
+  @ParameterizedTest
+  @CsvSource({"SW1, push button, none", "D1, red LED, none", "U1, op amp, not known"})
+  void what_nobody_knows_to_be_printed_is_not_said_to_be_nothing(
+      String designator, String value, String marking) {
+    SortPlan plan = plan("bom.csv", "designators,value\n" + designator + "," + value + "\n");
+    assertEquals(marking, SortTables.marking(plan.lines().get(0)).text());
+  }
+
   @Test
   void a_picture_is_life_size_where_there_is_room_and_left_out_where_none_is() {
     Drawing large = TrayLabel.of(PLAN.lines().get(2), 45, 30);

@@ -222,6 +222,19 @@ class StepWordingTest {
     assertEquals(name, StepWording.shortName(type));
   }
 
+  /** What a hand looks for is what the bag's list says, without the words beside it. */
+  @ParameterizedTest
+  @CsvSource({
+    "BC547B (TO-92), BC547B, printed BC547B",
+    "D1N4148, 1N4148, printed 1N4148 or 4148",
+    "TL072 opamp, TL072, printed TL072",
+    "5V regulator, XR7805, printed XR7805"
+  })
+  void only_the_number_among_words_is_printed(String text, String number, String marking) {
+    PartKind kind = text.contains("regulator") ? PartKind.REGULATOR : PartKind.DIODE;
+    assertEquals(marking, StepWording.marking(step(PartType.named(kind, text, number, ""))));
+  }
+
   /** Type numbers have digits; the name of a kind or of a drawing symbol stands on no part. */
   @ParameterizedTest
   @CsvSource({"NPN, ''", "Battery_Cell, ''", "2N3904, printed 2N3904", "J201, printed J201"})

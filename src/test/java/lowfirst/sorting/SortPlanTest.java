@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import lowfirst.board.Designator;
 import lowfirst.board.SampleBoards;
 import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,20 @@ class SortPlanTest {
                 .kit());
     assertEquals(
         List.of(9, 3), plan.lines().stream().map(line -> line.compartment().quantity()).toList());
+  }
+
+  /** A point between digits, and a minus before them, tell parts apart. */
+  @ParameterizedTest
+  @CsvSource({"FUSE, 1.5 A, 15 A", "ZENER_DIODE, 3.3V, 33V", "MODULE, -9V, 9V"})
+  void numbers_that_differ_by_a_point_or_a_sign_are_not_the_same_part(
+      PartKind kind, String one, String other) {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(PartType.named(kind, one, "", ""), "F1")
+                .item(PartType.named(kind, other, "", ""), "F2")
+                .kit());
+    assertEquals(2, plan.lines().size());
   }
 
   @Test
