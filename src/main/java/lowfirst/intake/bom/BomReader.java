@@ -24,6 +24,7 @@ import lowfirst.intake.column.TableRow;
 import lowfirst.intake.table.HashedNames;
 import lowfirst.intake.table.Table;
 import lowfirst.intake.table.WordNames;
+import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -39,6 +40,8 @@ public final class BomReader {
       Pattern.compile(
           "(?iu)[x×]?\\s*([0-9]{1,7})(?:[.,]0+)?\\s*"
               + "(?:x|×|pcs?\\.?|pieces?|st(?:k|ück)?\\.?|off|each|ea\\.?|pz\\.?|szt\\.?|ks)?\\s*(?:\\(.*\\))?");
+
+  private static final Pattern COUNTED_VALUE = Pattern.compile("([1-9]\\d?)\\s?[x×]\\s?(?=\\d)");
 
   /** One or one thousand: nothing else tells where no designators are named. */
   private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}[.,]000(?!\\d)");
@@ -193,7 +196,7 @@ public final class BomReader {
 
   private void readRow(TableRow row, DesignatorList list) {
     PartType type = partTypes.read(row, list, problems);
-    OptionalInt quantity = quantity(row, list);
+    OptionalInt quantity = quantity(row, list, type);
     int named = list.designators().size();
     var item =
         new Item(
@@ -273,10 +276,10 @@ public final class BomReader {
   }
 
   /** How many the line asks for; empty when it does not say so in whole numbers. */
-  private OptionalInt quantity(TableRow row, DesignatorList list) {
+  private OptionalInt quantity(TableRow row, DesignatorList list, PartType type) {
     String text = row.text(Column.QUANTITY);
     if (Cells.isNone(text)) {
-      return list.counted() > 0 ? OptionalInt.of(list.counted()) : OptionalInt.empty();
+      return list.counted() > 0 ? OptionalInt.of(list.counted()) : countInValue(type);
     }
     Matcher count = COUNT.matcher(text);
     boolean thousands = list.designators().isEmpty() && THOUSANDS.matcher(text).lookingAt();
@@ -292,6 +295,18 @@ public final class BomReader {
                 ? "write how many pieces you need, here 1 was taken"
                 : "write a whole number, here the designators were counted"));
     return OptionalInt.empty();
+  }
+
+  /** 2x 470 µF; of what has several elements in one body that is no count. */
+  private static OptionalInt countInValue(PartType type) {
+    Matcher count = COUNTED_VALUE.matcher(type.text());
+    boolean single =
+        type.kind() == PartKind.RESISTOR
+            || type.kind() == PartKind.INDUCTOR
+            || type.kind().isCapacitor();
+    return single && type.value().isPresent() && count.lookingAt()
+        ? OptionalInt.of(Integer.parseInt(count.group(1)))
+        : OptionalInt.empty();
   }
 
   private OptionalDouble height(TableRow row) {

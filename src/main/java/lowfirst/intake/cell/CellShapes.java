@@ -29,7 +29,11 @@ public final class CellShapes {
 
   private static final Pattern PACKAGE =
       Pattern.compile(
-          "(?i)\\b(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn|din0\\d{3}|0[2-9]\\d{2}|hc-?49|disc|disk|box|film)(?![a-z])");
+          "(?i)(?<![a-z0-9])(dip|dil|pdip|to-?\\d{2,3}|do-?\\d{2,3}|axial|radial|rad|hdr|sip|tht|smd|sot|soic|qfn|din0\\d{3}|0[2-9]\\d{2}|hc-?49|disc|disk|box|film)(?![a-z])");
+
+  /** As design tools write one: the library that has it, then its name. */
+  private static final Pattern IN_LIBRARY =
+      Pattern.compile("\\p{L}[\\w.-]*:\\p{L}[\\w.,()-]*", Pattern.UNICODE_CHARACTER_CLASS);
 
   /** A larger number that stands at every row is a size or a value. */
   private static final int MOST_BOARDS = 50;
@@ -148,7 +152,8 @@ public final class CellShapes {
 
   /** The share of the filled cells that name a package. */
   public static double packageShare(List<Row> rows, int cell) {
-    return share(rows, cell, text -> PACKAGE.matcher(text).find());
+    return share(
+        rows, cell, text -> PACKAGE.matcher(text).find() || IN_LIBRARY.matcher(text).matches());
   }
 
   /** Whether a column of whole numbers counts something, and does not just number the rows. */

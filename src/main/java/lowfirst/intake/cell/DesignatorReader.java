@@ -66,6 +66,12 @@ final class DesignatorReader {
 
   private static final Pattern BRACKETED = Pattern.compile("[(\\[]([\\p{L}]{1,4}\\d{1,5})[)\\]]");
 
+  /** What leads the eye to a row, of a list that could be unfolded, too. */
+  private static final String BULLETS = ">•·▸►▶";
+
+  /** A remark, and no name: (optional). */
+  private static final Pattern NOTHING_ELSE = Pattern.compile("\\(\\D+\\)");
+
   private static final Pattern REMARK = Pattern.compile("\\s*\\(([^)]*)\\)\\s*");
 
   private final List<Designator> designators = new ArrayList<>();
@@ -149,6 +155,10 @@ final class DesignatorReader {
         && text.charAt(0) == '"'
         && text.charAt(text.length() - 1) == '"') {
       part(text.substring(1, text.length() - 1).strip());
+    } else if (text.length() > 2 && BULLETS.indexOf(text.charAt(0)) >= 0 && text.charAt(1) == ' ') {
+      part(text.substring(2).strip());
+    } else if (NOTHING_ELSE.matcher(text).matches()) {
+      others.add(text);
     } else if (!Cells.isNone(text)) {
       words(text.indexOf(' ') < 0 ? text : closedUp(text));
     }
@@ -333,7 +343,8 @@ final class DesignatorReader {
       word(text);
       return;
     }
-    Optional<NameWithWords> typed = NameWithWords.beforeTypeNumber(text);
+    Optional<NameWithWords> typed =
+        NameWithWords.beforeTypeNumber(text).or(() -> NameWithWords.beforeKind(text));
     String bare = REMARK.matcher(text).replaceAll(" ").strip();
     String[] words = bare.split("\\s+");
     if (typed.isPresent()) {

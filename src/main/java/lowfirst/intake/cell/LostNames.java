@@ -14,10 +14,13 @@ public final class LostNames {
   /** Letters that stand before numbers among words, too, where no part is meant. */
   private static final String OTHERS = "(?:P|S|X|JP|TP|RV)";
 
-  /** A range, or letters and a number, before words. */
-  private static final Pattern RANGE =
-      Pattern.compile(
-          "(?:" + LETTERS + "|" + OTHERS + ")\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b");
+  private static final String TO = "\\s?\\d{1,3}\\s?[-–.]+\\s?(?:[A-Z]{1,3})?\\d{1,3}\\b";
+
+  /** A range among words, of letters that mean hardly anything else. */
+  private static final Pattern RANGE = Pattern.compile("(?<![\\p{L}\\p{N}(.-])" + LETTERS + TO);
+
+  /** A range before words. */
+  private static final Pattern RANGE_FIRST = Pattern.compile(OTHERS + TO);
 
   private LostNames() {}
 
@@ -35,6 +38,10 @@ public final class LostNames {
   public static String first(String words) {
     Matcher one = ONE.matcher(words);
     Matcher range = RANGE.matcher(words);
-    return one.find() ? one.group() : range.lookingAt() ? range.group() : "";
+    Matcher first = RANGE_FIRST.matcher(words);
+    if (one.find()) {
+      return one.group();
+    }
+    return range.find() ? range.group() : first.lookingAt() ? first.group() : "";
   }
 }

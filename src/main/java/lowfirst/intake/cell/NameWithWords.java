@@ -4,7 +4,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
+import lowfirst.intake.kind.PartKindGuess;
 import lowfirst.intake.kind.PartKindWords;
+import lowfirst.part.PartKind;
 
 /**
  * One designator with words about its part in the same cell: R1 - 10k - 1/4W, C2(100n), IC1 LM358N
@@ -24,6 +26,9 @@ record NameWithWords(String name, String words) {
 
   private static final Pattern TYPE_NUMBER =
       Pattern.compile("\\s*((\\S+)\\s+([A-Z]{2,4}\\d{3,5}[A-Z]{0,3})(?:\\s.*)?)");
+
+  private static final Pattern KIND =
+      Pattern.compile("(\\p{L}{1,4}\\d{1,5})\\s+(\\p{L}[\\p{L} .-]+)");
 
   private static final Pattern NUMBER = Pattern.compile("\\d+");
 
@@ -62,6 +67,20 @@ record NameWithWords(String name, String words) {
             new NameWithWords(
                 matcher.group(2), matcher.group(1).substring(matcher.group(2).length()).strip()))
         : Optional.empty();
+  }
+
+  /**
+   * A name and the kind of its part, no other than its letters tell: R1 resistor, T1 Transistor.
+   */
+  static Optional<NameWithWords> beforeKind(String text) {
+    Matcher matcher = KIND.matcher(text);
+    if (!matcher.matches() || !DesignatorSpelling.isPlain(matcher.group(1))) {
+      return Optional.empty();
+    }
+    Optional<PartKind> usual = PartKindWords.byLetters(Designator.of(matcher.group(1)).prefix());
+    return PartKindWords.byName(matcher.group(2))
+        .filter(kind -> usual.stream().allMatch(of -> PartKindGuess.areKin(of, kind)))
+        .map(kind -> new NameWithWords(matcher.group(1), matcher.group(2)));
   }
 
   /** Whether a word begins as designators of a known kind do. */

@@ -39,14 +39,16 @@ public final class HeaderRow {
   }
 
   /**
-   * A header with its columns in another order, as where another table follows: only words, each a
-   * sure one, or the designators' and another sure.
+   * A header with its columns in another order, or with others, as where another table follows:
+   * only words, each a sure one, or the designators' and another sure, or three that may head
+   * columns.
    */
   private static boolean isOther(TableKind kind, Row row) {
     if (!kind.isExported()) {
       return false;
     }
     int filled = 0;
+    int worded = 0;
     int sure = 0;
     boolean names = false;
     boolean surely = false;
@@ -60,11 +62,13 @@ public final class HeaderRow {
         return false;
       }
       List<HeaderWords.Match> matches = HeaderWords.matches(kind, cell);
+      worded += matches.isEmpty() ? 0 : 1;
       sure += matches.stream().allMatch(HeaderWords.Match::isWeak) ? 0 : 1;
       names |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0));
       surely |= matches.stream().anyMatch(m -> m.column() == kind.required().get(0) && !m.isWeak());
     }
-    return filled > 1 && (sure == filled ? names : surely && sure > 1);
+    boolean all = sure == filled || (worded == filled && filled > 2);
+    return filled > 1 && (all ? names : surely && sure > 1);
   }
 
   /**

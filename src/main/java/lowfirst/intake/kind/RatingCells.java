@@ -3,6 +3,7 @@ package lowfirst.intake.kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.text.Normalizer;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +24,10 @@ public final class RatingCells {
 
   /** 0.05 may be percent, or a spreadsheet's 5 %. */
   private static final Pattern BARE_SHARE = Pattern.compile("[±+]?0?[.,][0-2]\\d{0,3}");
+
+  /** 275V X class, X2 275 VAC. */
+  private static final Pattern VOLTS =
+      Pattern.compile("(?iU)(?<![\\w.,])(\\d+(?:[.,]\\d+)?\\s?k?V)(?:[ -]?[AD]C)?(?!\\w)");
 
   private static final Pattern MILLIWATTS = Pattern.compile(".*[\\s(\\[_,/]m[Ww][)\\]]?");
 
@@ -50,8 +55,14 @@ public final class RatingCells {
     return both ? Optional.of(Tolerance.percent(minus.group(1), plus.group(1))) : Optional.empty();
   }
 
+  /** A voltage, which words about its kind or class may stand beside. */
   static Optional<Quantity> voltage(String text) {
-    return text.isEmpty() ? Optional.empty() : Quantity.parse(text, Dimension.VOLTAGE).value();
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> among =
+        VOLTS.matcher(text).results().map(volts -> volts.group(1)).distinct().toList();
+    return Quantity.parse(among.size() == 1 ? among.get(0) : text, Dimension.VOLTAGE).value();
   }
 
   /** The text of a rating, with the milliwatts or the percent that only its header states. */

@@ -13,6 +13,7 @@ import lowfirst.intake.cell.DesignatorList;
 import lowfirst.intake.cell.FittedSigns;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
+import lowfirst.intake.column.HeaderRow;
 import lowfirst.intake.column.HeaderUses;
 import lowfirst.intake.column.Row;
 import lowfirst.intake.column.TableKind;
@@ -79,11 +80,17 @@ final class ColumnsByCells {
     return CellShapes.nameShare(below, cell) < FEW;
   }
 
-  /** A number for each row, its kind, or how its part is mounted, which a package may tell. */
+  /**
+   * A number for each row, its kind, the same word in all of them, or how its part is mounted,
+   * which a package may tell.
+   */
   boolean saysLittle(Column column, int cell) {
     return CellShapes.numbersRows(below, cell)
         || tellKinds(cell)
-        || (column != Column.PACKAGE && CellShapes.areMountings(below, cell));
+        || (column != Column.PACKAGE
+            && (saysOneWord(cell)
+                || CellShapes.areMountings(below, cell)
+                || (uses.lacks(Column.PACKAGE) && arePackages(cell))));
   }
 
   /**
@@ -111,6 +118,28 @@ final class ColumnsByCells {
       }
     }
     return telling > MANY * filled && (worded || kinds.size() > 1) && others <= FEW * telling;
+  }
+
+  /** Whether all rows, of three at least, have the same word. */
+  private boolean saysOneWord(int cell) {
+    List<String> texts =
+        below.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    return texts.size() > 2
+        && !HeaderRow.hasDigit(texts.get(0))
+        && texts.stream().allMatch(texts.get(0)::equals);
+  }
+
+  /** Whether most cells are names of packages, each of one word. */
+  private boolean arePackages(int cell) {
+    return CellShapes.packageShare(below, cell) > MANY
+        && below.stream().allMatch(row -> row.cell(cell).indexOf(' ') < 0);
+  }
+
+  /** The free column of a BOM that holds packages, whatever stands over it. */
+  void usePackages() {
+    if (uses.kind() == TableKind.BOM) {
+      useByCells(Column.PACKAGE, this::arePackages);
+    }
   }
 
   /** The same: such words stand beside several values, which no type number does. */

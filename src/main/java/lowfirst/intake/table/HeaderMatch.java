@@ -53,6 +53,7 @@ public final class HeaderMatch {
     match.useLikelyHeaders();
     match.useDesignatorsByCells();
     match.cells.useFitted();
+    match.cells.usePackages();
     match.cells.useKind();
     match.cells.usePlaced();
     match.cells.useValueBehind();

@@ -1095,6 +1095,102 @@ class OddListsTest {
     assertEquals(kind, items(reading).get(0).partType().kind());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"> R1-R3, R5", ">  R1-R3, R5", "• R1-R3, R5", "► R1-R3, R5"})
+  void a_sign_that_leads_the_eye_to_some_rows_is_no_word(String cell) {
+    KitReading reading = bom("bom.csv", "Ref,Value\n\"" + cell + "\",10k\nC1,1n\n");
+    assertEquals("[4 [R1, R2, R3, R5] 10k, 1 [C1] 1n]", shown(reading));
+  }
+
+  @Test
+  void a_remark_where_designators_stand_is_no_name() {
+    KitReading reading = bom("bom.csv", "Ref,Value\nC1,1n\n(optional),10u\n");
+    assertEquals("[1 [C1] 1n, 1 [] 10u]", shown(reading));
+    assertTrue(says(reading, Kind.OPTIONAL_PART, "optional"), reading.problems().toString());
+  }
+
+  @Test
+  void a_kind_behind_the_designator_says_what_the_part_is() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Bauteil\tWert\nR1 Widerstand\t390\nC1 Kondensator\t100n\nT1 Transistor\tBC547\n");
+    assertEquals("[1 [R1] 390, 1 [C1] 100n, 1 [T1] BC547]", shown(reading));
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "was read as R1 and words about it"));
+    assertEquals(
+        List.of(),
+        items(bom("bom.csv", "Part,Value\nR1 capacitor,390\nR2,1k\n")).get(0).designators(),
+        "another kind than its letter tells");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2x 470 µF, true", "2 × 4k7, true", "470 µF 2x, false", "2x10k pot, false"})
+  void a_count_before_the_value_is_held_against_the_designators(String value, boolean said) {
+    String ref = value.contains("k7") ? "R1" : value.contains("pot") ? "RV1" : "C1";
+    KitReading reading = bom("bom.csv", "Ref,Value\n" + ref + "," + value + "\nR9,1k\n");
+    assertEquals(
+        said,
+        says(reading, Kind.QUANTITY_DISAGREES, "the quantity is 2, but one designator is named"));
+  }
+
+  @Test
+  void without_a_header_a_name_in_a_library_is_a_package() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "R1\t10k\tResistor_SMD:R_0805\nC1\t100n\tCapacitor_SMD:C_0603\n"
+                + "U1\tBX12\tPackage_DIP:DIP-14\n");
+    assertEquals("Package_DIP:DIP-14", items(reading).get(2).partType().packageName());
+  }
+
+  @Test
+  void packages_are_told_under_any_word_where_no_column_is_headed_so() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Designator,Value,Name\nR1,10k,R_Axial_DIN0207\nC1,1n,C_Disc_D5.0mm\nU1,LM358,DIP-8\n");
+    assertEquals(
+        List.of("R_Axial_DIN0207", "C_Disc_D5.0mm", "DIP-8"),
+        items(reading).stream().map(item -> item.partType().packageName()).toList());
+    assertTrue(says(reading, Kind.COLUMN_GUESSED, "by its cells it was taken for package"));
+  }
+
+  @Test
+  void the_same_word_in_all_rows_is_no_part_type() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Reference,Value,Type\nR1,10k,Component\nU1,LM358,Component\nQ1,BC547,Component\n");
+    assertEquals(
+        List.of("", "LM358", "BC547"),
+        items(reading).stream().map(item -> item.partType().typeNumber()).toList());
+  }
+
+  @Test
+  void a_table_with_other_columns_may_follow_in_the_same_file() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Ref,Value,Package\nR1,10k,0207\n,,\nName,Type,Note\nJ1,plug,to the motor\n");
+    assertEquals(2, items(reading).size(), shown(reading));
+    assertEquals(PartKind.CONNECTOR, items(reading).get(1).partType().kind());
+    assertEquals("", items(reading).get(1).partType().packageName());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"275V X class, 275", "X2 275 VAC, 275", "25V DC, 25", "25 V / 35 V, ''", "X2, ''"})
+  void a_rated_voltage_may_stand_among_words(String cell, String volts) {
+    KitReading reading = bom("bom.csv", "Ref,Value,Voltage\nC1,100n," + cell + "\nC2,1n,50V\n");
+    assertEquals(
+        volts,
+        items(reading)
+            .get(0)
+            .partType()
+            .ratedVoltage()
+            .map(rated -> rated.amount().toPlainString())
+            .orElse(""));
+  }
+
   // --- rows that would be lost
 
   @Test
@@ -1118,7 +1214,12 @@ class OddListsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"'R1-R4: 4', R1-R4", "'D1-D8 (not D5)', D5", "'R1-R4 except R3', R3"})
+  @CsvSource({
+    "'R1-R4: 4', R1-R4",
+    "'D1-D8 (not D5)', D5",
+    "'R1-R4 except R3', R3",
+    "'see R1-R4', R1-R4"
+  })
   void a_range_among_words_is_not_lost(String cell, String named) {
     KitReading reading = bom("bom.csv", "Ref,Value\n\"" + cell + "\",10k\nC1,1n\n");
     assertTrue(
