@@ -70,7 +70,9 @@ final class Remedies {
           entry(CheckKind.DRAIN_VOLTAGE, List.of(up(Term.DRAIN_RATING))),
           entry(CheckKind.ON_TIME, List.of(down(Term.ON_TIME))),
           entry(CheckKind.LOAD_DUTY, List.of(down(Term.ON_TIME), up(Term.PERIOD))),
-          entry(CheckKind.PULL_IN, List.of(up(Term.WIRE_AREA), down(Term.RETURN_LIFT))),
+          entry(
+              CheckKind.PULL_IN,
+              List.of(up(Term.WIRE_AREA), down(Term.RETURN_LIFT), down(Term.PULL_IN))),
           entry(CheckKind.DIODE_VOLTAGE, List.of(up(Term.DIODE_REVERSE_RATING))),
           entry(CheckKind.DIODE_PEAK, List.of(up(Term.DIODE_PEAK_RATING))),
           entry(CheckKind.DIODE_CURRENT, List.of(up(Term.DIODE_AVERAGE_RATING), up(Term.PERIOD))),

@@ -227,6 +227,7 @@ final class LoadsWords {
       case INPUT_CURRENT -> "an input current";
       case OTHERS_ON_STAGE -> "other loads on this driver together";
       case RETURN_LIFT -> "a drop in the return";
+      case PULL_IN -> "a coil with a pull-in voltage";
       case RAIL_LIMIT -> "a supply (or loads switched on one after another) with a current limit";
       case SUPPLY_LIMIT ->
           "a supply unit (or loads switched on one after another) with a power limit";

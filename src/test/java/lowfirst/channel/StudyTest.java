@@ -42,6 +42,21 @@ class StudyTest {
     assertEquals(FUSE_AMPS, heavy.amperes(), 1e-4, "the same from an overload down");
   }
 
+  /** At 85 °C copper resists (234.5 + 85)/(234.5 + 20) = 1.2554 times as much as at 20 °C. */
+  @Test
+  void a_coil_that_no_wire_lets_pull_in_is_to_be_one_that_pulls_in_lower() {
+    ChannelKit strong = TYPICAL.with("loads", "pull-in voltage=20 V; temperature rise=45 K");
+    double left = strong.check(CheckKind.PULL_IN).actualAmount();
+    Remedy coil =
+        forCheck(strong.inputs(), CheckKind.PULL_IN).stream()
+            .filter(remedy -> remedy.term().equals(Optional.of(Term.PULL_IN)))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Action.LOWER, coil.action());
+    assertEquals(left / 1.2554, coil.value().orElseThrow().asDouble(), 0.1, "to three figures");
+    assertTrue(coil.carriesAlone());
+  }
+
   @Test
   void a_channel_that_fails_at_any_current_has_no_limit() {
     assertEquals(Optional.empty(), CarryLimit.of(TYPICAL.inputs().with(Term.GATE_RATING, 1)));
@@ -326,8 +341,12 @@ class StudyTest {
         List.of("IRLZ44N by International Rectifier"),
         remedies.stream().map(Remedy::missing).distinct().toList());
     assertEquals(CheckKind.GATE_LEVEL, remedies.get(0).check());
-    ChannelKit named = ChannelKit.typical().mosfet("IRLZ44N", "INCHANGE");
-    assertTrue(
-        Remedies.of(named.inputs()).stream().noneMatch(r -> r.action() == Remedy.Action.NAME));
+    ChannelKit open = ChannelKit.typical().mosfet("IRLZ44N", "");
+    for (String header : List.of("description", "maker", "Manufacturer")) {
+      ChannelKit named = open.with("bom.Q1", header + "=INCHANGE");
+      assertTrue(
+          Remedies.of(named.inputs()).stream().noneMatch(r -> r.action() == Remedy.Action.NAME),
+          header);
+    }
   }
 }

@@ -266,9 +266,18 @@ class LoadsDocumentTest {
                 "2",
                 Dimension.CURRENT)));
     assertEquals(
-        "a part with Vpull-in of at most 2 V",
+        "a coil with a pull-in voltage of at most 2 V",
         LoadsWords.words(
             remedy(CheckKind.PULL_IN, Remedy.Action.LOWER, Term.PULL_IN, "2", Dimension.VOLTAGE)));
+    assertEquals(
+        "a part with VBEsat of at most 2 V",
+        LoadsWords.words(
+            remedy(
+                CheckKind.FORCED_GAIN,
+                Remedy.Action.LOWER,
+                Term.BASE_VOLTAGE,
+                "2",
+                Dimension.VOLTAGE)));
     assertEquals(
         "IN in the sheet",
         LoadsWords.words(

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placement;
@@ -267,12 +268,11 @@ public final class BomReader {
     }
   }
 
+  /** All further words; a maker's name says whose datasheet counts. */
   private static String description(TableRow row, DesignatorList list) {
-    String description = row.text(Column.DESCRIPTION);
-    if (list.otherText().isEmpty()) {
-      return description;
-    }
-    return description.isEmpty() ? list.otherText() : list.otherText() + "; " + description;
+    return Stream.of(list.otherText(), row.text(Column.DESCRIPTION), row.text(Column.MAKER))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 
   /** How many the line asks for; empty when it does not say so in whole numbers. */
