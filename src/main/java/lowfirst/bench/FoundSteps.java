@@ -27,7 +27,12 @@ final class FoundSteps {
   private final Progress progress;
   private final String asked;
   private final Set<Step> steps = new LinkedHashSet<>();
+
+  /** How each step was found. */
   private final Set<String> understood = new LinkedHashSet<>();
+
+  /** What the text can mean, whether a part of the kit has it or not. */
+  private final Set<String> meanings = new LinkedHashSet<>();
 
   private FoundSteps(Progress progress, String asked) {
     this.progress = progress;
@@ -52,7 +57,7 @@ final class FoundSteps {
     if (!steps.isEmpty()) {
       return String.join("; ", understood);
     }
-    return (understood.isEmpty() ? "" : String.join("; ", understood) + ". ")
+    return (meanings.isEmpty() ? "" : String.join("; ", meanings) + ". ")
         + "No step of this kit fits. Check the marking under a lens, or type the designator that"
         + " stands on the board.";
   }
@@ -79,7 +84,7 @@ final class FoundSteps {
   private void byMarking() {
     for (Quantity value : values()) {
       String reading = "\"" + asked + "\" can mean " + value;
-      understood.add(reading);
+      meanings.add(reading);
       progress.plan().steps().stream()
           .filter(step -> step.partType().value().filter(value::sameAs).isPresent())
           .forEach(step -> add(step, reading));

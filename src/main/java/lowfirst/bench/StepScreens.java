@@ -148,8 +148,7 @@ final class StepScreens {
               long left = bag.left() - now;
               return (bag.label().isBlank() ? "Bag" : "Bag " + bag.label())
                   + ": "
-                  + left
-                  + " should be left then; "
+                  + (left < 0 ? -left + " too few; " : left + " should be left then; ")
                   + needed;
             })
         .orElse("Of this part " + needed);

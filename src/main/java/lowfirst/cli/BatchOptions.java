@@ -20,7 +20,7 @@ final class BatchOptions {
   @Option(
       names = "--height-spread",
       paramLabel = "<mm>",
-      description = "at most so many mm between the lowest and the tallest of them, default 1.5")
+      description = "at most so many mm of height between parts seated before a flip, default 1.5")
   private double spreadMillimetres = AssemblyOptions.USUAL.heightSpreadMillimetres();
 
   /** The options, checked. */

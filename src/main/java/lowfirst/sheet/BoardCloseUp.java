@@ -17,6 +17,9 @@ public final class BoardCloseUp {
   /** No closer: a single place without its neighbours can't be found on the board. */
   private static final double SMALLEST = 36;
 
+  /** Below the board's edge; farther down the map's scale would be cut through. */
+  private static final double BELOW = 2;
+
   private BoardCloseUp() {}
 
   /** The window around places on {@link BoardMap}; empty when none of them is placed. */
@@ -41,10 +44,11 @@ public final class BoardCloseUp {
     }
     double width = Math.max(SMALLEST, right - left + 2 * MARGIN);
     double height = Math.max(SMALLEST, bottom - top + 2 * MARGIN);
+    double lowest = view.height() + BELOW - height;
     return Optional.of(
         new Window(
             (left + right - width) / 2 + BoardMap.SIDE,
-            (top + bottom - height) / 2 + BoardMap.HEAD,
+            Math.min((top + bottom - height) / 2, lowest) + BoardMap.HEAD,
             width,
             height));
   }

@@ -69,7 +69,8 @@ public final class StepWording {
     type.ratedPower().ifPresent(power -> words.add(power.toString()));
     Stream.of(type.typeNumber(), packageName(type))
         .map(String::strip)
-        .filter(text -> !text.isEmpty() && words.stream().noneMatch(said -> said.contains(text)))
+        .filter(text -> !text.isEmpty() && !text.equals(core(type)))
+        .filter(text -> words.stream().noneMatch(said -> said.contains(text)))
         .forEach(words::add);
     return String.join(", ", words);
   }
@@ -81,16 +82,27 @@ public final class StepWording {
 
   /** A part type in two words, for example {@code 4.7 kΩ resistor} or {@code 1N4148 diode}. */
   public static String shortName(PartType type) {
-    String core = type.value().map(MarkingWords::value).orElseGet(() -> MarkingWords.number(type));
+    String core = core(type);
     String kind = type.kind().words();
     String lower = core.toLowerCase(Locale.ROOT);
+    String last = kind.substring(kind.lastIndexOf(' ') + 1);
     if (core.isEmpty() || kind.toLowerCase(Locale.ROOT).contains(lower)) {
       return kind;
     }
     if (type.kind() == PartKind.UNKNOWN) {
       return core + " (kind not known)";
     }
-    return lower.contains(kind.toLowerCase(Locale.ROOT)) ? core : core + " " + kind;
+    if (lower.contains(kind.toLowerCase(Locale.ROOT))) {
+      return core;
+    }
+    // "DIP-8 socket" of the kind "IC socket"
+    return lower.endsWith(" " + last)
+        ? core.substring(0, core.length() - last.length()) + kind
+        : core + " " + kind;
+  }
+
+  private static String core(PartType type) {
+    return type.value().map(MarkingWords::value).orElseGet(() -> MarkingWords.number(type));
   }
 
   /** The marking to look for on the part; empty when it bears none. */

@@ -165,6 +165,17 @@ class BenchServerTest {
     assertBag("0 should be left then; none are needed later");
   }
 
+  /** Five came; three are damaged and two of these are replaced: none is left for the last. */
+  @Test
+  void a_bag_that_runs_short_says_how_many_are_missing() throws IOException {
+    move("R1 on driver-1", "SET_ASIDE", "part damaged");
+    move("R2 on driver-1", "SET_ASIDE", "part damaged");
+    move("R1 on driver-2", "SET_ASIDE", "part damaged");
+    move("R1 on driver-1", "SEATED", "");
+    move("R2 on driver-1", "SEATED", "");
+    assertBag("1 too few; 1 is needed later");
+  }
+
   private void move(String spot, String state, String reason) throws IOException {
     String action = UUID.randomUUID().toString();
     wire.post(

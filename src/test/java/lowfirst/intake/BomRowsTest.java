@@ -628,6 +628,18 @@ class BomRowsTest {
             .map(Object::toString));
   }
 
+  /** 220 is a resistor's value as 220R is, and the words beside it say as much of either. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"220", "220R", "220 Ohm"})
+  void ratings_stand_in_the_description_of_a_bare_value_too(String value) {
+    var type =
+        item("Ref;Qty;Value;Description\nR1;1;" + value + ";metal film 1 % 0.6 W at the gate\n")
+            .partType();
+    assertEquals(Optional.of("220 Ω"), type.value().map(Object::toString));
+    assertEquals(Optional.of("±1 %"), type.tolerance().map(Object::toString));
+    assertEquals(Optional.of("600 mW"), type.ratedPower().map(Object::toString));
+  }
+
   /** 0.05 may be 0.05 %, or what a spreadsheet keeps of 5 %. */
   @ParameterizedTest(name = "{1} below {0}")
   @CsvSource({

@@ -294,14 +294,17 @@ class BoardDrawingTest {
 
   // --- a closer look
 
-  /** One place: 6.3 mm and 8 on each side are less than 36, so 36 around its middle. */
+  /**
+   * One place: 6.3 mm and 8 on each side are less than 36, so 36 around its middle; but no more
+   * than 2 mm below the board, which is 40 mm high.
+   */
   @Test
   void a_closer_look_shows_the_neighbours() {
     Window window = BoardCloseUp.around(one(Side.TOP), D1, Side.TOP).orElseThrow();
     assertEquals(36, window.widthMillimetres(), 1e-9);
     assertEquals(36, window.heightMillimetres(), 1e-9);
     assertEquals(17 - 18, window.x(), 1e-9);
-    assertEquals(35.5 - 18, window.y(), 1e-9);
+    assertEquals(40 + 2 - 36 + 5.5, window.y(), 1e-9);
   }
 
   /** From 10 - 3.15 to 50 + 3.15, and from 5 - 1.25 to 35 + 1.25, with 8 on each side. */
@@ -317,7 +320,7 @@ class BoardDrawingTest {
     assertEquals(46.3 + 16, window.widthMillimetres(), 1e-9);
     assertEquals(32.5 + 16, window.heightMillimetres(), 1e-9);
     assertEquals(10 - 3.15 - 8 + 2, window.x(), 1e-9);
-    assertEquals(40 - 36.25 - 8 + 5.5, window.y(), 1e-9);
+    assertEquals(40 + 2 - (32.5 + 16) + 5.5, window.y(), 1e-9);
     assertTrue(BoardCloseUp.around(board, SmallPlan.designators("R9"), Side.TOP).isEmpty());
     Board unplaced = SampleBoards.board(Optional.empty(), List.of());
     assertTrue(BoardCloseUp.around(unplaced, D1, Side.TOP).isEmpty());

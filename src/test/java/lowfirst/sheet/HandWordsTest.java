@@ -221,6 +221,9 @@ class HandWordsTest {
     assertEquals("X1 (kind not known)", StepWording.shortName(type(PartKind.UNKNOWN, "X1", "")));
     assertEquals("relay", StepWording.shortName(type(PartKind.RELAY, "Relay", "")));
     assertEquals("G5 Relay", StepWording.shortName(type(PartKind.RELAY, "G5 Relay", "")));
+    PartType socket = type(PartKind.SOCKET, "DIP-8 socket", "DIP-8 socket");
+    assertEquals("DIP-8 IC socket", StepWording.shortName(socket));
+    assertEquals("DIP-8 IC socket", StepWording.name(socket));
   }
 
   // --- look-alikes

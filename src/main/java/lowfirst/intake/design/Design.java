@@ -248,7 +248,7 @@ public record Design(
       if (units.isEmpty() && !all.isEmpty()) {
         note(
             "the file has no units in its CadHeader",
-            "say which they are with --column placements.unit=mm, mil, inch or µm");
+            "say which they are with --column placements.unit=mil (or mm, inch, µm)");
       }
       if (!units.isEmpty() && DesignTables.unit(units).isEmpty()) {
         Spot spot = data.units.spot();
@@ -257,7 +257,7 @@ public record Design(
                 Kind.UNIT_UNKNOWN,
                 Place.ofCell(file, spot.line(), spot.column(), "units", units),
                 "the units \"" + units + "\" of its CadHeader are not known",
-                "say which they are with --column placements.unit=mm, mil, inch or µm"));
+                "say which they are with --column placements.unit=mil (or mm, inch, µm)"));
       }
       lacking(
           "height",

@@ -52,8 +52,10 @@ final class StatedValue {
       return inProse(description, measured)
           .or(() -> inProse(DescriptionWords.withoutMeasures(description), measured));
     }
-    Optional<WrittenValue> both = WrittenValue.parse(value + " ; " + description, expected).value();
     WrittenValue alone = own.orThrow();
+    // With its unit, since a bare number between words would be no value.
+    Optional<WrittenValue> both =
+        WrittenValue.parse(alone.value() + " ; " + description, expected).value();
     return Optional.of(
         both.filter(found -> found.value().sameAs(alone.value()))
             .map(

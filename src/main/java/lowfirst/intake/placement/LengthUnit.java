@@ -96,7 +96,7 @@ public record LengthUnit(String x, String y, String words, List<Problem> problem
                 Kind.UNIT_GUESSED,
                 Place.ofFile(table.file()),
                 "no unit is written, so the coordinates were read as " + unit,
-                "if that is wrong, say --column placements.unit=mm, mil, inch or µm")));
+                "if that is wrong, say --column placements.unit=mil (or mm, inch, µm)")));
   }
 
   private static String likeliest(double area, int parts, double farthest) {
