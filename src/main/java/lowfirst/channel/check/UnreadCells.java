@@ -36,6 +36,7 @@ public final class UnreadCells {
 
   private final List<Place> ofAll;
 
+  /** The rejected cells of a kit. */
   public UnreadCells(Kit kit) {
     this.kit = kit;
     this.byRow =

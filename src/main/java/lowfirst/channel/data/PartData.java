@@ -232,26 +232,32 @@ public final class PartData {
     return kind;
   }
 
+  /** Every number, with its source. */
   public List<Datum> data() {
     return data;
   }
 
+  /** RDS(on) by gate voltage; unknown of all but switches. */
   public OnResistance onResistance() {
     return onResistance;
   }
 
+  /** How RDS(on) grows with temperature. */
   public HotFactor hotFactor() {
     return hotFactor;
   }
 
+  /** How slowly it warms; unknown where no datasheet says. */
   public TransientImpedance impedance() {
     return impedance;
   }
 
+  /** Amperes by volts and time; unknown where no datasheet says. */
   public SafeArea safeArea() {
     return safeArea;
   }
 
+  /** The curve of a fuse; unstated of all else. */
   public FuseFamily family() {
     return family;
   }

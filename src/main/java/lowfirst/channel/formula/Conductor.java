@@ -16,15 +16,24 @@ import lowfirst.quantity.Source;
  * 0.5 mm² up to 63 A on 10 mm²), and 700 circular mils per ampere below 0.5 mm².
  */
 public final class Conductor {
+  /** Of the current of one wire. */
   public static final Source AMPACITY =
       Source.standard("IEC 60335-1 table 11; below 0.5 mm² 700 cmil/A (handbook practice)");
+
+  /** Of the share of it that each of several wires together carries. */
   public static final Source BUNDLE =
       Source.standard("MIL-W-5088L bundle derating, all wires loaded");
+
+  /** Of ohms for each metre. */
   public static final Source RESISTANCE =
       Source.standard(
           "IEC 60228 class 5, tinned; below 0.5 mm² DIN VDE 0295 and a tenth; ASTM B258");
+
+  /** Of the current of a wire by itself in open air. */
   public static final Source OPEN_AIR =
       Source.standard("Handbook of Electronic Tables and Formulas, chassis wiring column");
+
+  /** Of what a fuse must keep a wire from. */
   public static final Source OVERLOAD_RULE = Source.standard("IEC 60364-4-43 433.1: I2 ≤ 1.45·IZ");
 
   /** How far above its continuous current a conductor may run until its protection opens. */

@@ -22,21 +22,31 @@ public record PrintedTrack(double widthMillimetres, double copperMillimetres, bo
   /** Temperature that a track may reach while a fuse makes up its mind. */
   public static final double FAULT_CELSIUS = 105;
 
+  /** Of currents; the charts are estimates. */
   public static final Source IPC_2221 =
       Source.standard("IPC-2221 §6.2, track current chart, the stricter of two published fits");
 
   /** The current that warms a track: I = k·ΔT^b·A^c. */
   public record Fit(double k, double b, double c) {
 
+    /** Amperes that warm a track of this cross-section by this much. */
     public double amperes(double riseKelvin, double squareMils) {
       return k * Math.pow(riseKelvin, b) * Math.pow(squareMils, c);
     }
   }
 
+  /** IPC-2221, outer faces. */
   public static final Fit EXTERNAL = new Fit(0.048, 0.44, 0.725);
+
+  /** IPC-2221, inner layers. */
   public static final Fit INTERNAL = new Fit(0.024, 0.44, 0.725);
+
+  /** HwB, outer faces. */
   public static final Fit OTHER_EXTERNAL = new Fit(0.0647, 0.4281, 0.6732);
+
+  /** HwB, inner layers. */
   public static final Fit OTHER_INTERNAL = new Fit(0.0150, 0.5453, 0.7349);
+
   private static final double SQUARE_MILS_PER_SQUARE_MILLIMETRE = 1 / (0.0254 * 0.0254);
 
   /** Resistivity of annealed copper at 20 °C, IACS: 0.017241 Ω·mm²/m, here in Ω·mm. */

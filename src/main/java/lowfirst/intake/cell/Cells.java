@@ -28,6 +28,7 @@ public final class Cells {
   private final TableRow row;
   private final List<Problem> problems;
 
+  /** The cells of a row; what is wrong with them is added to {@code problems}. */
   public Cells(TableRow row, List<Problem> problems) {
     this.row = row;
     this.problems = problems;

@@ -24,6 +24,7 @@ public final class TurnSigns {
 
   private TurnSigns() {}
 
+  /** Whether a cell is such a sign, or says which way it turns. */
   public static boolean isOne(String text) {
     return TURN.matcher(text).matches() || saysWay(text);
   }

@@ -171,6 +171,7 @@ public record CoordinatePair(Way way, Optional<Way> rival) {
     return column == Column.X ? halves.get(0).x() : halves.get(0).y();
   }
 
+  /** Every way to part a cell into x and y; none where it holds no two numbers. */
   public static List<Halves> halves(Way way, String text) {
     if (text.length() > LONGEST) {
       return List.of();

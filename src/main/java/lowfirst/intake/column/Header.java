@@ -38,22 +38,27 @@ public final class Header {
     }
   }
 
+  /** Of its row among the rows; -1 when the table has none. */
   public int index() {
     return index;
   }
 
+  /** The header cells. */
   public List<String> names() {
     return names;
   }
 
+  /** Which cell is which column. */
   public List<Use> uses() {
     return uses;
   }
 
+  /** How x and y stand together, where one cell is both. */
   public Optional<CoordinatePair> pair() {
     return pair;
   }
 
+  /** One whose x and y stand in cells of their own. */
   public Header(int index, List<String> names, List<Use> uses) {
     this(index, names, uses, Optional.empty());
   }

@@ -156,6 +156,7 @@ public final class HeaderRow {
     return unit.replaceAll("[()\\[\\]]", "").strip();
   }
 
+  /** Whether a cell has a digit, which headers seldom have. */
   public static boolean hasDigit(String cell) {
     for (int at = 0; at < cell.length(); at++) {
       if (Character.isDigit(cell.charAt(at))) {

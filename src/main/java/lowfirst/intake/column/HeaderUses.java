@@ -28,6 +28,7 @@ public final class HeaderUses {
     this.taken = new boolean[names.size()];
   }
 
+  /** What the header is that of. */
   public TableKind kind() {
     return kind;
   }
@@ -42,6 +43,7 @@ public final class HeaderUses {
     return uses;
   }
 
+  /** Takes a cell for a column. */
   public void add(Column column, int cell, Header.Basis basis) {
     uses.add(new Header.Use(column, cell, basis));
     taken[cell] = true;
@@ -59,10 +61,12 @@ public final class HeaderUses {
     uses.add(new Header.Use(column, use.cell(), basis));
   }
 
+  /** Whether no column is found in a cell. */
   public boolean isFree(int cell) {
     return !taken[cell];
   }
 
+  /** Whether a column is found. */
   public boolean has(Column column) {
     return cellOf(column) >= 0;
   }

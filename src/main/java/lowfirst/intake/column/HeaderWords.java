@@ -44,6 +44,7 @@ public final class HeaderWords {
    * @param rank how sure it is; smaller is surer, {@link #WEAK} and above only for want of better
    */
   public record Match(Column column, int rank) {
+    /** Whether it counts only for want of a better one. */
     public boolean isWeak() {
       return rank >= WEAK;
     }

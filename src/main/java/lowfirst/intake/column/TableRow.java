@@ -12,6 +12,7 @@ public final class TableRow {
   private final Row row;
   private final Optional<Place> heading;
 
+  /** A row of a table. */
   public TableRow(String file, Header header, Row row) {
     this(file, header, row, Optional.empty());
   }

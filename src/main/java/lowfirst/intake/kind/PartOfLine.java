@@ -132,6 +132,7 @@ public record PartOfLine(PartType type, String notUnderstood) {
     return large && !low && !SUPERCAPACITOR.matcher(type.text() + " " + description).find();
   }
 
+  /** The same part type, its value not understood. */
   public static PartType withoutValue(PartType type) {
     return new PartType(
         type.kind(),

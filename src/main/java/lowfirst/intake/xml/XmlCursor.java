@@ -54,20 +54,24 @@ public final class XmlCursor {
     private final transient Spot spot;
     private final String remedy;
 
+    /** One that a new export mends. */
     public Refused(Spot spot, String message) {
       this(spot, message, "export it again from the board's design");
     }
 
+    /** One that {@code remedy} mends. */
     public Refused(Spot spot, String message, String remedy) {
       super(message);
       this.spot = spot;
       this.remedy = remedy;
     }
 
+    /** What to do. */
     public String remedy() {
       return remedy;
     }
 
+    /** Where. */
     public Spot spot() {
       return spot;
     }
