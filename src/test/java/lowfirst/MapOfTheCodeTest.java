@@ -136,6 +136,7 @@ class MapOfTheCodeTest {
                         resideInAnyPackage(
                             "lowfirst.intake",
                             "lowfirst.intake.column",
+                            "lowfirst.intake.kind",
                             "lowfirst.intake.shipped",
                             "lowfirst.intake.table"))))
         .check(CLASSES);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import lowfirst.intake.kind.PartKindWords;
 import lowfirst.marking.BandDecoding;
 import lowfirst.marking.BandDecoding.Certainty;
 import lowfirst.marking.Edition;
@@ -13,6 +14,7 @@ import lowfirst.marking.MarkingLookup;
 import lowfirst.marking.MarkingLookup.Question;
 import lowfirst.marking.MarkingLookup.Start;
 import lowfirst.marking.PrintedReading.Carrier;
+import lowfirst.part.PartKind;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -101,9 +103,13 @@ final class CodeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     MarkingLookup lookup = MarkingLookup.of(String.join(" ", words), question());
-    Document document = CodeDocument.of(lookup);
+    Optional<PartKind> typed =
+        lookup.mayBeTypeNumber()
+            ? PartKindWords.byTypeNumber(lookup.text().toUpperCase(Locale.ROOT))
+            : Optional.empty();
+    Document document = CodeDocument.of(lookup, typed);
     surroundings.out().print(csv ? CsvWriter.write(document) : surroundings.text(document, WIDTH));
-    return isSettled(lookup) ? ExitStatus.OK : ExitStatus.FINDINGS;
+    return typed.isPresent() || isSettled(lookup) ? ExitStatus.OK : ExitStatus.FINDINGS;
   }
 
   private static boolean isSettled(MarkingLookup lookup) {

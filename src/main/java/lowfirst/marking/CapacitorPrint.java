@@ -56,12 +56,19 @@ final class CapacitorPrint {
 
   private static Optional<PrintedReading> rkm(String print) {
     Matcher match = RKM.matcher(print);
-    if (!match.matches() || match.group(1).isEmpty() && match.group(3).isEmpty()) {
+    if (!match.matches()
+        || match.group(1).isEmpty() && match.group(3).isEmpty()
+        || isRunOn(match, print)) {
       return Optional.empty();
     }
     return RkmCode.exponent(match.group(2).charAt(0), Dimension.CAPACITANCE)
         .map(exponent -> scaled(match.group(1), match.group(3), exponent))
         .map(value -> of(value, match.group(5), rule(match)).rated(volts(match, 6)));
+  }
+
+  /** Nothing tells where the figures of the value end: 4n7100, or a type number such as 1n4007. */
+  private static boolean isRunOn(Matcher match, String print) {
+    return match.group(6) != null && Character.isDigit(print.charAt(match.start(6) - 1));
   }
 
   /** The letter code has its letter for the decimal mark; 470 µF is a value with its unit. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import lowfirst.marking.ColourCode.Body;
 import lowfirst.marking.PrintedReading.Carrier;
+import lowfirst.marking.PrintedReading.Likelihood;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -124,7 +125,7 @@ public record MarkingLookup(
       case RESISTOR, RESISTOR_NETWORK -> Optional.of(Dimension.RESISTANCE);
       case CAPACITOR -> Optional.of(Dimension.CAPACITANCE);
       case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
-      case ANY -> Optional.empty();
+      case ZENER_DIODE, REGULATOR, FUSE, ANY -> Optional.empty();
     };
   }
 
@@ -135,7 +136,7 @@ public record MarkingLookup(
       return written.isRead() ? Optional.of(written.orThrow().value()) : Optional.empty();
     }
     for (PrintedReading print : prints) {
-      if (print.value().isPresent()) {
+      if (print.isOfSeries()) {
         return print.value();
       }
     }
@@ -150,6 +151,16 @@ public record MarkingLookup(
   /** Whether nothing at all was understood. */
   public boolean isUnknown() {
     return !isRead(resistor) && !isRead(inductor) && prints.isEmpty() && !written.isRead();
+  }
+
+  /** Whether it may be a type number rather than a value: no value is read, or only an odd one. */
+  public boolean mayBeTypeNumber() {
+    boolean valued = prints.isEmpty() && written.isRead();
+    return bands().isEmpty()
+        && !valued
+        && text.chars().anyMatch(Character::isLetter)
+        && prints.stream()
+            .noneMatch(p -> p.likelihood() == Likelihood.USUAL && p.isEverydayValue());
   }
 
   private static boolean isRead(Optional<BandDecoding> bands) {

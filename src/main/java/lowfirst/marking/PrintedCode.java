@@ -28,6 +28,8 @@ public final class PrintedCode {
     readings.addAll(NetworkPrint.readings(print));
     readings.addAll(CapacitorPrint.readings(print));
     readings.addAll(InductorPrint.readings(print));
+    readings.addAll(VoltagePrint.readings(print));
+    FusePrint.of(print).ifPresent(readings::add);
     readings.addAll(others(print));
     if (readings.size() > 1) {
       readings.sort(

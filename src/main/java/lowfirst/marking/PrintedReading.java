@@ -10,7 +10,7 @@ import lowfirst.quantity.Tolerance;
  * One thing that a print on a part can mean.
  *
  * @param on what kind of part has to carry the print for this reading
- * @param value resistance, capacitance, inductance or voltage, where it says one
+ * @param value resistance, capacitance, inductance, voltage or current, where it says one
  * @param tolerance where it says one
  * @param voltage the rated voltage, where it says one beside the value
  * @param words what it says besides, such as a dielectric's limits; may be empty
@@ -32,6 +32,9 @@ public record PrintedReading(
     RESISTOR_NETWORK("resistor network"),
     CAPACITOR("capacitor"),
     INDUCTOR("inductor"),
+    ZENER_DIODE("Zener diode"),
+    REGULATOR("regulator"),
+    FUSE("fuse"),
     ANY("any part");
 
     private final String words;
@@ -54,9 +57,21 @@ public record PrintedReading(
     NOT_THROUGH_HOLE
   }
 
-  /** Whether it says a value that every shop has, a number of E24; or no value at all. */
+  /** Whether it says a value that every shop has, a number of E24; or no value of a series. */
   boolean isEverydayValue() {
-    return value.isEmpty() || value.get().isZero() || Series.E24.contains(value.get());
+    return value.isEmpty()
+        || value.get().isZero()
+        || !isOfSeries()
+        || Series.E24.contains(value.get());
+  }
+
+  /** Whether its value is one of a preferred series of numbers, and is written in codes. */
+  boolean isOfSeries() {
+    return value.isPresent()
+        && switch (value.get().dimension()) {
+          case RESISTANCE, CAPACITANCE, INDUCTANCE -> true;
+          default -> false;
+        };
   }
 
   static PrintedReading value(

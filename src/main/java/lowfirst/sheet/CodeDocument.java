@@ -10,6 +10,7 @@ import lowfirst.marking.PrintedReading;
 import lowfirst.marking.PrintedReading.Likelihood;
 import lowfirst.marking.ValueCodes;
 import lowfirst.marking.WrittenValue;
+import lowfirst.part.PartKind;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
 import lowfirst.sheet.Block.Facts.Fact;
@@ -20,13 +21,25 @@ import lowfirst.sheet.Block.Table.Row;
 
 /** One marking: what it is, how it was read, what else it could be. */
 public final class CodeDocument {
+  private static final List<Column> MEANINGS =
+      List.of(
+          new Column("on a", Align.START, 2),
+          new Column("it means", Align.START, 4),
+          new Column("read as", Align.START, 5));
+
   private CodeDocument() {}
 
-  /** What is known of one marking. */
-  public static Document of(MarkingLookup lookup) {
+  /**
+   * What is known of one marking.
+   *
+   * @param typed the kind of part whose type numbers begin so, if any do
+   */
+  public static Document of(MarkingLookup lookup, Optional<PartKind> typed) {
     var blocks = new ArrayList<Block>();
     Optional<BandDecoding> bands = lookup.bands();
-    if (lookup.isUnknown()) {
+    if (typed.isPresent()) {
+      addTyped(lookup, typed.get(), blocks);
+    } else if (lookup.isUnknown()) {
       blocks.add(new Block.Heading(2, "What it is"));
       blocks.add(new Block.Paragraph(unknown(lookup)));
     } else if (bands.isPresent()) {
@@ -76,18 +89,26 @@ public final class CodeDocument {
     for (PrintedReading print : lookup.prints()) {
       rows.add(printRow(print));
     }
-    List<Column> columns =
-        List.of(
-            new Column("on a", Align.START, 2),
-            new Column("it means", Align.START, 4),
-            new Column("read as", Align.START, 5));
-    blocks.add(new Table("meanings", columns, rows));
+    blocks.add(new Table("meanings", MEANINGS, rows));
     if (isOnSeveralKinds(lookup)) {
       blocks.add(
           new Block.Paragraph(
               "The print alone can't tell: the kind of part decides. A resistor reads its value on"
                   + " a meter, a capacitor goes to open, an inductor reads a few ohms."));
     }
+  }
+
+  /** No value, or hardly: a type number. */
+  private static void addTyped(MarkingLookup lookup, PartKind kind, List<Block> blocks) {
+    var rows = new ArrayList<Row>();
+    rows.add(
+        Tables.row(
+            kind.words(),
+            "a type number; see its datasheet",
+            "how such numbers begin (common practice)"));
+    lookup.prints().forEach(print -> rows.add(printRow(print)));
+    blocks.add(new Block.Heading(2, "What it is"));
+    blocks.add(new Table("meanings", MEANINGS, rows));
   }
 
   private static String said(WrittenValue written) {

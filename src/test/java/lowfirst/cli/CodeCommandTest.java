@@ -75,7 +75,13 @@ class CodeCommandTest {
     "red red black brown grey --edition older --from-start, 0, ±0.05 %",
     "X7R, 0, '-55 to +125 °C, ±15 %'",
     "1H, 0, rated 50 V",
-    "BC547, 1, No code of a value",
+    "BC547, 0, a type number",
+    "1n4148, 0, 'diode  a type number'",
+    "78L05, 0, 'regulator  5 V'",
+    "4n35, 0, optocoupler",
+    "4n35, 0, 4.35 nF",
+    "T500mAL250V, 0, 'fuse  500 mA, rated 250 V, time-lag (slow); low'",
+    "XQ9, 1, No code of a value",
     "black red, 1, no code"
   })
   void one_marking_is_looked_up(String line, int status, String said) {

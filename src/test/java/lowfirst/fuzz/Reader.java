@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.Consumer;
 import lowfirst.bench.RequestFuzz;
+import lowfirst.intake.kind.PartKindWords;
 import lowfirst.marking.MarkingLookup;
 import lowfirst.marking.MarkingLookup.Question;
 import lowfirst.sheet.CodeDocument;
@@ -50,7 +51,9 @@ enum Reader {
 
   /** What {@code code} does with a marking. */
   private static void look(String marking) {
-    Document answer = CodeDocument.of(MarkingLookup.of(marking, Question.plain()));
+    Document answer =
+        CodeDocument.of(
+            MarkingLookup.of(marking, Question.plain()), PartKindWords.byTypeNumber(marking));
     TextWriter.write(answer, 100);
     CsvWriter.write(answer);
   }

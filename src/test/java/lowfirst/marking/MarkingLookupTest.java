@@ -252,7 +252,15 @@ class MarkingLookupTest {
   @Test
   void parts_are_called_what_people_call_them() {
     assertEquals(
-        List.of("resistor", "resistor network", "capacitor", "inductor", "any part"),
+        List.of(
+            "resistor",
+            "resistor network",
+            "capacitor",
+            "inductor",
+            "Zener diode",
+            "regulator",
+            "fuse",
+            "any part"),
         Arrays.stream(Carrier.values()).map(Carrier::words).toList());
   }
 

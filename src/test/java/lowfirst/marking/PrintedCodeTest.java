@@ -156,7 +156,8 @@ class PrintedCodeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "BC547", "1N4148", "LM7805CT", "74HC245N", "hello", "1Z9Q", "2N7000"})
+  @ValueSource(
+      strings = {"", "BC547", "1N4148", "1n4148", "2n3904", "74HC245N", "hello", "1Z9Q", "2N7000"})
   void a_type_number_is_no_code_of_a_value(String print) {
     assertTrue(
         PrintedCode.readings(print).stream().allMatch(reading -> reading.value().isEmpty()),

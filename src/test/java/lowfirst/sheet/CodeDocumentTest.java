@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 class CodeDocumentTest {
 
   private static Document code(String text) {
-    return CodeDocument.of(MarkingLookup.of(text, MarkingLookup.Question.plain()));
+    return CodeDocument.of(
+        MarkingLookup.of(text, MarkingLookup.Question.plain()), Optional.empty());
   }
 
   private static Document codeOn(Carrier carrier, String text) {
@@ -32,7 +33,8 @@ class CodeDocumentTest {
                 Edition.IEC_60062_2016,
                 MarkingLookup.Start.UNKNOWN,
                 Optional.empty(),
-                OptionalInt.empty())));
+                OptionalInt.empty())),
+        Optional.empty());
   }
 
   private static boolean says(Document document, String start) {
