@@ -13,7 +13,7 @@ import lowfirst.quantity.Quantity;
 /** Prints on capacitors: digit code in pF, RKM code, bare numbers; with letter and voltage. */
 final class CapacitorPrint {
   private static final String LETTER = "([BCDFGHJKMNPQSTZ]?)";
-  private static final String VOLTS = "(?:\\s?[/-]?\\s?(\\d{1,4})\\s?([Kk]?)V?)?";
+  private static final String VOLTS = "(?:\\s?[/-]?\\s?(\\d{1,4})\\s?([Kk]?)[V+=-]?)?";
 
   /** A voltage code may stand before: 2A474J. */
   private static final Pattern DIGITS =
@@ -23,15 +23,24 @@ final class CapacitorPrint {
       Pattern.compile("(\\d{0,4})([pnuµmF])(\\d{0,3})(F?)\\s?" + LETTER + VOLTS);
   private static final Pattern R_AS_POINT = Pattern.compile("(\\d{0,2})R(\\d{1,2})\\s?" + LETTER);
   private static final Pattern DECIMAL =
-      Pattern.compile("(\\d{0,3}\\.\\d{1,4})\\s?(?:[uµ]F?)?\\s?" + LETTER + VOLTS);
+      Pattern.compile("(\\d{0,3}[.,]\\d{1,4})\\s?(?:[uµ]F?)?\\s?" + LETTER + VOLTS);
   private static final Pattern TWO_DIGITS = Pattern.compile("([1-9]\\d?)\\s?" + LETTER);
+
+  /** What only the voltage beside it tells from a digit code: 10 16V, 470/25. */
+  private static final Pattern WITH_VOLTS =
+      Pattern.compile("([1-9]\\d{0,4})(?:\\s?/\\s?(\\d{1,3})\\s?V?|\\s(\\d{1,3})\\s?[V+])");
 
   private CapacitorPrint() {}
 
   static List<PrintedReading> readings(String print) {
     List<PrintedReading> codes =
         PrintedReading.found(
-            digits(print), rkm(print), rAsPoint(print), decimal(print), literal(print));
+            digits(print),
+            rkm(print),
+            rAsPoint(print),
+            decimal(print),
+            withVolts(print),
+            literal(print));
     return codes.isEmpty() ? PrintedReading.found(written(print)) : codes;
   }
 
@@ -90,16 +99,30 @@ final class CapacitorPrint {
 
   private static Optional<PrintedReading> decimal(String print) {
     Matcher match = DECIMAL.matcher(print);
-    return match.matches()
-        ? Optional.of(
-            of(
-                    new Quantity(
-                        new BigDecimal(match.group(1)).scaleByPowerOfTen(-6),
-                        Dimension.CAPACITANCE),
-                    match.group(2),
-                    "bare decimal number, in µF")
-                .rated(volts(match, 3)))
-        : Optional.empty();
+    if (!match.matches()) {
+      return Optional.empty();
+    }
+    var number = new BigDecimal(match.group(1).replace(',', '.'));
+    PrintedReading reading =
+        of(
+                new Quantity(number.scaleByPowerOfTen(-6), Dimension.CAPACITANCE),
+                match.group(2),
+                "bare decimal number, in µF")
+            .rated(volts(match, 3));
+    boolean many = number.scale() >= 3 && number.compareTo(BigDecimal.ONE) >= 0;
+    return Optional.of(many ? reading.as(Likelihood.RARE) : reading);
+  }
+
+  private static Optional<PrintedReading> withVolts(String print) {
+    Matcher match = WITH_VOLTS.matcher(print);
+    if (!match.matches()) {
+      return Optional.empty();
+    }
+    String volts = match.group(2) == null ? match.group(3) : match.group(2);
+    String rule = "bare number beside volts, in µF (common practice)";
+    return Optional.of(of(scaled(match.group(1), "", -6), "", rule))
+        .filter(PrintedReading::isEverydayValue)
+        .map(reading -> reading.rated(Optional.of(Quantity.of(volts, Dimension.VOLTAGE))));
   }
 
   /** Bare 22 is 22 pF: from memory of makers' custom, so it is called rare. */

@@ -122,10 +122,10 @@ public record MarkingLookup(
 
   private static Optional<Dimension> dimension(Carrier carrier) {
     return switch (carrier) {
-      case RESISTOR, RESISTOR_NETWORK -> Optional.of(Dimension.RESISTANCE);
+      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
       case CAPACITOR -> Optional.of(Dimension.CAPACITANCE);
       case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
-      case ZENER_DIODE, REGULATOR, FUSE, ANY -> Optional.empty();
+      case ZENER_DIODE, REGULATOR, FUSE, CRYSTAL, VARISTOR, THERMISTOR, ANY -> Optional.empty();
     };
   }
 
@@ -136,7 +136,7 @@ public record MarkingLookup(
       return written.isRead() ? Optional.of(written.orThrow().value()) : Optional.empty();
     }
     for (PrintedReading print : prints) {
-      if (print.isOfSeries()) {
+      if (print.isCoded()) {
         return print.value();
       }
     }

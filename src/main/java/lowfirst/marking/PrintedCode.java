@@ -28,8 +28,10 @@ public final class PrintedCode {
     readings.addAll(NetworkPrint.readings(print));
     readings.addAll(CapacitorPrint.readings(print));
     readings.addAll(InductorPrint.readings(print));
+    readings.addAll(AdjustablePrint.readings(print));
     readings.addAll(VoltagePrint.readings(print));
-    FusePrint.of(print).ifPresent(readings::add);
+    readings.addAll(DiscPrint.readings(print));
+    readings.addAll(PrintedReading.found(FusePrint.of(print), FrequencyPrint.of(print)));
     readings.addAll(others(print));
     if (readings.size() > 1) {
       readings.sort(

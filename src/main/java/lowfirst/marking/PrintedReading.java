@@ -35,6 +35,11 @@ public record PrintedReading(
     ZENER_DIODE("Zener diode"),
     REGULATOR("regulator"),
     FUSE("fuse"),
+    TRIMMER("trimmer"),
+    POTENTIOMETER("potentiometer"),
+    CRYSTAL("crystal"),
+    VARISTOR("varistor"),
+    THERMISTOR("thermistor"),
     ANY("any part");
 
     private final String words;
@@ -57,19 +62,16 @@ public record PrintedReading(
     NOT_THROUGH_HOLE
   }
 
-  /** Whether it says a value that every shop has, a number of E24; or no value of a series. */
+  /** Whether it says a value that every shop has, a number of E24; or no value of that series. */
   boolean isEverydayValue() {
-    return value.isEmpty()
-        || value.get().isZero()
-        || !isOfSeries()
-        || Series.E24.contains(value.get());
+    return !isCoded() || value.get().isZero() || Series.E24.contains(value.get());
   }
 
-  /** Whether its value is one of a preferred series of numbers, and is written in codes. */
-  boolean isOfSeries() {
+  /** Whether it says a value that is written on such a part in bands or codes. */
+  boolean isCoded() {
     return value.isPresent()
-        && switch (value.get().dimension()) {
-          case RESISTANCE, CAPACITANCE, INDUCTANCE -> true;
+        && switch (on) {
+          case RESISTOR, RESISTOR_NETWORK, CAPACITOR, INDUCTOR -> true;
           default -> false;
         };
   }

@@ -46,7 +46,7 @@ public final class CodeDocument {
       BandBlocks.add(lookup, blocks);
     } else {
       addPrints(lookup, blocks);
-      if (!isOnSeveralKinds(lookup) && lookup.codes().isPresent()) {
+      if (!isOnSeveralKinds(lookup) && !hasSeveralValues(lookup) && lookup.codes().isPresent()) {
         addCodes(lookup.codes().get(), blocks);
       }
     }
@@ -62,6 +62,10 @@ public final class CodeDocument {
       }
     }
     return false;
+  }
+
+  private static boolean hasSeveralValues(MarkingLookup lookup) {
+    return lookup.prints().stream().map(PrintedReading::value).distinct().count() > 1;
   }
 
   private static String unknown(MarkingLookup lookup) {
@@ -95,6 +99,8 @@ public final class CodeDocument {
           new Block.Paragraph(
               "The print alone can't tell: the kind of part decides. A resistor reads its value on"
                   + " a meter, a capacitor goes to open, an inductor reads a few ohms."));
+    } else if (hasSeveralValues(lookup)) {
+      blocks.add(new Block.Paragraph("The print alone can't tell: measure the part."));
     }
   }
 

@@ -82,6 +82,12 @@ class CodeCommandTest {
     "4n35, 0, 4.35 nF",
     "T500mAL250V, 0, 'fuse  500 mA, rated 250 V, time-lag (slow); low'",
     "XQ9, 1, No code of a value",
+    "B10K, 0, 'potentiometer  10 kΩ, B: linear, on older European'",
+    "470 16V, 0, 'capacitor  470 µF, rated 16 V'",
+    "470 16V, 0, 'The print alone can''t tell: measure the part.'",
+    "16.000, 0, 'in µF; rare'",
+    "5D-9, 0, 9 mm wide",
+    "1N5819, 0, Schottky",
     "black red, 1, no code"
   })
   void one_marking_is_looked_up(String line, int status, String said) {

@@ -260,6 +260,11 @@ class MarkingLookupTest {
             "Zener diode",
             "regulator",
             "fuse",
+            "trimmer",
+            "potentiometer",
+            "crystal",
+            "varistor",
+            "thermistor",
             "any part"),
         Arrays.stream(Carrier.values()).map(Carrier::words).toList());
   }
