@@ -61,11 +61,13 @@ record OutlineName(String text, List<String> words) {
     return List.of(pieces).stream().anyMatch(text::contains);
   }
 
-  /** The first measure of this letter. A pitch at the very start is a name, not a measure. */
+  /**
+   * The first measure of this letter. A pitch or height at the very start is a name, not a measure.
+   */
   OptionalDouble measure(String letter) {
     Matcher matcher = MEASURE.matcher(text);
     while (matcher.find()) {
-      boolean named = letter.equals("P") && matcher.start() == 0;
+      boolean named = "PH".contains(letter) && matcher.start() == 0;
       if (matcher.group(1).equals(letter) && !named) {
         return OptionalDouble.of(Double.parseDouble(matcher.group(2)));
       }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.part.OutlineName.Posture;
 import lowfirst.part.OutlineRules.Asked;
@@ -13,6 +14,9 @@ import lowfirst.problem.Reading;
 final class PinnedOutlines {
   private static final Pattern DIP =
       Pattern.compile("(?<![A-Z])(?:P|C|S|N|CER)?DI[PL][ _-]?0*(\\d{1,2})(?!\\d|\\.\\d|X\\d)");
+
+  /** Pitch, span and height in hundredths of a millimetre, and pins: DIP254P762X533-18. */
+  private static final Pattern LAND = Pattern.compile("^DIP254P(\\d{3,4})X\\d{3}-(\\d{1,2})$");
 
   private static final Pattern SIP = Pattern.compile("(?<![A-Z])SI[PL][ _-]?0*(\\d{1,2})(?!\\d)");
 
@@ -29,13 +33,16 @@ final class PinnedOutlines {
   }
 
   Optional<Reading<BodyOutline>> dip() {
-    OptionalInt pins = name.number(DIP);
+    Matcher land = LAND.matcher(name.text());
+    OptionalInt pins =
+        land.matches() ? OptionalInt.of(Integer.parseInt(land.group(2))) : name.number(DIP);
     boolean nothingBut = kind == PartKind.SOCKET && name.has("DIP", "DIL");
     if (kind == PartKind.SWITCH || (pins.isEmpty() && !nothingBut)) {
       return Optional.empty();
     }
     boolean socket = kind == PartKind.SOCKET || name.has("SOCKET", "SOCKEL");
-    double span = rowSpan(pins.orElse(8));
+    double span =
+        land.matches() ? Integer.parseInt(land.group(1)) / 100.0 : rowSpan(pins.orElse(8));
     String row =
         socket
             ? "DIP socket"

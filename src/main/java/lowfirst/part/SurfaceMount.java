@@ -47,7 +47,7 @@ public final class SurfaceMount {
           "(?<![A-Z0-9.])[RCL]((1608|2012|3216|3225|4516|4532|5650)M?|(0402|0603|0805|1206|1210|1812|2010|2512)[KW])(?![A-Z0-9])");
   private static final Pattern LAND =
       Pattern.compile(
-          "(?<![A-Z])((RES|CAP|IND|DIO|LED|FUS|VAR)(C|CP|CAF|CAV|CWR|M|MP|MELF|P|SC)\\d{3}|CAPAE\\d{3}"
+          "(?<![A-Z])((RES|CAP|IND|DIO|LED|FUS|VAR)(C|CP|CAF|CAV|CWR|M|MP|PM|MELF|P|SC)\\d{3}|CAPAE\\d{3}"
               + "|(SO|SOT|SOTFL|SOP|SOIC|SOJ|SOD|SODFL|SON|PSON|QFP|QFN|PQFN|DFN|CFP|PLCC)\\d{2,3}P\\d)");
   private static final Pattern OF_A_DIODE =
       Pattern.compile(
@@ -98,7 +98,9 @@ public final class SurfaceMount {
   /** Whether a part type says so, in its package or, where that is silent, in its text. */
   public static boolean isNamed(PartType type) {
     if (!type.packageName().isBlank()) {
-      return isNamed(type.packageName(), type.kind());
+      return isNamed(type.packageName(), type.kind())
+          || SAID.matcher(capitals(type.typeNumber())).find()
+              && !THROUGH_HOLE.matcher(capitals(type.packageName())).find();
     }
     // A text that is nothing but four digits may be a value or a number.
     return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind());

@@ -71,6 +71,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       case CERAMIC_CAPACITOR, CAPACITOR -> ceramic(type);
       case FILM_CAPACITOR -> film(type);
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
+      case CRYSTAL, RESONATOR -> crystal(type);
       case LED -> NOTHING;
       default -> isBare(type.kind()) ? NOTHING : printed(typeTexts(type));
     };
@@ -161,6 +162,14 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     return printed(texts.isEmpty() ? stated(type) : texts);
   }
 
+  /** Cans bear their frequency. */
+  private static PartMarking crystal(PartType type) {
+    return printed(
+        valued(type, Dimension.FREQUENCY)
+            .map(hertz -> List.of(hertz.toString()))
+            .orElseGet(() -> typeTexts(type)));
+  }
+
   private static List<String> coded(PartType type, Dimension dimension) {
     var texts = new ArrayList<String>();
     Optional<Quantity> value = valued(type, dimension);
@@ -219,7 +228,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
 
   /** What is not understood where a value belongs is no print. */
   private static List<String> stated(PartType type) {
-    return type.typeNumber().isBlank() ? List.of() : typeTexts(type);
+    return PLAIN.matcher(type.typeNumber().strip()).matches() ? typeTexts(type) : List.of();
   }
 
   /** Type numbers as bodies carry them: small glass diodes leave out 1N, 2SC parts the 2S. */

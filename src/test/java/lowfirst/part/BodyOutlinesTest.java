@@ -182,6 +182,23 @@ class BodyOutlinesTest {
     assertEquals(Source.Origin.ASSUMED, outline.source().origin());
   }
 
+  /** H2 at the start counts the pins of a header; pitch 2.54, span 7.62 mm tell a DIP. */
+  @Test
+  void the_start_of_a_name_is_no_height_and_a_land_of_two_rows_tells_the_body() {
+    Optional<BodyOutline> header = TABLE.find("H2-2.0-6X4.5MM", PartKind.CONNECTOR).value();
+    assertTrue(header.filter(found -> found.height().isPresent()).isEmpty());
+    BodyOutline body = TABLE.find("DIP254P762X533-18", PartKind.INTEGRATED_CIRCUIT).orThrow();
+    assertEquals(18, body.pins());
+    assertEquals(3.7, body.seatedHeightMillimetres());
+    assertEquals(
+        4.5,
+        TABLE
+            .find("DIP254P1524X533-28", PartKind.INTEGRATED_CIRCUIT)
+            .orThrow()
+            .seatedHeightMillimetres());
+    assertEquals(4.5, TABLE.find("TO220BH", PartKind.MOSFET).orThrow().seatedHeightMillimetres());
+  }
+
   /** BUZ begins power transistors. */
   @Test
   void a_word_without_a_digit_is_no_type_number() {

@@ -158,6 +158,8 @@ class SurfaceMountTest {
     "CAPACITOR, 100n, C3216, true",
     "CAPACITOR, 330u, A/3216-18W, true",
     "CAPACITOR, 100n, C025-024X044, false",
+    // IPC-7351 land of a moulded capacitor with a plus
+    "CAPACITOR, 6.8u, CAPPM3528X210N, true",
     // a library may say what a name in it does not
     "SWITCH, push, Button_SMD:SW_SPST_6x6, true",
     "RESISTOR, 1k, Own_SMD:R_Axial_DIN0207, false",

@@ -119,6 +119,25 @@ class BagAndBodyTest {
         PartMarking.of(SmallKit.numbered(PartKind.BIPOLAR_TRANSISTOR, "BC547")).texts());
   }
 
+  /** What a library calls a drawing is no print; a crystal's can bears its frequency. */
+  @Test
+  void the_name_of_a_drawing_is_no_print() {
+    assertEquals(
+        List.of(),
+        PartMarking.of(PartType.named(PartKind.CAPACITOR, "C5/3", "C5/3", "C5B3")).texts());
+    var crystal =
+        new PartType(
+            PartKind.CRYSTAL,
+            "16MHz",
+            Optional.of(Quantity.of("16000000", Dimension.FREQUENCY)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            "XTAL/S",
+            "QS");
+    assertEquals(List.of("16 MHz"), PartMarking.of(crystal).texts());
+  }
+
   /** A dealer's order number has the maker's inside it; the body carries the maker's. */
   @Test
   void the_number_on_the_body_is_the_makers_and_not_the_dealers() {
