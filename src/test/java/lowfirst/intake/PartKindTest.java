@@ -228,6 +228,16 @@ class PartKindTest {
     "C1, 100uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, ELECTROLYTIC_CAPACITOR",
     "C1, 22uF ceramic, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
     "C1, 1uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
+    // by IEEE 315 DS is any indicator: a lamp, or a display of many pins
+    "DS1, XY08-11, '', '', UNKNOWN",
+    "DS1, SC08-11, '', '', DISPLAY",
+    "DS1, red LED, '', '', LED",
+    "DS1, 5mm, '', LED_D5.0mm, LED",
+    "U3, Hour Left, '', IX-11 VFD Tube, DISPLAY",
+    // a module goes by the circuit on it, trimmers by their makers' models
+    "U20, LM2596 Module, '', LM2596 Module, MODULE",
+    "ADJ, 10k, '', 3362W, TRIMMER",
+    "OK1, 3086, '', DIL08, OPTOCOUPLER",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import lowfirst.board.Designator;
 import lowfirst.board.Side;
 import lowfirst.intake.column.PlainNumber;
 import lowfirst.intake.column.Row;
@@ -17,7 +18,7 @@ import lowfirst.intake.kind.PartKindWords;
 public final class CellShapes {
   private static final Pattern DESIGNATORS =
       Pattern.compile(
-          "[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?iu:"
+          "(?:\\d{1,2}\\.)?[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?iu:"
               + DesignatorRange.TO_WORDS
               + ")\\s+)[\\p{L}_]{0,6}[0-9]{1,4}[\\p{L}_]{0,12})*[,;\\s]*");
   private static final Pattern WHOLE = Pattern.compile("[0-9]{1,5}");
@@ -47,6 +48,12 @@ public final class CellShapes {
   /** So many quantities hardly rise from row to row. */
   private static final int COUNTED = 5;
 
+  /** So few rows may well name R90 and R180. */
+  private static final int FEW = 4;
+
+  /** The number of a sheet of the drawing before a designator: 2.R1. */
+  private static final Pattern SHEET = Pattern.compile("^\\d{1,2}\\.(?=\\p{L}{1,4}\\d)");
+
   /** No designator has more. */
   private static final int MOST_DIGITS = 4;
 
@@ -67,9 +74,14 @@ public final class CellShapes {
         .noneMatch(cell -> cell.chars().anyMatch(Character::isLetterOrDigit));
   }
 
-  /** The share of the filled cells of a column that read as designators with numbers. */
+  /**
+   * The share of the filled cells of a column that read as designators with numbers; none of angles
+   * such as R90.
+   */
   public static double designatorShare(List<Row> rows, int cell) {
-    return share(rows, cell, CellShapes::isDesignators);
+    return rows.size() > FEW && areTurns(rows, cell)
+        ? 0
+        : share(rows, cell, CellShapes::isDesignators);
   }
 
   /** The share of the filled cells that may name parts on the board. */
@@ -94,12 +106,12 @@ public final class CellShapes {
     if (list.designators().isEmpty() || !list.otherText().isEmpty()) {
       return LostNames.areIn(text);
     }
-    String first = list.designators().get(0).text();
+    String first = SHEET.matcher(list.designators().get(0).text()).replaceFirst("");
     long digits = first.chars().filter(Character::isDigit).count();
     if (digits == 0 || Character.isDigit(first.charAt(0))) {
       return digits == 0 && first.chars().noneMatch(Character::isLowerCase);
     }
-    String prefix = list.designators().get(0).prefix();
+    String prefix = Designator.of(first).prefix();
     boolean known = MANY_MEANINGS.contains(prefix) || PartKindWords.byLetters(prefix).isPresent();
     return digits < TYPE_DIGITS || (known && digits <= MOST_DIGITS);
   }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The trade's header words, from the resource {@code headers.txt}. */
@@ -25,6 +26,8 @@ public final class HeaderWords {
 
   /** A longer text is no header. */
   private static final int LONGEST = 60;
+
+  private static final Pattern OR = Pattern.compile("/|或");
 
   /** Headers about something else, whatever words they share. */
   private static final Pattern OTHER =
@@ -66,7 +69,8 @@ public final class HeaderWords {
       return words.getOrDefault(key(HeaderUnit.withoutAny(header)), List.of());
     }
     int note = text.indexOf('(');
-    int half = text.indexOf('/');
+    Matcher or = OR.matcher(text);
+    int half = or.find() ? or.start() : -1;
     return half < 0 || (note > 0 && note < half) ? inside(text, words) : halves(text, words);
   }
 
@@ -105,7 +109,7 @@ public final class HeaderWords {
   /** "Value/Part Number": either half may name the column, less surely. */
   private static List<Match> halves(String text, Map<String, List<Match>> words) {
     var halves = new ArrayList<Match>();
-    for (String half : text.split("/")) {
+    for (String half : OR.split(text)) {
       for (Match match : words.getOrDefault(key(half), List.of())) {
         halves.add(new Match(match.column(), match.rank() + WEAK / 2));
       }

@@ -129,7 +129,11 @@ public final class KindOfLine {
     guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
     // among words it may be that of another part, yet tells which of a family this is
     guess.vote(
-        DescriptionWords.typeNumberIn(value).flatMap(PartKindWords::byTypeNumber).filter(likely),
+        PartKindWords.byTypeNumber(value).isPresent()
+            ? Optional.empty()
+            : DescriptionWords.typeNumberIn(value)
+                .flatMap(PartKindWords::byTypeNumber)
+                .filter(likely),
         PartKindGuess.WEAKEST);
     if (value.isEmpty() && number.isEmpty()) {
       String words = description().isEmpty() ? cells.get(PartOfLine.OTHER_TEXT) : description();
@@ -152,9 +156,11 @@ public final class KindOfLine {
   private void voteWords() {
     // A circuit that switches is no switch.
     boolean circuit = isChip && letters.filter(PartKind.INTEGRATED_CIRCUIT::equals).isPresent();
-    guess.vote(
-        PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH),
-        PartKindGuess.STRONG);
+    Optional<PartKind> named =
+        PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH);
+    // A module goes by the number of the circuit on it.
+    boolean module = named.filter(PartKind.MODULE::equals).isPresent();
+    guess.vote(named, module ? PartKindGuess.SUREST : PartKindGuess.STRONG);
     // A type number tells more than the name of a kind.
     boolean numbered = PartKindWords.byTypeNumber(value).isPresent();
     guess.vote(stated, numbered ? PartKindGuess.WEAK : PartKindGuess.SUREST);

@@ -1155,6 +1155,41 @@ class OddListsTest {
     assertTrue(says(reading, Kind.COLUMN_GUESSED, "by its cells it was taken for package"));
   }
 
+  /** Names of which most have no number, beside angles that look like designators. */
+  @Test
+  void a_column_of_turns_is_none_of_designators() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Part,Value,Package,Orientation\nBELL,2p,HDR,R90\nC1,100n,disc,R0\nLAMP-PIN,2p,HDR,R180\n"
+                + "PULLUP,,1X02,R0\nR1,10k,0207,R270\nDRIVER-IC,AB12,DIP-8,R90\n");
+    assertEquals(
+        List.of("[BELL]", "[C1]", "[LAMP-PIN]", "[PULLUP]", "[R1]", "[DRIVER-IC]"),
+        items(reading).stream().map(item -> item.designators().toString()).toList());
+  }
+
+  @Test
+  void the_number_of_a_sheet_may_stand_before_the_designators() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Part     Value   Device        Package  Sheet\n\n"
+                + "0.C0     22uF    CPOL-EUE1.5-5 E1.5-5   1\n0.C1     100nF   C-EU050       C050     1\n"
+                + "2.R0     1k      R-EU_0207     0207/7   1\n2.R1     10k     R-EU_0207     0207/7   1\n"
+                + "IC1      BX232   BX232         DIL16    1\n");
+    assertEquals(
+        "[1 [0.C0] 22uF, 1 [0.C1] 100nF, 1 [2.R0] 1k, 1 [2.R1] 10k, 1 [IC1] BX232]",
+        shown(reading));
+    assertEquals(PartKind.RESISTOR, items(reading).get(3).partType().kind());
+  }
+
+  @Test
+  void a_chinese_header_may_name_a_column_by_either_word() {
+    KitReading reading =
+        bom("bom.txt", "位号\t数量\t参数或型号\t封装\nR1\t1\t10k\t0207\nU1\t1\tLM358\tDIP-8\n");
+    assertEquals("[1 [R1] 10k, 1 [U1] LM358]", shown(reading));
+  }
+
   @Test
   void the_same_word_in_all_rows_is_no_part_type() {
     KitReading reading =
