@@ -79,6 +79,10 @@ public sealed interface Block {
       rows = List.copyOf(rows);
     }
 
+    Table withoutCaption() {
+      return new Table("", columns, rows);
+    }
+
     /**
      * A column.
      *

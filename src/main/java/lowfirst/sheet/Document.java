@@ -1,6 +1,8 @@
 package lowfirst.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Something to read, print or fill in, apart from how it is written.
@@ -13,5 +15,25 @@ public record Document(String title, String subtitle, List<Block> blocks) {
 
   public Document {
     blocks = List.copyOf(blocks);
+  }
+
+  /**
+   * The blocks as people read them: a table's caption that its heading holds is not said again.
+   * Machines get every table by its caption.
+   */
+  public List<Block> toRead() {
+    var read = new ArrayList<Block>(blocks.size());
+    String heading = "";
+    for (Block block : blocks) {
+      if (block instanceof Block.Heading above) {
+        heading = above.text().toLowerCase(Locale.ROOT);
+      }
+      boolean repeats =
+          block instanceof Block.Table table
+              && !table.caption().isBlank()
+              && heading.contains(table.caption().toLowerCase(Locale.ROOT));
+      read.add(repeats ? ((Block.Table) block).withoutCaption() : block);
+    }
+    return read;
   }
 }

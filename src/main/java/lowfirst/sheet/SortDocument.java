@@ -36,7 +36,7 @@ public final class SortDocument {
             "Empty a capacitor before you measure it; a charged one harms you and the meter."
                 + " Touch bare metal that is earthed before you touch a MOSFET or an IC."));
     addMissing(plan, blocks);
-    blocks.add(new Block.Heading(2, "Part by part"));
+    blocks.add(new Block.Heading(2, "Parts, one by one"));
     blocks.add(colours());
     blocks.add(SortTables.parts(plan));
     blocks.add(new Block.Heading(2, "Readings and places"));

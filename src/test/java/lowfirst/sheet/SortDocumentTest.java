@@ -74,7 +74,7 @@ class SortDocumentTest {
         "1 | 1 Ω resistor | 2",
         "2 | 120 Ω resistor | 1",
         "7 | M3 screw hardware | 8",
-        "# Part by part",
+        "# Parts, one by one",
         "parts: no. | part | marking | or | need | have | bag",
         "# Readings and places",
         "# Spares, if you like",

@@ -13,6 +13,9 @@ import lowfirst.sheet.pdf.Piece.Joint;
 final class BlockPieces implements Block.Writer<List<Piece>> {
   private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
 
+  /** What takes no more of a page stays together at the end of a document: signatures. */
+  private static final double LAST_SHARE = 0.25;
+
   /** Kept free below a figure as high as the page: a heading above it, a caption below it. */
   private static final double CAPTION_ROOM = 70;
 
@@ -41,10 +44,14 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
               1));
     }
     pieces.add(rule());
-    List<Block> blocks = text.blocks();
+    List<Block> blocks = text.toRead();
     for (int at = 0; at < blocks.size(); at++) {
       List<Piece> block = blocks.get(at).fold(this);
       boolean isLine = block.size() == 1;
+      boolean isShort = block.stream().mapToDouble(Piece::height).sum() <= LAST_SHARE * height;
+      if (at + 1 == blocks.size() && isShort && !block.isEmpty()) {
+        block.subList(0, block.size() - 1).replaceAll(piece -> piece.joined(Joint.STAYS_WITH_NEXT));
+      }
       if (at + 1 < blocks.size()
           && (introduces(blocks, at) || isLine && standsBelowItsHeading(blocks, at))) {
         block.set(block.size() - 1, block.get(block.size() - 1).joined(Joint.STAYS_WITH_NEXT));

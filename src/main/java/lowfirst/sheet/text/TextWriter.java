@@ -54,7 +54,7 @@ public final class TextWriter implements Block.Writer<String> {
     if (!document.subtitle().isBlank()) {
       out.accept(text(writer.wrapped("", document.subtitle())));
     }
-    for (Block block : document.blocks()) {
+    for (Block block : document.toRead()) {
       String text = block.fold(writer);
       if (!text.isEmpty()) {
         out.accept("\n");

@@ -1,6 +1,7 @@
 package lowfirst.sheet.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
@@ -548,6 +549,28 @@ class LayoutTest {
   }
 
   /** Lines of 12.35 with the title's 87.27: (799.37 - 87.27 - 5) / 12.35 are 57 of 60 lines. */
+  /** Of a first page's 57 lines 51 are full: 74 points hold a header of 21 and three rows of 16. */
+  @Test
+  void a_short_table_that_ends_a_document_is_not_parted() throws Exception {
+    Table signatures =
+        Grid.of(
+            "",
+            List.of(Grid.words("Who", 1)),
+            Grid.row(Cell.of("built")),
+            Grid.row(Cell.of("looked at")),
+            Grid.row(Cell.of("powered")),
+            Grid.row(Cell.of("released")));
+    String lines = String.join("\n", Collections.nCopies(51, "line"));
+    SeenPdf last =
+        seen(document(new Block.Paragraph(lines), new Block.Heading(2, "Names"), signatures));
+    assertFalse(last.pages().get(0).words().contains("Names"));
+    assertTrue(last.pages().get(1).words().containsAll(List.of("Names", "built", "released")));
+    SeenPdf amid =
+        seen(document(new Block.Paragraph(lines), signatures, new Block.Paragraph("end")));
+    assertTrue(amid.pages().get(0).words().contains("built"), "elsewhere paper is saved");
+    assertTrue(amid.pages().get(1).words().contains("released"));
+  }
+
   @Test
   void no_first_or_last_line_of_running_text_stands_alone() throws Exception {
     // 58 lines: only one would stand on the second page, so two do.

@@ -32,6 +32,21 @@ class TextWriterTest {
     return new Document("Order", "", List.of(blocks));
   }
 
+  @Test
+  void a_caption_that_the_heading_holds_is_not_said_again() {
+    Table parts = new Table("parts", STEPS.columns(), STEPS.rows());
+    String text =
+        TextWriter.write(
+            with(
+                new Block.Heading(2, "Parts, one by one"),
+                parts,
+                new Block.Heading(2, "More"),
+                parts),
+            60);
+    assertEquals(1, text.lines().filter("parts"::equals).count(), text);
+    assertTrue(text.indexOf("parts") > text.indexOf("More"), text);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "from 983 µF to, 13, 'from 983 µF,to'",
