@@ -44,13 +44,17 @@ public final class LoadsDocument {
     List<ChannelStudy> studies = worstFirst(channels);
     var blocks = new ArrayList<Block>();
     blocks.add(new Paragraph(LoadsSummary.of(studies, sums)));
-    blocks.add(channels(studies));
+    if (!studies.isEmpty()) {
+      blocks.add(channels(studies));
+    }
     if (!sums.isEmpty()) {
       blocks.add(sums(sums));
     }
     MissingNumbers.of(studies, sums).ifPresent(blocks::add);
     sharedReturn(sums).ifPresent(blocks::add);
-    blocks.addAll(cautions());
+    if (!studies.isEmpty() || !sums.isEmpty()) {
+      blocks.addAll(cautions());
+    }
     var tables = new CheckTables();
     for (List<ChannelStudy> alike : alike(studies)) {
       addChannel(alike, tables, blocks);

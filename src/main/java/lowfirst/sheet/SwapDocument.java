@@ -238,7 +238,7 @@ public final class SwapDocument {
     if (more > 0) {
       rows.add(Tables.row("and", more == 1 ? "1 step more moves" : more + " steps more move"));
     }
-    board.newLookAlikes().forEach(pair -> rows.add(Tables.row("new look-alike", pair(pair))));
+    board.newLookAlikes().forEach(pair -> rows.add(Tables.row("new look-alikes", pair(pair))));
     board.goneLookAlikes().forEach(pair -> rows.add(Tables.row("no longer alike", pair(pair))));
     if (rows.isEmpty()) {
       return;
@@ -251,10 +251,7 @@ public final class SwapDocument {
   }
 
   private static String pair(LookAlike pair) {
-    return StepWording.shortName(pair.one().type())
-        + " and "
-        + StepWording.shortName(pair.other().type())
-        + " can be mistaken for one another";
+    return StepWording.name(pair.one().type()) + " and " + StepWording.name(pair.other().type());
   }
 
   private static String step(Step step) {

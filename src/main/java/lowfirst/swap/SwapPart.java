@@ -21,16 +21,18 @@ import lowfirst.quantity.Quantity;
 public record SwapPart(PartType type, Optional<BodyOutline> outline, List<DatasheetLine> lines) {
 
   /** What a value is usually written with. */
-  private static final Map<String, String> BESIDE_THE_VALUE =
+  private record Beside(String words, String example) {}
+
+  private static final Map<String, Beside> BESIDE_THE_VALUE =
       Map.of(
-          "PD", "0.25 W",
-          "tolerance", "5 %",
-          "Vrated", "50 V",
-          "Vmax", "250 V",
-          "TCR", "50 ppm",
-          "dielectric", "X7R",
-          "characteristic", "T 2 A or F 2 A",
-          "colour", "red");
+          "PD", new Beside("power", "0.25 W"),
+          "tolerance", new Beside("tolerance", "5 %"),
+          "Vrated", new Beside("rated voltage", "50 V"),
+          "Vmax", new Beside("highest voltage", "250 V"),
+          "TCR", new Beside("temperature coefficient", "50 ppm"),
+          "dielectric", new Beside("dielectric", "X7R"),
+          "characteristic", new Beside("characteristic", "T 2 A or F 2 A"),
+          "colour", new Beside("colour", "red"));
 
   public SwapPart {
     lines = List.copyOf(lines);
@@ -172,12 +174,9 @@ public record SwapPart(PartType type, Optional<BodyOutline> outline, List<Datash
 
   /** How a report names a datum that is missing, and where to write it. */
   String missing(String symbol) {
-    boolean beside = type.typeNumber().isBlank() && BESIDE_THE_VALUE.containsKey(symbol);
-    return symbol
-        + " of "
-        + name()
-        + (beside
-            ? ": write it beside the value, such as " + BESIDE_THE_VALUE.get(symbol)
-            : ": a row in datasheets.csv");
+    Beside beside = type.typeNumber().isBlank() ? BESIDE_THE_VALUE.get(symbol) : null;
+    return beside == null
+        ? symbol + " of " + name() + ": a row in datasheets.csv"
+        : beside.words + " of " + name() + ": write it beside the value, such as " + beside.example;
   }
 }

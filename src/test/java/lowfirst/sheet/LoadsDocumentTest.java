@@ -628,9 +628,13 @@ class LoadsDocumentTest {
 
   @Test
   void a_kit_without_channels_says_where_they_would_stand() {
-    assertSays(
-        LoadsDocument.of("t", "f", List.of(), List.of()),
-        "This kit has no channels: channels.csv names what each MOSFET switches.");
+    assertEquals(
+        List.of(
+            "Loads of t",
+            "tables f",
+            "This kit has no channels: channels.csv names what each MOSFET switches."),
+        Said.lines(LoadsDocument.of("t", "f", List.of(), List.of())),
+        "and nothing of coils");
   }
 
   @Test

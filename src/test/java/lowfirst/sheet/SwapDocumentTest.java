@@ -326,10 +326,8 @@ class SwapDocumentTest {
         "its step with the swap | step 2: 2 mm, lowest first",
         "R1 | moves from batch 2 to batch 3",
         "R2 | moves from batch 2 to batch 3",
-        "new look-alike | 10 pF ceramic capacitor and 100 pF ceramic capacitor can be mistaken for one"
-            + " another",
-        "no longer alike | 10 pF ceramic capacitor and 100 pF ceramic capacitor can be mistaken for"
-            + " one another");
+        "new look-alikes | 10 pF ceramic capacitor and 100 pF ceramic capacitor",
+        "no longer alike | 10 pF ceramic capacitor and 100 pF ceramic capacitor");
     assertTrue(
         Said.lines(
                 onBoard(
