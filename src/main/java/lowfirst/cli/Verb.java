@@ -12,10 +12,10 @@ enum Verb {
   SHEETS,
   TICK,
   PROGRESS,
+  BENCH,
   LOADS,
   SWAP,
-  DEMO,
-  BENCH;
+  DEMO;
 
   private static final List<Verb> ALL = List.of(values());
 
@@ -54,10 +54,10 @@ enum Verb {
       case SHEETS -> new SheetsCommand(surroundings);
       case TICK -> new TickCommand(surroundings);
       case PROGRESS -> new ProgressCommand(surroundings);
+      case BENCH -> new BenchCommand(surroundings);
       case LOADS -> new LoadsCommand(surroundings);
       case SWAP -> new SwapCommand(surroundings);
       case DEMO -> new DemoCommand(surroundings);
-      case BENCH -> new BenchCommand(surroundings);
     };
   }
 }

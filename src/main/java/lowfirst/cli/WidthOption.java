@@ -18,7 +18,7 @@ final class WidthOption {
   @Option(
       names = "--width",
       paramLabel = "<columns>",
-      description = "how wide the text may be: else 100, in a terminal no wider than it shows")
+      description = "how wide the text may be: else 100, in a terminal what COLUMNS says, or 80")
   private Integer width;
 
   /** The columns, checked. */
