@@ -228,6 +228,10 @@ class PartKindTest {
     "C1, 100uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, ELECTROLYTIC_CAPACITOR",
     "C1, 22uF ceramic, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
     "C1, 1uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",
+    // M stands before motors, modules and screws alike
+    "M1, '', '', '', UNKNOWN",
+    "P1, 2P, '', BatteryHolder_1x20mm, BATTERY",
+    "M1, Motor 6V, '', '', MOTOR",
     // by IEEE 315 DS is any indicator: a lamp, or a display of many pins
     "DS1, XY08-11, '', '', UNKNOWN",
     "DS1, SC08-11, '', '', DISPLAY",
