@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
-import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.check.UnreadCells;
@@ -33,7 +31,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
 
   /** Every check of a channel. */
   public static ChannelFinding of(ChannelInputs in) {
-    return new ChannelFinding(in.channel(), perhapsShared(in, ChannelFinding::checks));
+    return new ChannelFinding(in.channel(), OpenQuestions.over(in, ChannelFinding::checks));
   }
 
   private static List<Check> checks(ChannelInputs in) {
@@ -47,38 +45,12 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     return checks;
   }
 
-  /** Nobody may have said whether others heat its heatsink: both are tried. */
-  private static List<Check> perhapsShared(
-      ChannelInputs in, Function<ChannelInputs, List<Check>> checks) {
-    Datum others = in.datum(Term.OTHERS_ON_HEATSINK);
-    if (!(others.low() < others.high())) {
-      return checks.apply(in);
-    }
-    Datum missing =
-        Datum.missing(
-            Term.OTHERS_ON_HEATSINK,
-            "whether the heatsink of channel "
-                + in.channel().name()
-                + " is "
-                + others.source()
-                + ": write a name behind each one's K/W in channels.csv, such as 5 K/W HS1");
-    List<Check> alone = checks.apply(in.with(others.at(others.low())));
-    List<Check> shared = checks.apply(in);
-    var joined = new ArrayList<Check>(shared.size());
-    for (int i = 0; i < shared.size(); i++) {
-      Check most = shared.get(i);
-      boolean same = most.verdict() == alone.get(i).verdict();
-      joined.add(same ? most : alone.get(i).upTo(most, List.of(missing)));
-    }
-    return joined;
-  }
-
   /**
    * Only those checks that a part in this role has a say in: the same as in the whole finding, and
    * fewer to do when parts are tried by the thousand.
    */
   public static List<Check> checksOn(Role role, ChannelInputs in) {
-    return perhapsShared(in, one -> checksOf(role, one));
+    return OpenQuestions.over(in, one -> checksOf(role, one));
   }
 
   private static List<Check> checksOf(Role role, ChannelInputs in) {

@@ -230,7 +230,7 @@ final class RailInputs {
 
   /**
    * What flows into a short behind a fuse: what the kit states; else what the supply delivers at
-   * most; else what nothing but the return's cold copper would let through.
+   * most; else anything up to what nothing but the return's cold copper would let through.
    */
   Datum shortCircuit() {
     if (rail.shortCircuitCurrent().isPresent()) {
@@ -251,6 +251,8 @@ final class RailInputs {
     return Double.isFinite(amps)
         ? Datum.of(
             Term.SHORT_CIRCUIT,
+            0,
+            amps,
             amps,
             Source.computed(
                 "Vmax/Rreturn at 0 °C: rails.csv states no limit of rail " + rail.name()))

@@ -18,7 +18,6 @@ import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.check.Verdict;
-import lowfirst.channel.data.PartData;
 import lowfirst.channel.formula.Conductor;
 import lowfirst.channel.formula.ResistorRating;
 import lowfirst.quantity.Quantity;
@@ -154,30 +153,12 @@ final class Remedies {
 
   private static List<Remedy> of(ChannelInputs in, CheckKind kind) {
     var remedies = new ArrayList<Remedy>();
-    in.parts().values().forEach(part -> named(in, kind, part).ifPresent(remedies::add));
     for (Lever lever : LEVERS.getOrDefault(kind, List.of())) {
       changed(in, kind, lever).ifPresent(remedies::add);
     }
     fitted(in, kind).ifPresent(remedies::add);
     changed(in, kind, down(Term.LOAD_CURRENT)).ifPresent(remedies::add);
     return remedies;
-  }
-
-  /** Where makers differ and none is named, the weakest counts: another's may do. */
-  private static Optional<Remedy> named(ChannelInputs in, CheckKind kind, PartData part) {
-    List<PartData> good = new ArrayList<>();
-    List<String> makers = new ArrayList<>();
-    for (String maker : part.makers()) {
-      PartData one = part.of(maker);
-      if (passes(in.with(one), kind)) {
-        good.add(one);
-        makers.add(maker);
-      }
-    }
-    boolean alone = good.stream().allMatch(one -> ChannelFinding.of(in.with(one)).carries());
-    return good.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Remedy.name(kind, part.name(), makers, alone));
   }
 
   private static Optional<Remedy> changed(ChannelInputs in, CheckKind kind, Lever lever) {

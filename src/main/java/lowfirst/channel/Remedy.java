@@ -1,6 +1,5 @@
 package lowfirst.channel;
 
-import java.util.List;
 import java.util.Optional;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.check.CheckKind;
@@ -15,8 +14,7 @@ import lowfirst.quantity.Quantity;
  * @param term the number to change; absent for fitting a part and for a missing datum
  * @param value what to change it to, rounded to the safe side
  * @param fit the part to fit
- * @param missing what to look up and where to write it, or the part and those makers of it whose
- *     passes; empty when nothing is missing
+ * @param missing what to look up and where to write it; empty when nothing is missing
  * @param carriesAlone whether the channel then carries, with nothing else changed
  */
 public record Remedy(
@@ -33,8 +31,6 @@ public record Remedy(
     RAISE,
     LOWER,
     FIT,
-    /** Name the maker in the BOM, if it is one of some. */
-    NAME,
     LOOK_UP
   }
 
@@ -47,17 +43,6 @@ public record Remedy(
         Optional.empty(),
         missing,
         false);
-  }
-
-  static Remedy name(CheckKind check, String part, List<String> makers, boolean carriesAlone) {
-    return new Remedy(
-        check,
-        Action.NAME,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        part + " by " + String.join(" or ", makers),
-        carriesAlone);
   }
 
   static Remedy fit(CheckKind check, Fitted fit, Optional<Remedy> with, boolean carriesAlone) {

@@ -35,15 +35,7 @@ final class StageChecks {
       checks.add(SwitchChecks.inrush(in));
     }
     if (in.switching() == Switching.DARLINGTON_ARRAY) {
-      checks.add(
-          Check.of(
-              CheckKind.STAGE_TOTAL,
-              in.loadAmps() + in.high(Term.OTHERS_ON_STAGE),
-              in.low(Term.TOTAL_CURRENT_RATING),
-              in.datum(Term.LOAD_CURRENT),
-              in.datum(Term.SUPPLY),
-              in.datum(Term.OTHERS_ON_STAGE),
-              in.datum(Term.TOTAL_CURRENT_RATING)));
+      checks.add(total(in));
     }
     checks.add(voltage(in));
     if (in.switching() == Switching.BIPOLAR_TRANSISTOR) {
@@ -55,6 +47,24 @@ final class StageChecks {
       checks.add(optocoupler(in, in.loadAmps(), in.datum(Term.LOAD_CURRENT)));
     }
     checks.add(promised(in, temperature(CheckKind.STAGE_TEMPERATURE, in)));
+  }
+
+  /** Where no rating of all outputs is stated, the common pin bears what one of them may carry. */
+  private static Check total(ChannelInputs in) {
+    boolean isStated = in.knows(Term.TOTAL_CURRENT_RATING);
+    Term rating = isStated ? Term.TOTAL_CURRENT_RATING : Term.DRAIN_CURRENT_RATING;
+    Check check =
+        Check.of(
+            CheckKind.STAGE_TOTAL,
+            in.loadAmps() + in.high(Term.OTHERS_ON_STAGE),
+            in.low(rating),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.OTHERS_ON_STAGE),
+            in.datum(rating));
+    return isStated || check.verdict() == Verdict.CARRIES
+        ? check
+        : check.lacking(List.of(in.datum(Term.TOTAL_CURRENT_RATING)));
   }
 
   /** What rests on VCEsat passes only up to the current for which VCEsat is promised. */

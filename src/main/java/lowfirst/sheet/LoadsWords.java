@@ -145,8 +145,6 @@ final class LoadsWords {
     return switch (remedy.action()) {
       case LOOK_UP -> remedy.missing();
       case FIT -> "fit " + part(remedy) + alone;
-      case NAME ->
-          "if it is " + remedy.missing() + ", name the maker in the BOM: makers differ" + alone;
       case RAISE -> raise(remedy) + alone;
       case LOWER -> lower(remedy) + alone;
     };

@@ -66,32 +66,38 @@ final class OnState {
               "enough if the gate gets at least that much, not if it gets only what the other"
                   + " needed"));
     }
-    return answer(
-        SwapVerdict.DOES_NOT_FIT,
-        needs.get(),
-        gives.get(),
-        "below that voltage its datasheet promises nothing" + otherMaker(swap, needs.get()));
+    Optional<String> other = otherMaker(offered, needs.get());
+    return other.isPresent()
+        ? Optional.of(
+            Answer.missing(
+                Optional.of(needs.get().level()),
+                Optional.of(gives.get().level()),
+                List.of(
+                    "whose it is: if by "
+                        + other.get()
+                        + ", ask for \""
+                        + swap.offered().name()
+                        + " ("
+                        + other.get()
+                        + ")\""),
+                "makers differ"))
+        : answer(
+            SwapVerdict.DOES_NOT_FIT,
+            needs.get(),
+            gives.get(),
+            "below that voltage its datasheet promises nothing");
   }
 
   private static Optional<String> silentMaker(SwapCase swap, List<Promise> offered) {
     return swap.offered().silentMaker(offered.stream().map(Promise::line).toList());
   }
 
-  /** Where another maker's part of that number would do, how to name it. */
-  private static String otherMaker(SwapCase swap, Promise needs) {
-    return promises(swap.offered()).stream()
+  /** Another maker, whose part of that number would do. */
+  private static Optional<String> otherMaker(List<Promise> offered, Promise needs) {
+    return offered.stream()
         .filter(p -> p.gateVolts() <= needs.gateVolts() && !p.line().maker().isBlank())
-        .findFirst()
-        .map(
-            p ->
-                "; makers differ: if yours is by "
-                    + p.line().maker()
-                    + ", ask for \""
-                    + swap.offered().name()
-                    + " ("
-                    + p.line().maker()
-                    + ")\"")
-        .orElse("");
+        .map(p -> p.line().maker())
+        .findFirst();
   }
 
   private static Optional<Answer> answer(

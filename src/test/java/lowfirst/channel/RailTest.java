@@ -578,6 +578,11 @@ class RailTest {
         25.2 / (17.241e-3 / 2.5 * 234.5 / 254.5),
         channel(copper, "out 1").high(Term.SHORT_CIRCUIT),
         1e-6);
+    // no supply is known to deliver those 4 kA, nor to stay below what the fuse breaks
+    Check open =
+        ChannelFinding.of(channel(copper, "out 1")).check(CheckKind.FUSE_BREAKING).orElseThrow();
+    assertEquals(Verdict.UNDECIDED, open.verdict());
+    assertTrue(open.missing().get(0).contains("current limit"), open.missing().get(0));
   }
 
   @Test

@@ -86,6 +86,41 @@ class StageChecksTest {
     amounts(25.2 + 1.1, 40, in, CheckKind.STAGE_VOLTAGE);
   }
 
+  /** One output may send its 0.5 A through the common pin, so that much the pin bears. */
+  @Test
+  void without_a_rating_of_all_outputs_that_of_one_is_sure() {
+    ChannelInputs in = ARRAY.withoutDatasheet("T-ARRAY", "ICtotal").inputs();
+    double worst = 0.12 * 1.05 / 0.95;
+    amounts(0.3 + worst, 0.5, in.with(Term.OTHERS_ON_STAGE, 0.3), CheckKind.STAGE_TOTAL);
+    Check more =
+        ChannelFinding.of(in.with(Term.OTHERS_ON_STAGE, 0.4))
+            .check(CheckKind.STAGE_TOTAL)
+            .orElseThrow();
+    assertEquals(Verdict.UNDECIDED, more.verdict(), "it may bear more");
+    assertEquals(List.of("ICtotal of T-ARRAY: write it in datasheets.csv"), more.missing());
+  }
+
+  /** TI SLRS027M: the clamp diodes bear 500 mA and 50 V as each output does, in air of 25 °C. */
+  @Test
+  void the_clamp_diodes_of_an_array_stand_what_its_outputs_do() {
+    ChannelKit clamped =
+        ARRAY
+            .with(
+                "bom.U1",
+                "designators=U1; quantity=1; part type=T-ARRAY; description=Darlington driver array")
+            .with("channels", "flyback diode=U1")
+            .datasheet("T-ARRAY", "VF", "IF=350mA", "", "2", "V");
+    double worst = 0.12 * 1.05 / 0.95;
+    ChannelInputs in = clamped.inputs();
+    amounts(25.2, 40, in, CheckKind.DIODE_VOLTAGE);
+    amounts(worst, 0.5, in, CheckKind.DIODE_PEAK);
+    // in air of 40 °C 110 K of 125 K are left of it
+    assertEquals(
+        0.5 * (150 - 40) / (150 - 25),
+        ChannelKit.check(in, CheckKind.DIODE_CURRENT).allowedAmount(),
+        1e-9);
+  }
+
   /** 24 V/60 Ω, 5 % more and 5 % less of it, are 442 mA; VCEsat is promised at 350 mA. */
   @Test
   void beyond_the_current_of_its_vcesat_nothing_that_rests_on_it_passes() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import lowfirst.channel.ChannelInputs.Fitted;
 import lowfirst.channel.Remedy.Action;
+import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Term;
@@ -332,21 +333,19 @@ class StudyTest {
 
   /** Of the IRLZ44N one maker states its resistance at 10 V only, another at 4 V, too. */
   @Test
-  void where_makers_differ_naming_one_is_a_remedy() {
-    List<Remedy> remedies =
-        Remedies.of(ChannelKit.typical().mosfet("IRLZ44N", "").inputs()).stream()
-            .filter(remedy -> remedy.action() == Remedy.Action.NAME)
-            .toList();
-    assertEquals(
-        List.of("IRLZ44N by International Rectifier"),
-        remedies.stream().map(Remedy::missing).distinct().toList());
-    assertEquals(CheckKind.GATE_LEVEL, remedies.get(0).check());
-    ChannelKit open = ChannelKit.typical().mosfet("IRLZ44N", "");
+  void where_makers_differ_it_is_open_whose_part_it_is() {
+    Check open = gateLevel("maker", "");
+    assertEquals(Verdict.UNDECIDED, open.verdict());
+    assertTrue(open.missing().get(0).contains("International Rectifier"), open.missing().get(0));
     for (String header : List.of("description", "maker", "Manufacturer")) {
-      ChannelKit named = open.with("bom.Q1", header + "=INCHANGE");
-      assertTrue(
-          Remedies.of(named.inputs()).stream().noneMatch(r -> r.action() == Remedy.Action.NAME),
-          header);
+      assertEquals(Verdict.OVERLOADED, gateLevel(header, "INCHANGE").verdict(), header);
     }
+    assertEquals(Verdict.CARRIES, gateLevel("maker", "International Rectifier").verdict());
+  }
+
+  private static Check gateLevel(String header, String maker) {
+    ChannelKit kit =
+        ChannelKit.typical().mosfet("IRLZ44N", "").with("bom.Q1", header + "=" + maker);
+    return ChannelFinding.of(kit.inputs()).check(CheckKind.GATE_LEVEL).orElseThrow();
   }
 }

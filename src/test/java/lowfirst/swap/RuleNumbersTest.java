@@ -123,14 +123,15 @@ class RuleNumbersTest {
     "RDSon@VGS=4V <0.05 Ohm, [C] RDSon@VGS=4V <0.04 Ohm; [B] VDS <60 V, undecided, 4, 4",
     "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=10V <0.04 Ohm; [B] RDSon@VGS=6V <0.04 Ohm, does not fit, 4, 10",
     "RDSon@VGS=4V <0.05 Ohm, RDSon@VGS=3V ~0.04 Ohm; RDSon@VGS=10V <0.05 Ohm, does not fit, 4, 10",
-    "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.04 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, does not fit, 4, 10",
+    // whose part it is tells
+    "RDSon@VGS=4V <0.05 Ohm, [A] RDSon@VGS=4V <0.04 Ohm; [B] RDSon@VGS=10V <0.04 Ohm, undecided, 4, 10",
   })
   void a_gate_is_held_to_the_lowest_voltage_that_a_line_promises(
       String asked, String offered, String verdict, Double needs, Double gives) {
     Answer answer = sheets(PartKind.MOSFET, MosfetRule.LOGIC_LEVEL, "", asked, offered);
     holds(answer, verdict, needs, gives, null);
     boolean byOther = offered.contains("[A] RDSon@VGS=4V");
-    assertEquals(byOther, answer.remark().endsWith("if yours is by A, ask for \"NEW (A)\""));
+    assertEquals(byOther, answer.missing().contains("whose it is: if by A, ask for \"NEW (A)\""));
   }
 
   @ParameterizedTest(name = "{0} -> {1}")

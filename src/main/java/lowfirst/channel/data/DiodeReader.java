@@ -29,17 +29,31 @@ final class DiodeReader {
           "suppressor|transient voltage|\\btvs\\b|\\bp[46]ke\\d|\\b1[.,]?5ke\\d|\\b5kp\\d",
           Pattern.CASE_INSENSITIVE);
 
+  /** Where the current of an array's outputs is rated. */
+  private static final Datum OUTPUTS_RATED_AT =
+      Datum.of(
+          Term.DIODE_RATING_AIR, 25, Source.datasheet("Motorola MC1413/D: ratings at TA = 25 °C"));
+
   static PartData diode(String name, PartKind kind, Ratings ratings, String bomWords) {
     var data = new ArrayList<Datum>();
     data.add(
         breaksDown(kind, ratings, name + " " + bomWords)
             ? breakdown(ratings, name)
-            : reverse(kind, ratings));
-    Datum average = ratings.limit(Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV);
+            : stated(
+                kind,
+                ratings,
+                Term.DIODE_REVERSE_RATING,
+                DatasheetSymbol.VRRM,
+                DatasheetSymbol.VCEO));
+    Datum average =
+        stated(kind, ratings, Term.DIODE_AVERAGE_RATING, DatasheetSymbol.IFAV, DatasheetSymbol.IC);
     data.add(average);
-    Datum ratedAt = ratedAt(ratings, average, name);
+    boolean asOutputs =
+        kind == PartKind.DRIVER_ARRAY && ratings.about(DatasheetSymbol.IFAV).isEmpty();
+    Datum ratedAt = asOutputs ? OUTPUTS_RATED_AT : ratedAt(ratings, average, name);
     data.add(ratedAt);
-    Datum peak = ratings.limit(Term.DIODE_PEAK_RATING, DatasheetSymbol.IFRM);
+    Datum peak =
+        stated(kind, ratings, Term.DIODE_PEAK_RATING, DatasheetSymbol.IFRM, DatasheetSymbol.IC);
     data.add(peak.isKnown() ? peak : impliedPeak(average));
     Datum forward = ratings.harm(Term.DIODE_FORWARD, DatasheetSymbol.VF);
     data.add(
@@ -67,12 +81,16 @@ final class DiodeReader {
     return PartData.plain(Role.FLYBACK_DIODE, name, kind, data);
   }
 
-  private static Datum reverse(PartKind kind, Ratings ratings) {
-    Datum reverse = ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VRRM);
-    // the clamp diodes inside an array stand what its outputs do
-    return kind == PartKind.DRIVER_ARRAY && !reverse.isKnown()
-        ? ratings.limit(Term.DIODE_REVERSE_RATING, DatasheetSymbol.VCEO)
-        : reverse;
+  /**
+   * A rating; the clamp diodes inside an array stand what its outputs do (TI SLRS027M: output clamp
+   * current 500 mA, clamp diode reverse voltage 50 V, as each collector).
+   */
+  private static Datum stated(
+      PartKind kind, Ratings ratings, Term term, DatasheetSymbol own, DatasheetSymbol outputs) {
+    Datum stated = ratings.limit(term, own);
+    return kind == PartKind.DRIVER_ARRAY && !stated.isKnown()
+        ? ratings.limit(term, outputs)
+        : stated;
   }
 
   /** Whether it is a Zener or a suppressor diode, by its kind, its datasheet or its words. */
