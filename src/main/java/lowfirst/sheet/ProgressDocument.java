@@ -138,7 +138,7 @@ public final class ProgressDocument {
         .map(next -> Sentence.of(ProgressWords.next(next)))
         .orElse(
             progress.setAside().isEmpty()
-                ? "Every part is inspected. Next come the first-power checks on the sign-off sheet."
+                ? "Every part is inspected. Next come the first-power checks, on their sheet or on the bench page."
                 : "Nothing is left but what was set aside.");
   }
 
