@@ -237,6 +237,11 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     if (number.isEmpty() || (isProse(type) && number.equals(type.text().strip()))) {
       return List.of();
     }
+    if (number.indexOf('_') >= 0) {
+      // Libraries join a number and a package so; no body carries both.
+      String stem = number.substring(0, number.indexOf('_'));
+      return PLAIN.matcher(stem).matches() ? List.of(stem) : List.of();
+    }
     var texts = new ArrayList<String>(List.of(number));
     if (number.matches("1N\\d{3,4}[A-Z]?")) {
       texts.add(number.substring(2));

@@ -125,6 +125,11 @@ class BagAndBodyTest {
     assertEquals(
         List.of(),
         PartMarking.of(PartType.named(PartKind.CAPACITOR, "C5/3", "C5/3", "C5B3")).texts());
+    assertEquals(
+        List.of(), PartMarking.of(SmallKit.numbered(PartKind.BATTERY, "CONN-TH_2P-P5.00")).texts());
+    assertEquals(
+        List.of("BC547"),
+        PartMarking.of(SmallKit.numbered(PartKind.BIPOLAR_TRANSISTOR, "BC547_TO92")).texts());
     var crystal =
         new PartType(
             PartKind.CRYSTAL,
