@@ -55,8 +55,15 @@ public final class SwapWords {
             channel ->
                 "channel "
                     + channel.use().channel().name()
-                    + channel.limitedBy().map(check -> ", " + check.kind().words()).orElse(""))
+                    + channel.limitedBy().map(check -> limit(channel, check)).orElse(""))
         .orElse("see below");
+  }
+
+  /** What limits a channel; also where the part asked for does no better. */
+  private static String limit(ChannelChange channel, Check check) {
+    boolean asNow =
+        channel.before().check(check.kind()).filter(now -> now.equals(check)).isPresent();
+    return ", " + check.kind().words() + (asNow ? ", as with the part asked for" : "");
   }
 
   private static String detail(SwapReason reason) {

@@ -98,9 +98,11 @@ final class StatedFacts {
               Dimension.LENGTH),
           // where nothing else is said, common practice
           word("pitch", EnumSet.of(PartKind.PIN_HEADER), "header|strip|socket", "2.54 mm"),
-          // the last two digits are the volts, negative of 79xx (TI SLVS056 and SLVS058)
-          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?(\\d{2})(?!\\d)", "$1 V"),
-          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)79[LM]?(\\d{2})(?!\\d)", "-$1 V"),
+          // the last two digits are the volts, from 3 on tenths of them; 79xx are negative
+          // (TI SLVS056 and SLVS058; ST L7800 series, Rev. 12: 7852 and 7885)
+          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?([0-2]\\d)(?!\\d)", "$1 V"),
+          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?([3-9])(\\d)(?!\\d)", "$1.$2 V"),
+          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)79[LM]?([0-2]\\d)(?!\\d)", "-$1 V"),
           word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]L\\d{2}(?!\\d)", "0.1 A"),
           word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]M\\d{2}(?!\\d)", "0.5 A"),
           amount(
@@ -184,7 +186,7 @@ final class StatedFacts {
 
   private static Optional<Dimension> amountIn(String word) {
     return Stream.of(Dimension.LENGTH, Dimension.VOLTAGE, Dimension.CURRENT)
-        .filter(dimension -> Quantity.parse(word.replace("$1", "1"), dimension).value().isPresent())
+        .filter(dimension -> Quantity.parse(word.replace("$", ""), dimension).value().isPresent())
         .findFirst();
   }
 
@@ -211,8 +213,11 @@ final class StatedFacts {
       if (!matcher.find()) {
         return Optional.empty();
       }
-      String group = matcher.groupCount() > 0 ? matcher.group(1) : "";
-      return Optional.of(word.isEmpty() ? group : word.replace("$1", group));
+      String found = word.isEmpty() ? "$1" : word;
+      for (int group = 1; group <= matcher.groupCount(); group++) {
+        found = found.replace("$" + group, matcher.group(group));
+      }
+      return Optional.of(found);
     }
   }
 }

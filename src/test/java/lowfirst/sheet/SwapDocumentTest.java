@@ -232,6 +232,9 @@ class SwapDocumentTest {
   void a_channel_can_be_what_decides() {
     SwapFinding bad = finding(change(OLD, BAD));
     assertEquals("does not fit: channel out 1, drain current within ID", SwapWords.line(bad));
+    assertEquals(
+        "does not fit: channel out 1, drain current within ID, as with the part asked for",
+        SwapWords.line(finding(change(BAD, BAD))));
     assertSays(
         said(bad),
         "For its load, as MOSFET of out 1: does not fit: check | before | after | margin",
