@@ -268,12 +268,6 @@ final class AssemblyBook {
 
   /** What the meter may say of one loose part; outside it is the wrong part or out of tolerance. */
   private String accept(Step step) {
-    return MeterLimits.of(step.partType(), meter)
-        .map(
-            limits ->
-                ReadingWords.shown(limits.rejectBelow())
-                    + " to "
-                    + ReadingWords.shown(limits.rejectAbove()))
-        .orElse("");
+    return MeterLimits.of(step.partType(), meter).map(ReadingWords::outer).orElse("");
   }
 }

@@ -446,6 +446,17 @@ class AssemblySheetsTest {
     assertEquals(rows, Said.rows(book, "").size());
   }
 
+  /** 22 pF on a meter that may be 5 of 2000 digits off, of 20 nF: nothing at all may be shown. */
+  @Test
+  void a_reading_that_may_be_nothing_has_no_lower_end() {
+    Kit kit = Said.kit("bom.csv", "designators,value,description\nC1,22p,ceramic capacitor\n");
+    Document book =
+        AssemblyBook.of(kit, kit.boards().get(0), Progress.of(plan(kit), List.of()), 180);
+    String row = Said.rows(book, "").get(0);
+    assertTrue(row.contains(" | up to "), row);
+    assertFalse(row.contains("0 F"), row);
+  }
+
   /** An empty map alone would leave the hand searching. */
   @Test
   void a_part_that_is_not_on_the_map_is_to_be_found_by_the_print() {
