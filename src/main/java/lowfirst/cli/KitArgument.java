@@ -48,10 +48,7 @@ final class KitArgument {
   /** Reads the kit as it will be built: with its accepted swaps in place. */
   KitReading read(Surroundings surroundings) {
     KitReading written = readAsWritten(surroundings);
-    return new KitReading(
-        SwappedKit.of(written.kit(), ShippedTables.bodyOutlines()),
-        written.problems(),
-        written.understood());
+    return written.with(SwappedKit.of(written.kit(), ShippedTables.bodyOutlines()));
   }
 
   /** Reads the kit as its BOM asks for it; remembers what {@code --column} says of it. */

@@ -111,7 +111,7 @@ public final class KitReader {
             // Last, when every table that counts has been read.
             fingerprint(files, tables()));
     problems.addAll(KitChecks.of(kit, cells));
-    return new KitReading(kit, problems, understood);
+    return new KitReading(kit, problems, () -> KitChecks.doubts(kit), understood);
   }
 
   private List<OutputChannel> channels(ListedNames boards, List<Driver> drivers, List<Load> loads) {

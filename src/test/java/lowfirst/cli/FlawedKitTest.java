@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lowfirst.intake.KitReader;
+import lowfirst.intake.KitReading;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Severity;
 import org.junit.jupiter.api.Test;
 
 /** The kit with everything wrong: {@code FAULTS.csv} was written by hand, beside each flaw. */
@@ -50,6 +52,16 @@ class FlawedKitTest {
     Set<Kind> shown = EnumSet.noneOf(Kind.class);
     rows().forEach(row -> shown.add(Kind.valueOf(row.substring(0, row.indexOf(',')))));
     assertEquals(EnumSet.complementOf(EnumSet.copyOf(NOT_IN_THE_FOLDER)), shown);
+  }
+
+  /** The verbs that don't show cautions never work them out. */
+  @Test
+  void a_fault_is_known_before_cautions_are_looked_for() throws IOException {
+    KitReading reading = KitReader.read(KitFolder.read(KIT));
+    long before = reading.faults();
+    assertEquals(
+        reading.problems().stream().filter(one -> one.severity() == Severity.FAULT).count(),
+        before);
   }
 
   private static List<String> rows() throws IOException {

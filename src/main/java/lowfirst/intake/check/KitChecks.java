@@ -10,16 +10,26 @@ import lowfirst.problem.Problem;
 public final class KitChecks {
   private KitChecks() {}
 
-  /** Every disagreement between the tables, whose cells stand where {@code cells} knows. */
+  /** What names a part or a row twice or in vain; cells stand where {@code cells} knows. */
   public static List<Problem> of(Kit kit, NamedCells cells) {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
       problems.addAll(BomChecks.of(board));
+    }
+    problems.addAll(ReferenceChecks.of(kit, cells));
+    return problems;
+  }
+
+  /**
+   * Where tables disagree, and what can't be true or isn't known: cautions and notes, no faults.
+   */
+  public static List<Problem> doubts(Kit kit) {
+    var problems = new ArrayList<Problem>();
+    for (Board board : kit.boards()) {
       problems.addAll(AgreementChecks.of(board));
       problems.addAll(PlacementChecks.of(board));
       problems.addAll(HeightChecks.of(board));
     }
-    problems.addAll(ReferenceChecks.of(kit, cells));
     return problems;
   }
 }
