@@ -57,29 +57,30 @@ public final class BomReader {
   private final Map<String, Designator> placedWords = new HashMap<>();
 
   /** Names with a sign that parts designators elsewhere: L1/L2 of one choke. */
-  private final Set<String> placedWithSigns;
+  private final Set<String> placedWithSigns = new HashSet<>();
 
   private BomReader(Table table, List<Placement> placements) {
     this.table = table;
-    List<String> odd =
-        placements.stream()
-            .map(Placement::designator)
-            .filter(designator -> !designator.isUsual())
-            .map(Designator::text)
-            .toList();
-    odd.stream()
-        .filter(text -> text.indexOf(' ') > 0)
-        .forEach(text -> placedWords.put(text, Designator.of(text)));
-    for (Placement placement : placements) {
-      String cell = placement.place().cell();
-      if (cell.indexOf(' ') > 0 && cell.startsWith(placement.designator() + " ")) {
-        placedWords.put(cell, placement.designator());
-      }
-    }
-    this.placedWithSigns =
-        odd.stream().filter(text -> SIGNS.matcher(text).find()).collect(Collectors.toSet());
+    placements.forEach(this::seePlaced);
     this.partTypes = new PartTypeReader(table.rows(), placements);
     this.fitting = new LineFitting(table, problems);
+  }
+
+  private void seePlaced(Placement placement) {
+    Designator designator = placement.designator();
+    String cell = placement.place().cell();
+    if (cell.indexOf(' ') > 0 && cell.startsWith(designator + " ")) {
+      placedWords.put(cell, designator);
+    }
+    if (designator.isUsual()) {
+      return;
+    }
+    if (designator.text().indexOf(' ') > 0) {
+      placedWords.put(designator.text(), designator);
+    }
+    if (SIGNS.matcher(designator.text()).find()) {
+      placedWithSigns.add(designator.text());
+    }
   }
 
   /** Items and what is wrong with single cells. */

@@ -7,7 +7,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.Designator;
 import lowfirst.intake.column.WholeNumber;
-import lowfirst.intake.kind.PartKindWords;
 import lowfirst.intake.kind.SpreadsheetDate;
 
 /**
@@ -18,10 +17,6 @@ import lowfirst.intake.kind.SpreadsheetDate;
 final class DesignatorReader {
   /** A longer word is no designator. */
   private static final int LONGEST = 40;
-
-  private static final Pattern NAMED_AND_NUMBERED = Pattern.compile("[A-Z]{1,3}_[A-Z]+\\d{1,3}");
-
-  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_+-]+");
 
   private static final Pattern RUN_TOGETHER =
       Pattern.compile("([A-Z]{1,3})(\\d{1,4})(?:\\1\\d{1,4})+");
@@ -274,7 +269,7 @@ final class DesignatorReader {
 
   private static boolean isWhole(String piece) {
     return DesignatorSpelling.isPlain(piece)
-        || NAMED_AND_NUMBERED.matcher(piece).matches()
+        || DesignatorSpelling.isNamedAndNumbered(piece)
         || DesignatorRange.in(piece).filter(DesignatorRange::repeatsLetters).isPresent();
   }
 
@@ -349,7 +344,7 @@ final class DesignatorReader {
     String[] words = bare.split("\\s+");
     if (typed.isPresent()) {
       named(text, typed.get());
-    } else if (words.length > 1 && List.of(words).stream().allMatch(DesignatorReader::isName)
+    } else if (words.length > 1 && List.of(words).stream().allMatch(DesignatorSpelling::isName)
         || DesignatorSpelling.isNumbered(bare)) {
       for (String word : words) {
         word(word);
@@ -364,15 +359,6 @@ final class DesignatorReader {
     } else {
       others.add(text);
     }
-  }
-
-  /** With a number, or behind the letters of a kind of part and a stroke: SW_A. */
-  private static boolean isName(String word) {
-    int stroke = word.indexOf('_');
-    return DesignatorSpelling.isNumbered(word)
-        || stroke > 0
-            && PartKindWords.byLetters(word.substring(0, stroke)).isPresent()
-            && WORD.matcher(word.substring(stroke + 1)).matches();
   }
 
   private void word(String word) {

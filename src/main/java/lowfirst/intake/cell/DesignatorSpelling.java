@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.intake.kind.PartKindWords;
 
 /**
  * How one designator is spelt: which spelling is the usual one, and how it stands on the board
@@ -17,6 +18,8 @@ public final class DesignatorSpelling {
   /** Letters in small, which the standards of designators have in capitals. */
   private static final Pattern SMALL = Pattern.compile("[a-z]{1,3}\\d{1,5}");
 
+  private static final Pattern NAMED_AND_NUMBERED = Pattern.compile("[A-Z]{1,3}_[A-Z]+\\d{1,3}");
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_+-]+");
   private static final Pattern NUMBERED = Pattern.compile("[\\p{L}_]+\\d[\\p{L}\\p{N}_.+-]*");
   private static final Pattern APART = Pattern.compile("(\\p{L}{1,4})\\s+(\\d{1,4})");
 
@@ -39,6 +42,20 @@ public final class DesignatorSpelling {
   /** Letters, a digit, and whatever else names have: R1, LED_2, J1-A. */
   static boolean isNumbered(String word) {
     return NUMBERED.matcher(word).matches();
+  }
+
+  /** LED_RED2: the letters of a kind of part, a word and a number. */
+  static boolean isNamedAndNumbered(String word) {
+    return NAMED_AND_NUMBERED.matcher(word).matches();
+  }
+
+  /** With a number, or behind the letters of a kind of part and a stroke: SW_A. */
+  static boolean isName(String word) {
+    int stroke = word.indexOf('_');
+    return isNumbered(word)
+        || stroke > 0
+            && PartKindWords.byLetters(word.substring(0, stroke)).isPresent()
+            && WORD.matcher(word.substring(stroke + 1)).matches();
   }
 
   /** {@code C 2} is C2; empty where the text is not letters and a number with blanks between. */
