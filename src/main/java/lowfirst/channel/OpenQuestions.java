@@ -50,8 +50,12 @@ final class OpenQuestions {
     List<Check> least = checks.apply(in.with(perhaps.at(perhaps.low())));
     var joined = new ArrayList<Check>(most.size());
     for (int i = 0; i < most.size(); i++) {
-      boolean same = most.get(i).verdict() == least.get(i).verdict();
-      joined.add(same ? most.get(i) : least.get(i).upTo(most.get(i), missing));
+      Check worse = most.get(i);
+      Check better = least.get(i);
+      if (worse.kind() != better.kind()) {
+        throw new IllegalStateException(worse.kind() + " is not done under every answer");
+      }
+      joined.add(worse.verdict() == better.verdict() ? worse : better.upTo(worse, missing));
     }
     return joined;
   }
