@@ -1,7 +1,6 @@
 package lowfirst.intake;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +15,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.intake.bom.PartTypeReader;
 import lowfirst.intake.cell.Cells;
+import lowfirst.intake.kind.LineCells;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -42,11 +42,7 @@ final class UnlistedParts {
   private record Told(
       String value, String packageName, String letters, boolean numbered, Item.Fitting fitting) {
     PartType type() {
-      var cells = new ArrayList<>(Collections.nCopies(PartOfLine.GUESSED + 1, ""));
-      cells.set(PartOfLine.VALUE, value);
-      cells.set(PartOfLine.PACKAGE, packageName);
-      cells.set(PartOfLine.LETTERS, letters);
-      PartType type = PartOfLine.read(cells).type();
+      PartType type = PartOfLine.read(LineCells.placed(value, packageName, letters)).type();
       return numbered || type.kind() != PartKind.UNKNOWN ? type : type.with(PartKind.BOARD_FEATURE);
     }
   }

@@ -1,6 +1,5 @@
 package lowfirst.intake.bom;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import lowfirst.intake.cell.FittedSigns;
 import lowfirst.intake.cell.FittingWords;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
+import lowfirst.intake.kind.LineCells;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.intake.kind.RatingCells;
 import lowfirst.part.PartType;
@@ -42,19 +42,8 @@ public final class PartTypeReader {
   /** The number of a sheet of the drawing before a designator: 2.R1. */
   private static final Pattern IN_SHEET = Pattern.compile("\\d{1,3}[._:-]?([A-Z]{1,4})\\d{1,5}");
 
-  private static final List<Column> TELLING =
-      List.of(
-          Column.VALUE,
-          Column.DESCRIPTION,
-          Column.PART_TYPE,
-          Column.PACKAGE,
-          Column.TOLERANCE,
-          Column.VOLTAGE,
-          Column.POWER,
-          Column.KIND);
-
   /** Rows that say the same are read once: a BOM may have a row for each of many like parts. */
-  private final Map<List<String>, PartOfLine> known = new HashMap<>();
+  private final Map<LineCells, PartOfLine> known = new HashMap<>();
 
   private final List<Placement> placements;
   private final Map<Designator, Placement> byDesignator = new HashMap<>();
@@ -77,21 +66,14 @@ public final class PartTypeReader {
 
   /** The part type of a BOM row; adds what was not understood to {@code problems}. */
   PartType read(TableRow row, DesignatorList list, List<Problem> problems) {
-    var key = new ArrayList<String>();
-    TELLING.forEach(column -> key.add(cell(row, column)));
-    borrow(key, list);
-    key.add(letters(row, list));
-    key.add(list.otherText());
-    key.add(row.isGuessed(Column.PART_TYPE) ? "guessed" : "");
-    if (hasDecimalCommas
-        && key.get(PartOfLine.VALUE).indexOf('.') > 0
-        && GROUPED.matcher(key.get(PartOfLine.VALUE)).find()) {
+    LineCells key = borrowed(cells(row, list), list);
+    if (hasDecimalCommas && key.value().indexOf('.') > 0 && GROUPED.matcher(key.value()).find()) {
       problems.add(
           row.problem(
               Kind.VALUE_NOT_UNDERSTOOD,
               Column.VALUE,
               "\""
-                  + key.get(PartOfLine.VALUE)
+                  + key.value()
                   + "\" may be a number in thousands, since others have decimal commas",
               "write the value here, such as 4k7, 100n or 10 µH"));
       return PartOfLine.withoutValue(PartOfLine.read(key).type());
@@ -130,25 +112,38 @@ public final class PartTypeReader {
     return inSheet.matches() ? inSheet.group(1) : designator.prefix();
   }
 
-  private void borrow(List<String> cells, DesignatorList list) {
-    boolean valueTold =
-        !cells.get(PartOfLine.VALUE).isEmpty()
-            && !PartOfLine.isSymbolName(cells.get(PartOfLine.VALUE));
-    boolean told = valueTold || !cells.get(PartOfLine.DESCRIPTION).isEmpty();
-    boolean lacks = !told || cells.get(PartOfLine.PACKAGE).isEmpty();
+  private static LineCells cells(TableRow row, DesignatorList list) {
+    return new LineCells(
+        cell(row, Column.VALUE),
+        cell(row, Column.DESCRIPTION),
+        cell(row, Column.PART_TYPE),
+        cell(row, Column.PACKAGE),
+        cell(row, Column.TOLERANCE),
+        cell(row, Column.VOLTAGE),
+        cell(row, Column.POWER),
+        cell(row, Column.KIND),
+        letters(row, list),
+        list.otherText(),
+        row.isGuessed(Column.PART_TYPE));
+  }
+
+  /** The same with what the placement list has of value and package, where the BOM lacks it. */
+  private LineCells borrowed(LineCells cells, DesignatorList list) {
+    boolean valueTold = !cells.value().isEmpty() && !PartOfLine.isSymbolName(cells.value());
+    boolean told = valueTold || !cells.description().isEmpty();
+    boolean lacks = !told || cells.packageName().isEmpty();
     Placement placed =
         lacks && !list.designators().isEmpty() ? placement(list.designators().get(0)) : null;
     if (placed == null) {
-      return;
+      return cells;
     }
-    if (!told && !placed.valueText().isEmpty() && !PartOfLine.isSymbolName(placed.valueText())) {
-      cells.set(PartOfLine.VALUE, placed.valueText());
-      borrows = true;
-    }
-    if (cells.get(PartOfLine.PACKAGE).isEmpty() && !placed.packageText().isEmpty()) {
-      cells.set(PartOfLine.PACKAGE, placed.packageText());
-      borrows = true;
-    }
+    boolean valued =
+        !told && !placed.valueText().isEmpty() && !PartOfLine.isSymbolName(placed.valueText());
+    boolean packed = cells.packageName().isEmpty() && !placed.packageText().isEmpty();
+    borrows |= valued || packed;
+    return cells.with(
+        valued ? placed.valueText() : cells.value(),
+        packed ? placed.packageText() : cells.packageName());
   }
 
   /** The first placement of a designator; an index of them is made when the first is asked for. */

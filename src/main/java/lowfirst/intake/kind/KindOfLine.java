@@ -1,13 +1,11 @@
 package lowfirst.intake.kind;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lowfirst.intake.bom.PartTypeReader;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.quantity.Dimension;
@@ -73,7 +71,7 @@ public final class KindOfLine {
   private static final Set<PartKind> MECHANICAL =
       EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL, PartKind.RELAY);
 
-  private final List<String> cells;
+  private final LineCells cells;
   private final String value;
   private final String number;
   private final String prefix;
@@ -94,21 +92,21 @@ public final class KindOfLine {
 
   private final PartKindGuess guess = new PartKindGuess();
 
-  private KindOfLine(List<String> cells) {
+  private KindOfLine(LineCells cells) {
     this.cells = cells;
-    this.value = cells.get(PartOfLine.VALUE);
-    this.number = cells.get(PartOfLine.NUMBER);
-    this.prefix = cells.get(PartOfLine.LETTERS);
+    this.value = cells.value();
+    this.number = cells.number();
+    this.prefix = cells.letters();
     this.body = body(cells);
     this.letters = PartKindWords.byLetters(prefix).map(this::byLetters);
-    this.isChip = CHIP.matcher(cells.get(PartOfLine.PACKAGE)).find();
-    String kind = cells.get(PartOfLine.KIND);
+    this.isChip = CHIP.matcher(cells.packageName()).find();
+    String kind = cells.kind();
     this.stated = PartKindWords.byName(kind).or(() -> PartKindWords.byWords(kind));
     this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
   }
 
-  /** The kind that most speaks for, of the cells that {@link PartTypeReader} gathers. */
-  static PartKind of(List<String> cells) {
+  /** The kind that most speaks for. */
+  static PartKind of(LineCells cells) {
     return new KindOfLine(cells).kind();
   }
 
@@ -136,7 +134,7 @@ public final class KindOfLine {
                 .filter(likely),
         PartKindGuess.WEAKEST);
     if (value.isEmpty() && number.isEmpty()) {
-      String words = description().isEmpty() ? cells.get(PartOfLine.OTHER_TEXT) : description();
+      String words = description().isEmpty() ? cells.otherText() : description();
       guess.vote(
           PartKindWords.byTypeNumber(DescriptionWords.typeNumberIn(words).orElse(words))
               .filter(likely),
@@ -172,8 +170,8 @@ public final class KindOfLine {
     if (described.isEmpty() && !number.contains("://")) {
       guess.vote(PartKindWords.byWords(number), PartKindGuess.WEAK);
     }
-    guess.vote(PartKindWords.byWords(cells.get(PartOfLine.OTHER_TEXT)), PartKindGuess.WEAK);
-    String packageName = cells.get(PartOfLine.PACKAGE);
+    guess.vote(PartKindWords.byWords(cells.otherText()), PartKindGuess.WEAK);
+    String packageName = cells.packageName();
     if (PROSE.matcher(packageName).find()) {
       guess.vote(PartKindWords.byWords(packageName), PartKindGuess.WEAK);
     }
@@ -227,7 +225,7 @@ public final class KindOfLine {
   }
 
   private String description() {
-    return cells.get(PartOfLine.DESCRIPTION);
+    return cells.description();
   }
 
   private boolean isUnheard() {
@@ -238,8 +236,8 @@ public final class KindOfLine {
    * What the package name tells. One of a capacitor with a plus may hold a can or a tantalum bead,
    * whose stripes mean the opposite of each other: there the words decide.
    */
-  private static Optional<PartKind> body(List<String> cells) {
-    return PartKindWords.byFootprint(cells.get(PartOfLine.PACKAGE))
+  private static Optional<PartKind> body(LineCells cells) {
+    return PartKindWords.byFootprint(cells.packageName())
         .map(
             kind ->
                 kind == PartKind.ELECTROLYTIC_CAPACITOR && saysTantalum(cells)
@@ -247,8 +245,8 @@ public final class KindOfLine {
                     : kind);
   }
 
-  private static boolean saysTantalum(List<String> cells) {
-    return cells.stream()
+  private static boolean saysTantalum(LineCells cells) {
+    return cells.texts().stream()
         .flatMap(cell -> PartKindWords.byWords(cell).stream())
         .anyMatch(PartKind.TANTALUM_CAPACITOR::equals);
   }
@@ -277,11 +275,8 @@ public final class KindOfLine {
   }
 
   /** Where nothing else tells, the unit of the value does. */
-  private static PartKind byUnit(List<String> cells) {
-    String value =
-        cells.get(PartOfLine.VALUE).isEmpty()
-            ? cells.get(PartOfLine.DESCRIPTION)
-            : cells.get(PartOfLine.VALUE);
+  private static PartKind byUnit(LineCells cells) {
+    String value = cells.value().isEmpty() ? cells.description() : cells.value();
     if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
       return PartKind.UNKNOWN;
     }

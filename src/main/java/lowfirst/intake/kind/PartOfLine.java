@@ -1,10 +1,8 @@
 package lowfirst.intake.kind;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import lowfirst.intake.bom.PartTypeReader;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -42,27 +40,12 @@ public record PartOfLine(PartType type, String notUnderstood) {
   private static final Pattern TYPE_NUMBER =
       Pattern.compile("(?=.*\\d)(?=.*\\p{L})[\\p{L}\\p{N}._/+-]{2,30}");
 
-  // Where what tells of a part stands in the list that is read: the columns, then the designators.
-  public static final int VALUE = 0;
-  public static final int DESCRIPTION = 1;
-  static final int NUMBER = 2;
-  public static final int PACKAGE = 3;
-  private static final int TOLERANCE = 4;
-  private static final int VOLTAGE = 5;
-  private static final int POWER = 6;
-  static final int KIND = 7;
-  public static final int LETTERS = 8;
-  static final int OTHER_TEXT = 9;
-
-  /** Not empty where the number stands in a column that may hold symbols or dealers' numbers. */
-  public static final int GUESSED = 10;
-
   private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
 
-  /** Reads the cells that {@link PartTypeReader} gathers. */
-  public static PartOfLine read(List<String> cells) {
-    String value = cells.get(VALUE);
-    String description = cells.get(DESCRIPTION);
+  /** What these cells say. */
+  public static PartOfLine read(LineCells cells) {
+    String value = cells.value();
+    String description = cells.description();
     boolean symbolName = isSymbolName(value);
     PartKind likely = KindOfLine.of(cells);
     Optional<Dimension> dimension = dimension(likely);
@@ -70,26 +53,26 @@ public record PartOfLine(PartType type, String notUnderstood) {
         dimension.flatMap(
             measured ->
                 StatedValue.of(symbolName ? "" : single(value, likely), description, measured)
-                    .or(() -> StatedValue.inProse(cells.get(OTHER_TEXT), measured)));
+                    .or(() -> StatedValue.inProse(cells.otherText(), measured)));
     Optional<WrittenValue> numbered =
         stated.isPresent()
             ? Optional.empty()
-            : dimension.flatMap(measured -> StatedValue.inNumber(cells.get(NUMBER), measured));
+            : dimension.flatMap(measured -> StatedValue.inNumber(cells.number(), measured));
     Optional<WrittenValue> written = stated.or(() -> numbered);
-    boolean guessed = !cells.get(GUESSED).isEmpty();
+    boolean guessed = cells.isNumberGuessed();
     boolean outdone =
         dimension.isEmpty()
             && TYPE_NUMBER.matcher(value).matches()
-            && (guessed || ORDER_NUMBER.matcher(cells.get(NUMBER)).matches());
-    String number = numbered.isPresent() || outdone ? "" : cells.get(NUMBER);
-    String body = cells.get(PACKAGE).isEmpty() ? value : cells.get(PACKAGE);
+            && (guessed || ORDER_NUMBER.matcher(cells.number()).matches());
+    String number = numbered.isPresent() || outdone ? "" : cells.number();
+    String body = cells.packageName().isEmpty() ? value : cells.packageName();
     PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written, cells);
     String text =
         numbered.isPresent()
-            ? cells.get(NUMBER)
+            ? cells.number()
             : !value.isEmpty() ? value : !description.isEmpty() ? description : number;
     if (text.isEmpty()) {
-      text = cells.get(OTHER_TEXT).isEmpty() ? cells.get(KIND) : cells.get(OTHER_TEXT);
+      text = cells.otherText().isEmpty() ? cells.kind() : cells.otherText();
     }
     boolean typeNumbered = written.isEmpty() && dimension.isEmpty() && !symbolName;
     var type =
@@ -97,13 +80,12 @@ public record PartOfLine(PartType type, String notUnderstood) {
             kind,
             symbolName && written.isPresent() ? description : text,
             written.map(WrittenValue::value),
-            RatingCells.tolerance(cells.get(TOLERANCE))
+            RatingCells.tolerance(cells.tolerance())
                 .or(() -> written.flatMap(WrittenValue::tolerance)),
-            RatingCells.voltage(cells.get(VOLTAGE))
-                .or(() -> written.flatMap(WrittenValue::voltage)),
-            RatingCells.power(cells.get(POWER)).or(() -> written.flatMap(WrittenValue::power)),
+            RatingCells.voltage(cells.voltage()).or(() -> written.flatMap(WrittenValue::voltage)),
+            RatingCells.power(cells.power()).or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
-            cells.get(PACKAGE).isEmpty() ? DescriptionWords.packageIn(text) : cells.get(PACKAGE));
+            cells.packageName().isEmpty() ? DescriptionWords.packageIn(text) : cells.packageName());
     if (isTooLarge(type, description)) {
       return new PartOfLine(
           withoutValue(type),
@@ -155,12 +137,12 @@ public record PartOfLine(PartType type, String notUnderstood) {
    * So is one that only the drawing of its body calls ceramic.
    */
   private static PartKind polarised(
-      PartKind kind, Optional<WrittenValue> written, List<String> cells) {
+      PartKind kind, Optional<WrittenValue> written, LineCells cells) {
     boolean large =
         written.filter(found -> found.value().asDouble() >= ELECTROLYTIC_FROM_FARADS).isPresent();
     boolean drawn =
         kind == PartKind.CERAMIC_CAPACITOR
-            && cells.stream()
+            && cells.texts().stream()
                 .noneMatch(cell -> PartKindWords.byWords(cell).filter(kind::equals).isPresent());
     return (kind == PartKind.CAPACITOR || drawn) && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
   }
