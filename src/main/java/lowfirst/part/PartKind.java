@@ -1,7 +1,9 @@
 package lowfirst.part;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
+import lowfirst.quantity.Dimension;
 
 /** The kinds of through-hole part that a kit may hold, and what each asks of the hand. */
 public enum PartKind {
@@ -111,5 +113,15 @@ public enum PartKind {
   /** Whether it is some kind of two-lead diode that isn't an LED. */
   public boolean isDiode() {
     return this == DIODE || this == SCHOTTKY_DIODE || this == ZENER_DIODE;
+  }
+
+  /** What its value measures; empty where parts go by a type number. */
+  public Optional<Dimension> measures() {
+    return switch (this) {
+      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
+      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
+      case CRYSTAL, RESONATOR -> Optional.of(Dimension.FREQUENCY);
+      default -> isCapacitor() ? Optional.of(Dimension.CAPACITANCE) : Optional.empty();
+    };
   }
 }

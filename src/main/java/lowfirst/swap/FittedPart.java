@@ -183,12 +183,8 @@ final class FittedPart {
     return asked;
   }
 
-  /** What the value of a kind measures; empty where parts have a type number. */
+  /** What the value of a kind measures, where values are compared as amounts. */
   static Optional<Dimension> dimension(PartKind kind) {
-    return switch (kind) {
-      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
-      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
-      default -> kind.isCapacitor() ? Optional.of(Dimension.CAPACITANCE) : Optional.empty();
-    };
+    return kind.measures().filter(measured -> measured != Dimension.FREQUENCY);
   }
 }

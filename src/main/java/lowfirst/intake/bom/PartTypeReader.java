@@ -87,7 +87,7 @@ public final class PartTypeReader {
               Kind.VALUE_NOT_UNDERSTOOD,
               row.has(Column.VALUE) ? Column.VALUE : Column.DESCRIPTION,
               read.notUnderstood(),
-              PartOfLine.dimension(read.type().kind()).isPresent()
+              read.type().kind().measures().isPresent()
                   ? "write the value here, such as 4k7, 100n or 10 µH"
                   : "write the type number here"));
     }

@@ -44,7 +44,7 @@ final class SameOrNot {
         || PartOfLine.isSymbolName(type.text())) {
       return false;
     }
-    Optional<Dimension> dimension = PartOfLine.dimension(type.kind());
+    Optional<Dimension> dimension = type.kind().measures();
     if (dimension.isPresent()) {
       Optional<Quantity> other =
           WrittenValue.parse(placed, dimension).value().map(WrittenValue::value);

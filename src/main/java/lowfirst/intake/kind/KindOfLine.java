@@ -219,7 +219,7 @@ public final class KindOfLine {
   }
 
   private boolean isMeasuredAs(PartKind kind) {
-    return PartOfLine.dimension(kind)
+    return kind.measures()
         .filter(measured -> WrittenValue.parse(value, Optional.of(measured)).isRead())
         .isPresent();
   }
@@ -281,7 +281,7 @@ public final class KindOfLine {
       return PartKind.UNKNOWN;
     }
     return Stream.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.INDUCTOR)
-        .filter(kind -> WrittenValue.showsUnit(value, PartOfLine.dimension(kind).orElseThrow()))
+        .filter(kind -> WrittenValue.showsUnit(value, kind.measures().orElseThrow()))
         .reduce((one, other) -> PartKind.UNKNOWN)
         .orElse(PartKind.UNKNOWN);
   }

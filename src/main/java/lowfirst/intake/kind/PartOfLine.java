@@ -48,7 +48,7 @@ public record PartOfLine(PartType type, String notUnderstood) {
     String description = cells.description();
     boolean symbolName = isSymbolName(value);
     PartKind likely = KindOfLine.of(cells);
-    Optional<Dimension> dimension = dimension(likely);
+    Optional<Dimension> dimension = likely.measures();
     Optional<WrittenValue> stated =
         dimension.flatMap(
             measured ->
@@ -157,19 +157,6 @@ public record PartOfLine(PartType type, String notUnderstood) {
   /** Whether a text names a drawing symbol instead of a value. */
   public static boolean isSymbolName(String text) {
     return SYMBOL_NAME.matcher(text).matches();
-  }
-
-  /** What the value of a kind measures, if it has one. */
-  public static Optional<Dimension> dimension(PartKind kind) {
-    if (kind.isCapacitor()) {
-      return Optional.of(Dimension.CAPACITANCE);
-    }
-    return switch (kind) {
-      case RESISTOR, RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> Optional.of(Dimension.RESISTANCE);
-      case INDUCTOR -> Optional.of(Dimension.INDUCTANCE);
-      case CRYSTAL, RESONATOR -> Optional.of(Dimension.FREQUENCY);
-      default -> Optional.empty();
-    };
   }
 
   private static String notUnderstood(String text, boolean symbolName, Dimension dimension) {

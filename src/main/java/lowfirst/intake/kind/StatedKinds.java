@@ -22,7 +22,7 @@ public record StatedKinds(Datasheets own) {
             .flatMap(line -> PartKindWords.byWords(line.condition()).stream())
             .findFirst();
     // a resistor's value has been read by then, or not as one
-    if (stated.isEmpty() || PartOfLine.dimension(stated.get()).isPresent()) {
+    if (stated.isEmpty() || stated.get().measures().isPresent()) {
       return item;
     }
     var guess = new PartKindGuess();

@@ -9,7 +9,6 @@ import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.Row;
 import lowfirst.intake.kind.PartKindWords;
-import lowfirst.intake.kind.PartOfLine;
 import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
@@ -114,7 +113,7 @@ final class ValueHeading {
       return false;
     }
     Optional<PartKind> kind = letters(designators).flatMap(PartKindWords::byLetters);
-    Optional<Dimension> measured = kind.flatMap(PartOfLine::dimension);
+    Optional<Dimension> measured = kind.flatMap(PartKind::measures);
     if (measured.isPresent()) {
       // 0805 and 0207 are sizes.
       boolean size = text.matches("0\\d{3,4}");
