@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import lowfirst.board.Kit;
 import lowfirst.swap.SwapFinding;
-import lowfirst.swap.SwapVerdict;
+import lowfirst.swap.rule.SwapVerdict;
 import picocli.CommandLine.Option;
 
 /** Who accepts a swap, and why; recorded as rows of {@code swaps.csv}. */

@@ -23,7 +23,7 @@ import lowfirst.sheet.DemoDocument.Chapter;
 import lowfirst.sorting.SortPlan;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapTarget;
-import lowfirst.swap.SwappedKit;
+import lowfirst.swap.subject.SwappedKit;
 import picocli.CommandLine.Command;
 
 /** The whole job on the sample kit, with the very commands that a builder types. */

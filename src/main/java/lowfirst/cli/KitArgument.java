@@ -11,7 +11,7 @@ import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.intake.column.ColumnMap;
 import lowfirst.intake.shipped.ShippedTables;
-import lowfirst.swap.SwappedKit;
+import lowfirst.swap.subject.SwappedKit;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;

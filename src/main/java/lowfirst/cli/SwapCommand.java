@@ -19,7 +19,7 @@ import lowfirst.swap.DrawerResult;
 import lowfirst.swap.DrawerSearch;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapTarget;
-import lowfirst.swap.SwapVerdict;
+import lowfirst.swap.rule.SwapVerdict;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Designator;
 import lowfirst.sheet.csv.CsvWriter;
-import lowfirst.swap.SwapCase;
+import lowfirst.swap.subject.SwapCase;
 
 /**
  * The kit's {@code swaps.csv}: the one table that both the user and the tool write.

@@ -9,7 +9,7 @@ import lowfirst.sheet.Block.Paragraph;
 import lowfirst.sheet.Block.Table;
 import lowfirst.swap.DrawerHit;
 import lowfirst.swap.DrawerResult;
-import lowfirst.swap.SwapCase;
+import lowfirst.swap.subject.SwapCase;
 
 /** What a drawer holds for one place: what fits, what nearly does, what is not known. */
 public final class DrawerDocument {

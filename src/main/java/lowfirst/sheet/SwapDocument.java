@@ -14,7 +14,7 @@ import lowfirst.swap.BoardChange;
 import lowfirst.swap.ChannelChange;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapReason;
-import lowfirst.swap.SwapVerdict;
+import lowfirst.swap.rule.SwapVerdict;
 
 /**
  * Whether a substitute fits: the answer, every reason, the loads before and after, what it does to

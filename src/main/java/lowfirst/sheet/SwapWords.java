@@ -6,13 +6,13 @@ import java.util.OptionalDouble;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Verdict;
-import lowfirst.swap.Answer;
 import lowfirst.swap.ChannelChange;
-import lowfirst.swap.Evidence;
-import lowfirst.swap.SwapCase;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapReason;
-import lowfirst.swap.SwapVerdict;
+import lowfirst.swap.rule.Answer;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.Evidence;
+import lowfirst.swap.subject.SwapCase;
 
 /** How substitutes are worded. */
 public final class SwapWords {

@@ -17,6 +17,8 @@ import lowfirst.part.BodyOutlines;
 import lowfirst.part.PartType;
 import lowfirst.sorting.LookAlike;
 import lowfirst.sorting.LookAlikes;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwappedKit;
 
 /**
  * What a swap does to the order of assembly.

@@ -8,6 +8,8 @@ import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Verdict;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.SwapUse;
 
 /**
  * What a swap does to one channel: its finding before and after.

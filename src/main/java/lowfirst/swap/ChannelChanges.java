@@ -9,6 +9,9 @@ import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.KitInputs;
 import lowfirst.part.BodyOutlines;
 import lowfirst.problem.Place;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwapUse;
+import lowfirst.swap.subject.SwappedKit;
 
 /** Runs every channel that the part serves, once as it is and once with the candidate. */
 final class ChannelChanges {

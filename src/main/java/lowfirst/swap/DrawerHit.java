@@ -1,6 +1,7 @@
 package lowfirst.swap;
 
 import java.util.List;
+import lowfirst.swap.rule.SwapVerdict;
 
 /**
  * A part type of a drawer, judged for one place.

@@ -1,6 +1,7 @@
 package lowfirst.swap;
 
 import java.util.List;
+import lowfirst.swap.subject.SwapCase;
 
 /**
  * What a drawer holds for one place.

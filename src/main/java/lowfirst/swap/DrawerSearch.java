@@ -18,6 +18,15 @@ import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.swap.rule.Answer;
+import lowfirst.swap.rule.PlaceRule;
+import lowfirst.swap.rule.SwapRule;
+import lowfirst.swap.rule.SwapRules;
+import lowfirst.swap.subject.FittedPart;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwapPart;
+import lowfirst.swap.subject.SwapUse;
+import lowfirst.swap.subject.SwappedKit;
 
 /**
  * Looks through a whole drawer for what fits one place: the same rules and the same channel checks

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.SwapCase;
 
 /** The best of a drawer's parts of each sort, and how many of each verdict there were. */
 final class DrawerShortlists {

@@ -3,6 +3,7 @@ package lowfirst.swap;
 import java.util.ArrayList;
 import java.util.List;
 import lowfirst.channel.check.Check;
+import lowfirst.swap.rule.SwapVerdict;
 
 /** What has been found of one candidate so far. */
 final class DrawerTally {

@@ -9,6 +9,14 @@ import java.util.stream.Stream;
 import lowfirst.channel.check.Check;
 import lowfirst.part.BodyOutlines;
 import lowfirst.quantity.Source;
+import lowfirst.swap.rule.Answer;
+import lowfirst.swap.rule.PlaceRule;
+import lowfirst.swap.rule.SwapRule;
+import lowfirst.swap.rule.SwapRules;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.Evidence;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.Words;
 
 /**
  * What the tool says of one swap. It can't be built without its reasons.

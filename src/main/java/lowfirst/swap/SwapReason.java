@@ -1,6 +1,9 @@
 package lowfirst.swap;
 
 import java.util.List;
+import lowfirst.swap.rule.Answer;
+import lowfirst.swap.rule.SwapRule;
+import lowfirst.swap.rule.SwapVerdict;
 
 /**
  * One reason of a finding: what a rule answered.

@@ -10,6 +10,10 @@ import lowfirst.board.Kit;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.BodyOutlines;
 import lowfirst.part.PartType;
+import lowfirst.swap.subject.FittedPart;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwapPart;
+import lowfirst.swap.subject.Words;
 
 /**
  * What would be replaced: places of one BOM line on one board.

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import lowfirst.channel.check.CheckKind;
+import lowfirst.swap.rule.SwapVerdict;
 
 /** The worst that each check of the channels came to. */
 final class WorstChecks {

@@ -25,7 +25,7 @@ import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import lowfirst.sorting.SortPlan;
-import lowfirst.swap.SwappedKit;
+import lowfirst.swap.subject.SwappedKit;
 
 /**
  * A small sound kit in which one file is any bytes at all: it must be read, every rejected cell

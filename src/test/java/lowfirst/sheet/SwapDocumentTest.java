@@ -26,19 +26,19 @@ import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.sorting.LookAlikes;
-import lowfirst.swap.Answer;
 import lowfirst.swap.BoardChange;
 import lowfirst.swap.ChannelChange;
 import lowfirst.swap.DrawerHit;
 import lowfirst.swap.DrawerResult;
-import lowfirst.swap.Evidence;
-import lowfirst.swap.SwapCase;
 import lowfirst.swap.SwapFinding;
 import lowfirst.swap.SwapReason;
-import lowfirst.swap.SwapRule;
 import lowfirst.swap.SwapTarget;
-import lowfirst.swap.SwapUse;
-import lowfirst.swap.SwapVerdict;
+import lowfirst.swap.rule.Answer;
+import lowfirst.swap.rule.SwapRule;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.Evidence;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwapUse;
 import org.junit.jupiter.api.Test;
 
 /** What is said of a substitute; the findings are put together by hand. */

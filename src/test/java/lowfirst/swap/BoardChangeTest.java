@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import lowfirst.assembly.Step;
 import lowfirst.board.Kit;
 import lowfirst.sorting.LookAlike;
+import lowfirst.swap.subject.SwapCase;
 import org.junit.jupiter.api.Test;
 
 /** What a swap does to the rest of the evening's work. */

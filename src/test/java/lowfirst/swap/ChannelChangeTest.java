@@ -21,6 +21,10 @@ import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.check.Verdict;
 import lowfirst.part.PartKind;
+import lowfirst.swap.rule.SwapRule;
+import lowfirst.swap.rule.SwapRules;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.SwapUse;
 import org.junit.jupiter.api.Test;
 
 /** One channel side by side: what a part has a say in, and what gets worse all the same. */

@@ -12,6 +12,8 @@ import lowfirst.channel.check.CheckKind;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
+import lowfirst.swap.rule.DiodeRule;
+import lowfirst.swap.rule.SwapVerdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.Datasheets;
+import lowfirst.swap.rule.SwapVerdict;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

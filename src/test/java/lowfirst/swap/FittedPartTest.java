@@ -13,6 +13,7 @@ import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Tolerance;
+import lowfirst.swap.subject.FittedPart;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

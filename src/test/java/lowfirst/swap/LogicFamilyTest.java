@@ -9,6 +9,9 @@ import java.util.Optional;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.swap.subject.FittedPart;
+import lowfirst.swap.subject.LogicFamily;
+import lowfirst.swap.subject.SwapPart;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

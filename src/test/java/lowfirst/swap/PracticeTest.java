@@ -7,6 +7,7 @@ import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.Datasheets;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.swap.subject.FittedPart;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 

@@ -15,6 +15,8 @@ import lowfirst.part.PartType;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
+import lowfirst.swap.subject.FittedPart;
+import lowfirst.swap.subject.SwapCase;
 
 /**
  * Datasheets of two parts, OLD and NEW, each in one line of text: {@code [Maker] RDSon@VGS=4V <0.05

@@ -10,6 +10,7 @@ import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.shipped.ShippedTables;
 import lowfirst.part.BodyOutlines;
+import lowfirst.swap.subject.SwapCase;
 
 /** Kits of a few rows, read as a user's tables are, with a swap tried in them. */
 final class SmallKit {

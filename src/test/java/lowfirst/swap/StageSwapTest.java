@@ -11,6 +11,8 @@ import lowfirst.channel.LoadFindings;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Verdict;
+import lowfirst.swap.rule.SwapVerdict;
+import lowfirst.swap.subject.SwappedKit;
 import org.junit.jupiter.api.Test;
 
 /** Swaps of drivers that carry the load themselves, and of regulators, for the loads of a kit. */

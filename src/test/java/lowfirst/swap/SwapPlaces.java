@@ -21,6 +21,9 @@ import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
+import lowfirst.swap.subject.FittedPart;
+import lowfirst.swap.subject.SwapCase;
+import lowfirst.swap.subject.SwapPart;
 
 /**
  * Kits of one part, for tests of single swaps. A place is written as {@code rail 24}, {@code gate

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
+import lowfirst.swap.subject.SwapUse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

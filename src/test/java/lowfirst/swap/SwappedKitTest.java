@@ -16,6 +16,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Kit;
 import lowfirst.intake.shipped.ShippedTables;
+import lowfirst.swap.subject.SwappedKit;
 import org.junit.jupiter.api.Test;
 
 class SwappedKitTest {
