@@ -12,8 +12,7 @@ import lowfirst.quantity.Tolerance;
 
 /**
  * Prints that say a voltage: Zener diodes by the type designation of Pro Electron (tolerance
- * letter, V as the decimal mark), and fixed regulators, whose last two figures are the volts
- * (µA7800 and µA7900 datasheets, Texas Instruments SLVS056 and SLVS058).
+ * letter, V as the decimal mark), and fixed regulators by their {@link RegulatorNumber}.
  */
 final class VoltagePrint {
   /** The letter and a whole number of volts need the family before them; 5V6 stands alone. */
@@ -26,10 +25,6 @@ final class VoltagePrint {
    */
   private static final Map<String, String> PERCENT =
       Map.of("A", "1", "B", "2", "C", "5", "D", "10", "E", "15");
-
-  private static final Pattern REGULATOR =
-      Pattern.compile(
-          "(?:L|LM|MC|UA|µA|KA|TL|NJM)?7([89])[LM]?(05|06|08|09|10|12|15|18|24)(?:[A-Z][A-Z\\d]*)?");
 
   private VoltagePrint() {}
 
@@ -54,16 +49,17 @@ final class VoltagePrint {
   }
 
   private static Optional<PrintedReading> regulator(String print) {
-    Matcher match = REGULATOR.matcher(print);
-    if (!match.matches()) {
-      return Optional.empty();
-    }
-    String sign = match.group(1).equals("9") ? "-" : "";
-    return Optional.of(
-        PrintedReading.value(
-            Carrier.REGULATOR,
-            Quantity.of(sign + Integer.valueOf(match.group(2)), Dimension.VOLTAGE),
-            Optional.empty(),
-            "type number: the last two figures are volts"));
+    return RegulatorNumber.of(print)
+        .filter(RegulatorNumber::isListed)
+        .map(
+            number ->
+                PrintedReading.value(
+                    Carrier.REGULATOR, number.volts(), Optional.empty(), rule(number)));
+  }
+
+  private static String rule(RegulatorNumber number) {
+    return number.volts().toString().contains(".")
+        ? "type number: the last two figures are tenths of volts"
+        : "type number: the last two figures are volts";
   }
 }

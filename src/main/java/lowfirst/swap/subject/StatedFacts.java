@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import lowfirst.marking.RegulatorNumber;
 import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
@@ -98,13 +98,6 @@ public final class StatedFacts {
               Dimension.LENGTH),
           // where nothing else is said, common practice
           word("pitch", EnumSet.of(PartKind.PIN_HEADER), "header|strip|socket", "2.54 mm"),
-          // the last two digits are the volts, from 3 on tenths of them; 79xx are negative
-          // (TI SLVS056 and SLVS058; ST L7800 series, Rev. 12: 7852 and 7885)
-          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?([0-2]\\d)(?!\\d)", "$1 V"),
-          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)78[LMST]?([3-9])(\\d)(?!\\d)", "$1.$2 V"),
-          word("VO", EnumSet.of(REGULATOR), "(?<!\\d)79[LM]?([0-2]\\d)(?!\\d)", "-$1 V"),
-          word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]L\\d{2}(?!\\d)", "0.1 A"),
-          word("IO", EnumSet.of(REGULATOR), "(?<!\\d)7[89]M\\d{2}(?!\\d)", "0.5 A"),
           amount(
               "Vnominal",
               ONE_VOLTAGE,
@@ -139,6 +132,9 @@ public final class StatedFacts {
     type.ratedPower().ifPresent(watts -> lines.add(limit(type, "PD", watts)));
     type.ratedVoltage().ifPresent(volts -> lines.add(limit(type, voltageSymbol(type), volts)));
     String text = String.join(" ", type.text(), type.typeNumber(), type.packageName(), description);
+    if (type.kind() == REGULATOR) {
+      RegulatorNumber.in(text).ifPresent(number -> lines.addAll(stated(type, number)));
+    }
     for (Form form : FORMS) {
       boolean open = lines.stream().noneMatch(line -> line.symbol().equals(form.symbol()));
       if (open && form.kinds().contains(type.kind())) {
@@ -146,6 +142,14 @@ public final class StatedFacts {
       }
     }
     return lines;
+  }
+
+  private static List<DatasheetLine> stated(PartType type, RegulatorNumber number) {
+    DatasheetLine volts = limit(type, "VO", number.volts());
+    return number
+        .amperes()
+        .map(amperes -> List.of(volts, limit(type, "IO", amperes)))
+        .orElse(List.of(volts));
   }
 
   /** That a known number stands in the part's own. */
@@ -185,9 +189,8 @@ public final class StatedFacts {
   }
 
   private static Optional<Dimension> amountIn(String word) {
-    return Stream.of(Dimension.LENGTH, Dimension.VOLTAGE, Dimension.CURRENT)
-        .filter(dimension -> Quantity.parse(word.replace("$", ""), dimension).value().isPresent())
-        .findFirst();
+    return Optional.of(Dimension.LENGTH)
+        .filter(dimension -> Quantity.parse(word, dimension).value().isPresent());
   }
 
   private static Form text(String symbol, Set<PartKind> kinds, String regex) {
@@ -213,11 +216,7 @@ public final class StatedFacts {
       if (!matcher.find()) {
         return Optional.empty();
       }
-      String found = word.isEmpty() ? "$1" : word;
-      for (int group = 1; group <= matcher.groupCount(); group++) {
-        found = found.replace("$" + group, matcher.group(group));
-      }
-      return Optional.of(found);
+      return Optional.of(word.isEmpty() ? matcher.group(1) : word);
     }
   }
 }
