@@ -72,7 +72,13 @@ final class CapacitorPrint {
     }
     return RkmCode.exponent(match.group(2).charAt(0), Dimension.CAPACITANCE)
         .map(exponent -> scaled(match.group(1), match.group(3), exponent))
-        .map(value -> of(value, match.group(5), rule(match)).rated(volts(match, 6)));
+        .map(value -> of(value, match.group(5), rule(match)).rated(volts(match, 6)))
+        .map(reading -> isHuge(reading) ? reading.as(Likelihood.RARE) : reading);
+  }
+
+  /** Electrolytics with leads end about there, and larger ones say farads: common practice. */
+  private static boolean isHuge(PrintedReading reading) {
+    return reading.value().orElseThrow().asDouble() > 0.0475;
   }
 
   /** Nothing tells where the figures of the value end: 4n7100, or a type number such as 1n4007. */

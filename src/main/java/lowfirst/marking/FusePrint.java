@@ -19,6 +19,10 @@ final class FusePrint {
       Pattern.compile(
           "(FF|F|M|TT|T)\\s?(\\d{1,4}(?:\\.\\d{1,3})?)\\s?(m?A)\\s?([LEH]?)(?:\\s?(\\d{2,3})\\s?V)?");
 
+  /** Without a letter for its speed, as on fuses of UL 248-14 and in lists: common practice. */
+  private static final Pattern CURRENT =
+      Pattern.compile("(\\d{1,2}(?:\\.\\d{1,2})?\\s?A|\\d{2,3}\\s?mA)(?:\\s?(\\d{2,3})\\s?V)?");
+
   private static final Map<String, String> SPEEDS =
       Map.of(
           "FF", "very quick-acting",
@@ -38,7 +42,7 @@ final class FusePrint {
   static Optional<PrintedReading> of(String print) {
     Matcher match = MARKED.matcher(print);
     if (!match.matches()) {
-      return Optional.empty();
+      return unlettered(print);
     }
     return Optional.of(
         new PrintedReading(
@@ -49,5 +53,23 @@ final class FusePrint {
             SPEEDS.get(match.group(1)) + BREAKING.getOrDefault(match.group(4), ""),
             "marking of fuse-links (IEC 60127-1)",
             Likelihood.USUAL));
+  }
+
+  private static Optional<PrintedReading> unlettered(String print) {
+    Matcher match = CURRENT.matcher(print);
+    return match.matches()
+        ? Quantity.parse(match.group(1), Dimension.CURRENT)
+            .value()
+            .map(
+                amperes ->
+                    PrintedReading.value(
+                            Carrier.FUSE,
+                            amperes,
+                            Optional.empty(),
+                            "rated current; no letter tells how fast (common practice)")
+                        .rated(
+                            Optional.ofNullable(match.group(2))
+                                .map(volts -> Quantity.of(volts, Dimension.VOLTAGE))))
+        : Optional.empty();
   }
 }

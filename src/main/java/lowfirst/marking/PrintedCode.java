@@ -24,11 +24,13 @@ public final class PrintedCode {
       return List.of();
     }
     var readings = new ArrayList<PrintedReading>();
+    // before fixed resistors: 10KB is far more often one that turns than one of ±0.1 %
+    readings.addAll(AdjustablePrint.readings(print));
     readings.addAll(ResistorPrint.readings(print));
     readings.addAll(NetworkPrint.readings(print));
     readings.addAll(CapacitorPrint.readings(print));
+    readings.addAll(MilliPrint.readings(print));
     readings.addAll(InductorPrint.readings(print));
-    readings.addAll(AdjustablePrint.readings(print));
     readings.addAll(VoltagePrint.readings(print));
     readings.addAll(DiscPrint.readings(print));
     readings.addAll(PrintedReading.found(FusePrint.of(print), FrequencyPrint.of(print)));

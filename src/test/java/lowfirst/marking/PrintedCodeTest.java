@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.PublishedTable;
 import lowfirst.marking.PrintedReading.Carrier;
@@ -55,6 +56,24 @@ class PrintedCodeTest {
     assertEquals(row.get("tolerance"), reading.tolerance().map(Tolerance::toString).orElse(""));
     assertEquals(row.get("voltage"), reading.voltage().map(Quantity::toString).orElse(""));
     assertFalse(reading.rule().isEmpty());
+  }
+
+  /** What somebody with the part in hand would think of first: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "10KB, POTENTIOMETER RESISTOR",
+    "100m, RESISTOR FUSE INDUCTOR CAPACITOR",
+    "4m7, CAPACITOR RESISTOR INDUCTOR",
+    "7852, REGULATOR RESISTOR",
+    "2A, FUSE CAPACITOR",
+    "7807, RESISTOR"
+  })
+  void all_that_a_print_can_mean_is_said_the_likeliest_first(String print, String carriers) {
+    assertEquals(
+        carriers,
+        PrintedCode.readings(print).stream()
+            .map(reading -> reading.on().name())
+            .collect(Collectors.joining(" ")));
   }
 
   @ParameterizedTest
