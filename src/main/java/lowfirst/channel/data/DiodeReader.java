@@ -82,8 +82,9 @@ final class DiodeReader {
   }
 
   /**
-   * A rating; the clamp diodes inside an array stand what its outputs do (TI SLRS027M: output clamp
-   * current 500 mA, clamp diode reverse voltage 50 V, as each collector).
+   * A rating; the clamp diodes inside an array stand what its outputs do (TI SLRS027M, February
+   * 2013, absolute maximum ratings at 25 °C: output clamp current 500 mA and clamp diode reverse
+   * voltage 50 V, as each collector).
    */
   private static Datum stated(
       PartKind kind, Ratings ratings, Term term, DatasheetSymbol own, DatasheetSymbol outputs) {

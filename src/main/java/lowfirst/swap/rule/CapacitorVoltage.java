@@ -17,7 +17,10 @@ final class CapacitorVoltage {
   /** Headroom over the rail: common practice, for ripple, tolerance and life. */
   private static final double HEADROOM = 1.25;
 
-  /** A tantalum that a supply charges without a resistor gets half of its rating: the same. */
+  /**
+   * A tantalum that a supply charges without a resistor gets half of its rating, as makers ask
+   * (KEMET T2053, T498 series, 12/13/2019, p. 9: recommended application voltage up to 85 °C).
+   */
   private static final double TANTALUM_HEADROOM = 2;
 
   private CapacitorVoltage() {}
