@@ -99,6 +99,8 @@ public record OutputChannel(
   public enum TraceLayer {
     EXTERNAL,
     INTERNAL,
+    /** There is none: wires run from part to part. */
+    NONE,
     /** Not stated: counted as internal, which carries less. */
     UNSTATED
   }

@@ -53,7 +53,8 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
     return OpenQuestions.over(in, one -> checksOf(role, one));
   }
 
-  private static List<Check> checksOf(Role role, ChannelInputs in) {
+  /** The same under one answer to what the kit leaves open. */
+  static List<Check> checksOf(Role role, ChannelInputs in) {
     var checks = new ArrayList<Check>(24);
     switch (role) {
       case MOSFET, GATE_RESISTOR, PULL_DOWN, STAGE -> {
@@ -77,7 +78,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
       GateChecks.into(in, checks);
       SwitchChecks.into(in, checks);
       if (in.has(Fitted.OPTOCOUPLED_GATE)) {
-        StageChecks.gateDriver(in, checks);
+        CouplerChecks.into(in, checks);
       }
     } else {
       StageChecks.into(in, checks);

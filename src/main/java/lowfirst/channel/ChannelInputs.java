@@ -49,7 +49,9 @@ public final class ChannelInputs {
     /** The driver's output is on at reset. */
     ON_AT_RESET,
     /** An optocoupler's transistor pulls the gate up. */
-    OPTOCOUPLED_GATE
+    OPTOCOUPLED_GATE,
+    /** What the driver's output gives is stated, whatever its stage keeps. */
+    LEVEL_STATED
   }
 
   /** What carries the load current. */
@@ -330,6 +332,11 @@ public final class ChannelInputs {
     return has(Fitted.PULL_DOWN) && channel.pullDownSide() != PullDownSide.DRIVER;
   }
 
+  /** Whether a printed track carries the current: wires may run from part to part instead. */
+  boolean hasTrack() {
+    return channel.traceLayer() != TraceLayer.NONE;
+  }
+
   boolean traceIsExternal() {
     return channel.traceLayer() == TraceLayer.EXTERNAL;
   }
@@ -337,7 +344,7 @@ public final class ChannelInputs {
   /** Lowest level at the gate: low drive, large series and small pull-down resistance. */
   GateNetwork weakestGate() {
     return new GateNetwork(
-        low(Term.DRIVE_LEVEL),
+        low(Term.DRIVE_LEVEL) - CouplerChecks.keptVolts(this),
         high(Term.DRIVE_RESISTANCE),
         has(Fitted.GATE_RESISTOR) ? high(Term.GATE_RESISTOR) : 0,
         has(Fitted.PULL_DOWN) ? low(Term.PULL_DOWN) : Double.POSITIVE_INFINITY,

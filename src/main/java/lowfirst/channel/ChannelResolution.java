@@ -91,6 +91,7 @@ final class ChannelResolution {
     channel.heatsink().ifPresent(there -> fitted.add(Fitted.HEATSINK));
     driver.flatMap(Driver::pwmFrequency).ifPresent(there -> fitted.add(Fitted.PWM));
     driver.flatMap(DriverData::atReset).ifPresent(fitted::add);
+    driver.flatMap(Driver::highLevelMin).ifPresent(there -> fitted.add(Fitted.LEVEL_STATED));
     if (channel.mosfet().isPresent()
         && driver.filter(d -> DriverStage.of(d) == DriverStage.OPTOCOUPLER).isPresent()) {
       fitted.add(Fitted.OPTOCOUPLED_GATE);

@@ -58,17 +58,13 @@ final class FuseChecks {
       checks.add(best.upTo(holder(in, in.low(Term.FUSE_HOLDER)), List.of(WHICH_HOLDER)));
     }
     breaking(in, checks);
-    checks.add(
-        Check.of(
-            CheckKind.FUSE_PROTECTS_TRACK,
-            family.openingAmperes(in.high(Term.FUSE_RATING)),
-            faultTrackAmperes(in),
-            in.datum(Term.FUSE_RATING),
-            rules,
-            in.datum(Term.TRACE_WIDTH),
-            in.datum(Term.TRACE_COPPER),
-            in.datum(Term.AMBIENT),
-            PathChecks.TRACK_RULE));
+    track(
+        in,
+        CheckKind.FUSE_PROTECTS_TRACK,
+        family.openingAmperes(in.high(Term.FUSE_RATING)),
+        checks,
+        in.datum(Term.FUSE_RATING),
+        rules);
     checks.add(
         wire(
             in,
@@ -145,16 +141,12 @@ final class FuseChecks {
   /** Without a fuse the supply decides how much flows into a short, and for how long. */
   private static void unfused(ChannelInputs in, List<Check> checks) {
     checks.add(contact(in, in.datum(Term.SHORT_CIRCUIT)));
-    checks.add(
-        Check.of(
-            CheckKind.UNFUSED_TRACK,
-            in.high(Term.SHORT_CIRCUIT),
-            faultTrackAmperes(in),
-            in.datum(Term.SHORT_CIRCUIT),
-            in.datum(Term.TRACE_WIDTH),
-            in.datum(Term.TRACE_COPPER),
-            in.datum(Term.AMBIENT),
-            PathChecks.TRACK_RULE));
+    track(
+        in,
+        CheckKind.UNFUSED_TRACK,
+        in.high(Term.SHORT_CIRCUIT),
+        checks,
+        in.datum(Term.SHORT_CIRCUIT));
     double openAir = Conductor.openAirAmperes(in.low(Term.WIRE_AREA));
     checks.add(
         Check.of(
@@ -168,8 +160,22 @@ final class FuseChecks {
             Datum.constant("I(open air)", openAir, Dimension.CURRENT, Conductor.OPEN_AIR)));
   }
 
-  static double faultTrackAmperes(ChannelInputs in) {
-    return PathChecks.track(in).amperes(PrintedTrack.FAULT_CELSIUS - in.ambient());
+  /** Adds the check of the track under a fault's current; without a track there is none. */
+  static void track(
+      ChannelInputs in, CheckKind kind, double amperes, List<Check> checks, Datum... from) {
+    if (in.hasTrack()) {
+      checks.add(
+          Check.of(
+              kind,
+              amperes,
+              PathChecks.track(in).amperes(PrintedTrack.FAULT_CELSIUS - in.ambient()),
+              Datum.with(
+                  from,
+                  in.datum(Term.TRACE_WIDTH),
+                  in.datum(Term.TRACE_COPPER),
+                  in.datum(Term.AMBIENT),
+                  PathChecks.TRACK_RULE)));
+    }
   }
 
   /**

@@ -71,11 +71,13 @@ final class GateChecks {
         Double.isInfinite(allowed) || Double.isNaN(allowed)
             ? in.missingLine()
             : Datum.constant("VGS of the line", allowed, Dimension.VOLTAGE, source(in, earned));
-    return Check.of(
-        CheckKind.GATE_LEVEL,
-        gate,
-        allowed,
-        Datum.with(levelFrom(in), in.datum(Term.LOAD_CURRENT), in.datum(Term.SUPPLY), line));
+    return CouplerChecks.level(
+        in,
+        Check.of(
+            CheckKind.GATE_LEVEL,
+            gate,
+            allowed,
+            Datum.with(levelFrom(in), in.datum(Term.LOAD_CURRENT), in.datum(Term.SUPPLY), line)));
   }
 
   /** What the level at the gate follows from, and with it RDSon and all the MOSFET's heat. */
@@ -87,12 +89,17 @@ final class GateChecks {
       drive,
       in.has(Fitted.GATE_RESISTOR) ? in.datum(Term.GATE_RESISTOR) : drive,
       in.has(Fitted.PULL_DOWN) ? in.datum(Term.PULL_DOWN) : drive,
-      in.datum(Term.RETURN_LIFT)
+      in.datum(Term.RETURN_LIFT),
+      CouplerChecks.isOpen(in) ? in.datum(Term.TRANSFER_VOLTAGE) : drive,
+      CouplerChecks.isOpen(in) ? in.datum(Term.SATURATION) : drive
     };
   }
 
   /** The RDSon line that the datasheet would have to hold, where none fits. */
   static Datum missingLine(ChannelInputs in) {
+    if (CouplerChecks.isOpen(in)) {
+      return CouplerChecks.levelLeft(in);
+    }
     return Datum.missing(
         Term.ON_RESISTANCE,
         "RDSon of "

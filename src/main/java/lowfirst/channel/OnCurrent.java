@@ -22,7 +22,7 @@ public final class OnCurrent {
   /** Wire both ways and track at 20 °C, in ohms. */
   static double coldLoopOhms(ChannelInputs in) {
     double wire = Conductor.ohms(in.nominal(Term.WIRE_AREA), in.nominal(Term.WIRE_LENGTH), 20);
-    return 2 * wire + PathChecks.track(in).ohms(in.nominal(Term.TRACE_LENGTH), 20);
+    return 2 * wire + PathChecks.trackOhms(in, in.nominal(Term.TRACE_LENGTH), 20);
   }
 
   private static double onOhms(ChannelInputs in) {

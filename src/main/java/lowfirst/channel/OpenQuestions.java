@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.check.Verdict;
 import lowfirst.channel.data.PartData;
@@ -18,17 +19,27 @@ import lowfirst.channel.data.PartData;
 final class OpenQuestions {
   private OpenQuestions() {}
 
-  /** The checks under every answer. */
+  /**
+   * The checks under every answer. Where makers differ and none is named, the weakest counts;
+   * another's may do.
+   */
   static List<Check> over(ChannelInputs in, Function<ChannelInputs, List<Check>> checks) {
-    return overMakers(
+    List<Check> weakest = overTables(in, checks);
+    for (PartData part : in.parts().values()) {
+      weakest = overMakers(in, part, weakest);
+    }
+    return weakest;
+  }
+
+  /** What the tables leave open. */
+  private static List<Check> overTables(
+      ChannelInputs in, Function<ChannelInputs, List<Check>> checks) {
+    return over(
+        Term.SHORT_CIRCUIT,
+        "current limit of the load's rail, or of a battery its short-circuit current: write"
+            + " it in rails.csv",
         in,
-        maker ->
-            over(
-                Term.SHORT_CIRCUIT,
-                "current limit of the load's rail, or of a battery its short-circuit current: write"
-                    + " it in rails.csv",
-                maker,
-                rail -> over(Term.OTHERS_ON_HEATSINK, sharing(rail), rail, checks)));
+        rail -> over(Term.OTHERS_ON_HEATSINK, sharing(rail), rail, checks));
   }
 
   private static String sharing(ChannelInputs in) {
@@ -60,18 +71,23 @@ final class OpenQuestions {
     return joined;
   }
 
-  /** Where makers differ and none is named, the weakest counts; another's may do. */
-  private static List<Check> overMakers(
-      ChannelInputs in, Function<ChannelInputs, List<Check>> checks) {
-    List<Check> weakest = checks.apply(in);
-    for (PartData part : in.parts().values()) {
-      for (String maker :
-          Verdict.worstOf(weakest) == Verdict.OVERLOADED ? part.makers() : List.<String>of()) {
-        List<Check> one = checks.apply(in.with(part.of(maker)));
-        weakest = weakest.stream().map(check -> perhaps(check, one, part, maker)).toList();
+  /** Tries each maker of a part, as long as a check fails that the part has a say in. */
+  private static List<Check> overMakers(ChannelInputs in, PartData part, List<Check> weakest) {
+    List<Check> open = weakest;
+    for (String maker : part.makers()) {
+      if (open.stream().noneMatch(check -> failsOn(part.role(), check))) {
+        return open;
       }
+      List<Check> one =
+          overTables(
+              in.with(part.of(maker)), changed -> ChannelFinding.checksOf(part.role(), changed));
+      open = open.stream().map(check -> perhaps(check, one, part, maker)).toList();
     }
-    return weakest;
+    return open;
+  }
+
+  private static boolean failsOn(Role role, Check check) {
+    return check.verdict() == Verdict.OVERLOADED && role.checks().contains(check.kind());
   }
 
   private static Check perhaps(Check weakest, List<Check> one, PartData part, String maker) {

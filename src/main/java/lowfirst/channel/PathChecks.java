@@ -26,20 +26,31 @@ final class PathChecks {
           Dimension.RATIO,
           Source.standard("common practice: 5 % of the rail"));
 
+  private static final Datum NO_TRACK =
+      Datum.constant(
+          "tracks",
+          0,
+          Dimension.RATIO,
+          Source.kit(
+              "channels.csv: no printed track, so the wires must bear it all: none between the"
+                  + " parts may be thinner"));
+
   private PathChecks() {}
 
   /** Adds the checks of the way to the load. */
   static void into(ChannelInputs in, List<Check> checks) {
-    checks.add(
-        Check.of(
-            CheckKind.TRACE_CURRENT,
-            in.heatingAmps(),
-            track(in).amperes(PrintedTrack.RISE_KELVIN),
-            in.datum(Term.LOAD_CURRENT),
-            in.datum(Term.SUPPLY),
-            in.datum(Term.TRACE_WIDTH),
-            in.datum(Term.TRACE_COPPER),
-            TRACK_RULE));
+    if (in.hasTrack()) {
+      checks.add(
+          Check.of(
+              CheckKind.TRACE_CURRENT,
+              in.heatingAmps(),
+              track(in).amperes(PrintedTrack.RISE_KELVIN),
+              in.datum(Term.LOAD_CURRENT),
+              in.datum(Term.SUPPLY),
+              in.datum(Term.TRACE_WIDTH),
+              in.datum(Term.TRACE_COPPER),
+              TRACK_RULE));
+    }
     checks.add(
         Check.of(
             CheckKind.CONTACT_CURRENT,
@@ -48,7 +59,7 @@ final class PathChecks {
             in.datum(Term.LOAD_CURRENT),
             in.datum(Term.SUPPLY),
             in.datum(Term.CONTACT_RATING)));
-    checks.add(
+    Check wire =
         Check.of(
             CheckKind.WIRE_CURRENT,
             in.heatingAmps(),
@@ -67,25 +78,35 @@ final class PathChecks {
                 "bundle factor",
                 Conductor.bundleFactor(in.high(Term.WIRES_TOGETHER)),
                 Dimension.RATIO,
-                Conductor.BUNDLE)));
+                Conductor.BUNDLE));
+    checks.add(in.hasTrack() ? wire : wire.with(NO_TRACK));
     checks.add(
         Check.of(
             CheckKind.WIRE_DROP,
             in.loadAmps() * loopOhms(in),
             DROP_SHARE * in.nominal(Term.SUPPLY),
-            in.datum(Term.LOAD_CURRENT),
-            in.datum(Term.SUPPLY),
-            in.datum(Term.WIRE_AREA),
-            in.datum(Term.WIRE_LENGTH),
+            Datum.with(
+                loopFrom(in),
+                in.datum(Term.LOAD_CURRENT),
+                in.datum(Term.SUPPLY),
+                Datum.constant(
+                    "R of 1 km",
+                    Conductor.ohmsPerKilometre(in.low(Term.WIRE_AREA)),
+                    Dimension.RESISTANCE,
+                    Conductor.RESISTANCE),
+                DROP_RULE)));
+  }
+
+  /** What the resistance of the way to the load follows from. */
+  static Datum[] loopFrom(ChannelInputs in) {
+    Datum[] wire = {in.datum(Term.WIRE_AREA), in.datum(Term.WIRE_LENGTH)};
+    return in.hasTrack()
+        ? Datum.with(
+            wire,
             in.datum(Term.TRACE_WIDTH),
             in.datum(Term.TRACE_LENGTH),
-            in.datum(Term.TRACE_COPPER),
-            Datum.constant(
-                "R of 1 km",
-                Conductor.ohmsPerKilometre(in.low(Term.WIRE_AREA)),
-                Dimension.RESISTANCE,
-                Conductor.RESISTANCE),
-            DROP_RULE));
+            in.datum(Term.TRACE_COPPER))
+        : wire;
   }
 
   static PrintedTrack track(ChannelInputs in) {
@@ -97,6 +118,11 @@ final class PathChecks {
   static double loopOhms(ChannelInputs in) {
     double hot = ChannelInputs.hotCopperCelsius();
     return 2 * Conductor.ohms(in.low(Term.WIRE_AREA), in.high(Term.WIRE_LENGTH), hot)
-        + track(in).ohms(in.high(Term.TRACE_LENGTH), hot);
+        + trackOhms(in, in.high(Term.TRACE_LENGTH), hot);
+  }
+
+  /** Resistance of the track; none where wires run from part to part. */
+  static double trackOhms(ChannelInputs in, double millimetres, double celsius) {
+    return in.hasTrack() ? track(in).ohms(millimetres, celsius) : 0;
   }
 }

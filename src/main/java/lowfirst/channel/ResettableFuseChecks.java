@@ -20,16 +20,12 @@ final class ResettableFuseChecks {
   /** Adds what sets it apart from a fuse that melts. */
   static void into(ChannelInputs in, HoldCurrent hold, List<Check> checks) {
     checks.add(holds(in, hold));
-    checks.add(
-        Check.of(
-            CheckKind.TRIP_PROTECTS_TRACK,
-            in.high(Term.FUSE_TRIP),
-            FuseChecks.faultTrackAmperes(in),
-            in.datum(Term.FUSE_TRIP),
-            in.datum(Term.TRACE_WIDTH),
-            in.datum(Term.TRACE_COPPER),
-            in.datum(Term.AMBIENT),
-            PathChecks.TRACK_RULE));
+    FuseChecks.track(
+        in,
+        CheckKind.TRIP_PROTECTS_TRACK,
+        in.high(Term.FUSE_TRIP),
+        checks,
+        in.datum(Term.FUSE_TRIP));
     checks.add(
         FuseChecks.wire(
             in, CheckKind.TRIP_PROTECTS_WIRE, in.high(Term.FUSE_TRIP), in.datum(Term.FUSE_TRIP)));

@@ -14,7 +14,7 @@ import lowfirst.quantity.Quantity;
 
 /**
  * Drivers that carry the load themselves, without a MOSFET: Darlington array, optocoupler,
- * constant-current sink, bipolar transistor; and the optocoupler that drives a gate.
+ * constant-current sink, bipolar transistor.
  */
 final class StageChecks {
   private StageChecks() {}
@@ -85,14 +85,8 @@ final class StageChecks {
                     + " or more: write it in datasheets.csv")));
   }
 
-  /** Adds the check of an optocoupler that pulls a gate up against its pull-down. */
-  static void gateDriver(ChannelInputs in, List<Check> checks) {
-    double amps =
-        in.has(Fitted.PULL_DOWN) ? in.high(Term.DRIVE_CEILING) / in.low(Term.PULL_DOWN) : 0;
-    checks.add(optocoupler(in, amps, in.datum(Term.DRIVE_CEILING)));
-  }
-
-  private static Check optocoupler(ChannelInputs in, double amps, Datum from) {
+  /** An optocoupler that is to stay saturated at this current. */
+  static Check optocoupler(ChannelInputs in, double amps, Datum from) {
     return Check.of(
         CheckKind.OPTO_CURRENT,
         amps,

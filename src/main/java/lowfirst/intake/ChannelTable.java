@@ -3,6 +3,8 @@ package lowfirst.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.board.OutputChannel;
@@ -15,6 +17,7 @@ import lowfirst.intake.table.Table;
 import lowfirst.problem.Problem;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
+import lowfirst.quantity.Sourced;
 
 /** Reads the rows of {@code channels.csv}. */
 final class ChannelTable {
@@ -24,6 +27,10 @@ final class ChannelTable {
   /** 5 K/W HS1: a thermal resistance, and what the heatsink is called. */
   private static final Pattern NAMED_HEATSINK =
       Pattern.compile("(\\S*\\d\\S*?(?:\\s*(?:K|°?C)/W)?)(?:\\s*[,;])?\\s+(?!(?:K|°?C)/W)(\\S.*)");
+
+  /** How people say that wires run from part to part. */
+  private static final Set<String> WIRED =
+      Set.of("none", "no track", "no trace", "wire", "wired", "point to point", "point-to-point");
 
   private ChannelTable() {}
 
@@ -47,6 +54,10 @@ final class ChannelTable {
     String heatsink = cells.text(Column.HEATSINK);
     Matcher named = NAMED_HEATSINK.matcher(heatsink);
     boolean isNamed = named.matches();
+    Optional<Sourced> traceWidth =
+        isWired(cells.text(Column.TRACE_WIDTH))
+            ? Optional.empty()
+            : cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil");
     return new OutputChannel(
         name,
         board.isEmpty() ? names.boards.only() : names.boards.meantBy(board),
@@ -60,10 +71,10 @@ final class ChannelTable {
             Column.HEATSINK, isNamed ? named.group(1) : heatsink, Dimension.THERMAL_RESISTANCE),
         isNamed ? named.group(2) : "",
         names.drivers.meantBy(cells.text(Column.DRIVER)),
-        cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
+        traceWidth,
         cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),
         cells.atMost(Column.TRACE_COPPER, THICKEST_COPPER),
-        traceLayer(cells),
+        traceLayer(cells, traceWidth),
         cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
         cells.text(Column.WIRE),
         cells.inUnits(Column.WIRE_LENGTH, Dimension.LENGTH, "m", "mm"),
@@ -85,13 +96,23 @@ final class ChannelTable {
     };
   }
 
-  private static TraceLayer traceLayer(Cells cells) {
-    return switch (cells.text(Column.TRACE_LAYER).toLowerCase(Locale.ROOT)) {
+  /** Whether a cell says that there is no track; a dash leaves that open. */
+  private static boolean isWired(String text) {
+    return WIRED.contains(text.toLowerCase(Locale.ROOT));
+  }
+
+  /** Where a width is stated there is a track, whatever the layer's cell says. */
+  private static TraceLayer traceLayer(Cells cells, Optional<Sourced> width) {
+    String text = cells.text(Column.TRACE_LAYER);
+    if (isWired(text) || isWired(cells.text(Column.TRACE_WIDTH))) {
+      return width.isPresent() ? TraceLayer.UNSTATED : TraceLayer.NONE;
+    }
+    return switch (text.toLowerCase(Locale.ROOT)) {
       case "", "-", "?", "unknown" -> TraceLayer.UNSTATED;
       case "external", "outer", "outside", "top", "bottom" -> TraceLayer.EXTERNAL;
       case "internal", "inner", "inside" -> TraceLayer.INTERNAL;
       default -> {
-        cells.notOneOf(Column.TRACE_LAYER, "external, internal");
+        cells.notOneOf(Column.TRACE_LAYER, "external, internal, none");
         yield TraceLayer.UNSTATED;
       }
     };

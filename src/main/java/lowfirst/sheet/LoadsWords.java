@@ -164,7 +164,7 @@ final class LoadsWords {
       case GATE_RESISTOR -> "a gate resistor";
       case FUSE ->
           "a fuse, on the board or in the lead, and name it in the BOM and in channels.csv";
-      case FUSE_HOLDER, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE ->
+      case FUSE_HOLDER, PWM, DRIVEN_AT_RESET, ON_AT_RESET, OPTOCOUPLED_GATE, LEVEL_STATED ->
           fit.name().toLowerCase(Locale.ROOT);
     };
   }

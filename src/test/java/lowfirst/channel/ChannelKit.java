@@ -87,6 +87,20 @@ public final class ChannelKit {
         .datasheet("T-ARRAY", "TJ", "", "", "150", "C");
   }
 
+  /** An optocoupler pulls the gate up to 12 V and may keep 5 V of them. */
+  public static ChannelKit coupled() {
+    ChannelKit kit =
+        typical()
+            .with(
+                "drivers",
+                "kind=optocoupler; part type=T-OPTO; high level min=; input current=10 mA;"
+                    + " supply=gate; source resistance=0 Ohm; current limit=60 mA");
+    kit.rows.put("rails.gate", cells("rail=gate; voltage=12 V; tolerance=5 %"));
+    return kit.with("bom.R2", "value=12k 1%")
+        .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V")
+        .datasheet("T-OPTO", "CTR", "IF=5mA, VCE=5V", "50", "", "%");
+  }
+
   /** The same behind a resettable fuse that holds 1.8 A, and in air of 60 °C 1.2 A. */
   public static ChannelKit resettable() {
     return typical()

@@ -64,6 +64,10 @@ class LawsTest {
             .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
             .with("loads", "kind=resistive; inductance=; resistance=; current=30 mA"));
     kits.put("array", ChannelKit.array());
+    kits.put("coupled gate", ChannelKit.coupled());
+    kits.put(
+        "no track",
+        TYPICAL.with("channels", "trace width=none; trace length=; trace copper=; trace layer="));
     kits.put("resettable fuse", ChannelKit.resettable());
     return kits;
   }

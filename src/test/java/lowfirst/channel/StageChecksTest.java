@@ -207,6 +207,9 @@ class StageChecksTest {
             .with("drivers", "kind=optocoupler; part type=T-OPTO; input current=10 mA")
             .datasheet("T-OPTO", "VCEsat", "IC=1mA, IF=20mA", "", "0.2", "V");
     amounts(5.25 / 9900, 0.0005, gate.inputs(), CheckKind.OPTO_CURRENT);
+    Check unpromised = gate.check(CheckKind.OPTO_CURRENT);
+    assertEquals(Verdict.UNDECIDED, unpromised.verdict());
+    assertTrue(unpromised.missing().toString().contains("CTR min of T-OPTO"));
     amounts(0, 0.0005, gate.inputs().without(Fitted.PULL_DOWN), CheckKind.OPTO_CURRENT);
     assertFalse(has(ChannelKit.typical(), CheckKind.OPTO_CURRENT));
   }

@@ -510,11 +510,36 @@ class TrapsTest {
                 "drivers",
                 "kind=optocoupler; part type=PC817; high level min=; input current=10 mA")
             .with("bom.R2", "value=4k7 1%");
+    // Sharp PC817X, D2-A03101EN: CTR at least 50 % at IF = 5 mA and VCE = 5 V
     Check check = coupler.check(CheckKind.OPTO_CURRENT);
-    assertEquals(0.010 / 20, check.allowedAmount(), 1e-9, "IF/20, not 50 % of IF");
-    assertEquals(OVERLOADED, check.verdict(), "5.25 V on 4.65 kΩ is 1.1 mA");
+    assertEquals(0.5 * 0.5 * 0.005, check.allowedAmount(), 1e-9, "half of it, for heat and age");
+    assertEquals(CARRIES, check.verdict(), "5.25 V on 4.65 kΩ is 1.1 mA");
+    Check level = coupler.check(CheckKind.GATE_LEVEL);
+    assertEquals(4.75 - 5, level.actualAmount(), 0.02, "but it may keep all 5 V");
+    assertEquals(UNDECIDED, level.verdict());
+    assertTrue(level.missing().toString().contains("22.6 mA through its LED"), "1.128 mA · 20");
     ChannelKit weaker = coupler.with("bom.R2", "value=47k 1%");
     assertEquals(CARRIES, verdict(weaker, CheckKind.OPTO_CURRENT));
+    assertEquals(4.75 - 0.2, weaker.check(CheckKind.GATE_LEVEL).actualAmount(), 0.05);
+    ChannelKit strong = coupler.with("bom.R2", "value=1k 1%");
+    assertEquals(OVERLOADED, verdict(strong, CheckKind.OPTO_CURRENT), "5.3 mA of 50 % of 10 mA");
+    ChannelKit between = coupler.with("bom.R2", "value=2k2 1%");
+    assertEquals(
+        UNDECIDED, verdict(between, CheckKind.OPTO_CURRENT), "2.4 mA is promised by no row");
+    ChannelKit dim = coupler.with("drivers", "input current=3 mA");
+    assertEquals(UNDECIDED, verdict(dim, CheckKind.OPTO_CURRENT), "no ratio below 5 mA");
+    ChannelKit unsaid = coupler.with("drivers", "input current=");
+    assertEquals(UNDECIDED, verdict(unsaid, CheckKind.OPTO_CURRENT));
+  }
+
+  @Test
+  void trap_25_from_twelve_volts_a_coupler_that_keeps_five_leaves_a_logic_gate_enough() {
+    ChannelKit coupler = ChannelKit.coupled().with("drivers", "part type=PC817");
+    Check level = coupler.check(CheckKind.GATE_LEVEL);
+    // 12.6 V on 11.88 kΩ is 1.06 mA: more than 0.5 mA, less than 1.25 mA; 11.4 V less 5 V
+    assertEquals(6.4, level.actualAmount(), 0.15);
+    assertEquals(CARRIES, level.verdict(), "RDSon is specified from 4 V on");
+    assertEquals(CARRIES, coupler.finding().verdict());
   }
 
   @Test

@@ -27,7 +27,8 @@ public enum CheckKind {
       Dimension.VOLTAGE,
       AT_LEAST,
       "VGS = VOH·Rpd/(Rpd + RG + Rsource) − Vlift ≥ VGS of a datasheet RDS(on) line (pull-down at"
-          + " the driver: VGS = VOH·Rpd/(Rpd + Rsource) − Vlift)",
+          + " the driver: VGS = VOH·Rpd/(Rpd + Rsource) − Vlift); VOH less VCE(CTR) − VCEsat where an"
+          + " optocoupler isn't promised to saturate",
       "The gate must be pulled as high as the datasheet demands, or the MOSFET is only half on."),
   GATE_LIMIT(
       "gate voltage within VGS",
@@ -333,10 +334,11 @@ public enum CheckKind {
           + " VBEsat/Rpd",
       "A transistor that gets too little base current stays half on and overheats."),
   OPTO_CURRENT(
-      "optocoupler stays saturated",
+      "optocoupler delivers the current",
       Dimension.CURRENT,
       AT_MOST,
-      "IC ≤ IF·(IC/IF at which VCEsat is specified)",
+      "IC ≤ IF·(IC/IF at which VCEsat is specified); at a gate also IC ≤ ½·IC(CTR) at IF ≥ IF(CTR),"
+          + " and the level then counts VCE(CTR)",
       "The transfer ratio on the cover holds at 5 V across the output, not when it is fully on."),
   RAIL_CURRENT(
       "supply delivers the sum",

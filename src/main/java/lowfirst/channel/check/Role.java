@@ -84,6 +84,8 @@ public enum Role {
       CheckKind.STAGE_TEMPERATURE,
       CheckKind.FORCED_GAIN,
       CheckKind.OPTO_CURRENT,
+      CheckKind.GATE_LEVEL,
+      CheckKind.JUNCTION_TEMPERATURE,
       CheckKind.PULL_IN);
 
   private final Function<OutputChannel, Optional<Designator>> place;

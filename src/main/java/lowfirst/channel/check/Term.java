@@ -66,6 +66,9 @@ public enum Term {
   SATURATION_CURRENT(
       "IC(VCEsat)", Dimension.CURRENT, LOWER, "datasheets.csv VCEsat, condition IC="),
   FORCED_GAIN_RATING("IC/IB", Dimension.RATIO, LOWER, "datasheets.csv VCEsat, conditions IC= IB="),
+  TRANSFER_CURRENT("IC(CTR)", Dimension.CURRENT, LOWER, "datasheets.csv CTR, min"),
+  TRANSFER_INPUT("IF(CTR)", Dimension.CURRENT, HIGHER, "datasheets.csv CTR, condition IF="),
+  TRANSFER_VOLTAGE("VCE(CTR)", Dimension.VOLTAGE, HIGHER, "datasheets.csv CTR, condition VCE="),
   BASE_VOLTAGE("VBEsat", Dimension.VOLTAGE, HIGHER, "datasheets.csv VBEsat"),
   STAGE_EDGES("tsw", Dimension.TIME, HIGHER, "datasheets.csv tsw, max"),
   TOTAL_CURRENT_RATING("ICtotal", Dimension.CURRENT, LOWER, "datasheets.csv ICtotal"),

@@ -64,6 +64,7 @@ public enum DatasheetSymbol {
   ICM("ICM", "transistor or array: peak current of one output", "max"),
   ICTOTAL("ICtotal", "array: current of the common pin", "max"),
   VCESAT("VCEsat", "saturation voltage; IC= and IB= or IF= required", "max"),
+  CTR("CTR", "optocoupler: transfer ratio; IF= and VCE= required", "min"),
   VBESAT("VBEsat", "base voltage in saturation", "max", "VBEon"),
   TSW("tsw", "transistor or array under PWM: ton and toff together, storage included", "max"),
   VSINK("Vsink", "constant-current sink: least voltage across it", "max");

@@ -2,8 +2,10 @@ package lowfirst.channel.data;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.check.Datum;
@@ -47,6 +49,9 @@ public final class PartData {
   private final Optional<Origin> origin;
 
   private record Origin(PartType type, List<DatasheetLine> lines, String bomWords) {}
+
+  /** The same part of each maker, read when first asked for. */
+  private final Map<String, PartData> ofMakers = new ConcurrentHashMap<>();
 
   PartData(
       Role role,
@@ -138,7 +143,8 @@ public final class PartData {
   /** The same part of one of its {@link #makers()}. */
   public PartData of(String maker) {
     Origin from = origin.orElseThrow();
-    return of(role, from.type, from.lines, from.bomWords + " " + maker);
+    return ofMakers.computeIfAbsent(
+        maker, one -> of(role, from.type, from.lines, from.bomWords + " " + one));
   }
 
   /** Why it can't switch a load on the low side, whatever its numbers are; empty if it can. */

@@ -1,16 +1,19 @@
 package lowfirst.channel.data;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.formula.FuseFamily;
 import lowfirst.channel.formula.OnResistance;
+import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.TestCondition;
 import lowfirst.quantity.Source;
@@ -32,6 +35,7 @@ final class SwitchReader {
       data.add(ratings.harm(Term.BASE_VOLTAGE, DatasheetSymbol.VBESAT));
       data.add(ratings.harm(Term.STAGE_EDGES, DatasheetSymbol.TSW));
       data.add(forcedGain(ratings, name));
+      data.addAll(transfer(ratings, name));
       data.add(
           kind == PartKind.INTEGRATED_CIRCUIT
               ? ratings.harm(Term.SATURATION, DatasheetSymbol.VSINK)
@@ -144,6 +148,52 @@ final class SwitchReader {
             Datum.missing(
                 Term.AVALANCHE_CURRENT_RATING,
                 "IAS of " + name + ": write it in datasheets.csv, condition of EAS (IAS=...)"));
+  }
+
+  /** One point of an optocoupler's transfer ratio, such as 50 % at 5 mA and 5 V. */
+  private record Transfer(double inputAmps, double volts, double amps, DatasheetLine line) {
+    static Stream<Transfer> of(DatasheetLine line) {
+      TestCondition condition = TestCondition.parse(line.condition());
+      OptionalDouble in = condition.value("IF");
+      OptionalDouble volts = condition.value("VCE");
+      return in.isPresent() && volts.isPresent() && line.min().isPresent()
+          ? Stream.of(
+              new Transfer(
+                  in.getAsDouble(),
+                  volts.getAsDouble(),
+                  in.getAsDouble() * Ratings.amount(line.min()) / 100,
+                  line))
+          : Stream.empty();
+    }
+  }
+
+  /** Of several points the least current, the most that it asks for, and the most voltage. */
+  private static List<Datum> transfer(Ratings ratings, String name) {
+    List<Transfer> points =
+        ratings.about(DatasheetSymbol.CTR).stream().flatMap(Transfer::of).toList();
+    if (points.isEmpty()
+        || ratings.silentMaker(points.stream().map(Transfer::line).toList()).isPresent()) {
+      String missing = "CTR min of " + name + " with its IF= and VCE=: write it in datasheets.csv";
+      return Stream.of(Term.TRANSFER_CURRENT, Term.TRANSFER_INPUT, Term.TRANSFER_VOLTAGE)
+          .map(term -> Datum.missing(term, missing))
+          .toList();
+    }
+    return List.of(
+        datum(Term.TRANSFER_CURRENT, Collections.min(points, by(Transfer::amps)), Transfer::amps),
+        datum(
+            Term.TRANSFER_INPUT,
+            Collections.max(points, by(Transfer::inputAmps)),
+            Transfer::inputAmps),
+        datum(
+            Term.TRANSFER_VOLTAGE, Collections.max(points, by(Transfer::volts)), Transfer::volts));
+  }
+
+  private static Comparator<Transfer> by(ToDoubleFunction<Transfer> amount) {
+    return Comparator.comparingDouble(amount);
+  }
+
+  private static Datum datum(Term term, Transfer point, ToDoubleFunction<Transfer> amount) {
+    return Datum.of(term, amount.applyAsDouble(point), point.line().source());
   }
 
   private static Datum forcedGain(Ratings ratings, String name) {
