@@ -139,10 +139,13 @@ public final class Board {
 
   /** Whether an item is told by the placement list and not by the BOM: it stands at a placement. */
   public boolean isOnlyPlaced(Item item) {
-    return item.designators().stream()
-        .limit(1)
-        .flatMap(first -> find(first).flatMap(BoardPart::placement).stream())
-        .anyMatch(placement -> placement.place().equals(item.place()));
+    if (item.designators().isEmpty()) {
+      return false;
+    }
+    BoardPart first = parts.find(item.designators().get(0));
+    return first != null
+        && first.placement().isPresent()
+        && first.placement().get().place().equals(item.place());
   }
 
   /** The placement list. */

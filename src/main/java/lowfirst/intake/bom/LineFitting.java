@@ -57,7 +57,8 @@ final class LineFitting {
 
   /** Whether a heading says just that, and does not only speak of it. */
   private static boolean headsLeftOut(String heading) {
-    return heading.length() < 60
+    return !heading.isEmpty()
+        && heading.length() < 60
         && FittedSigns.leaveOutOnly(PARTS.matcher(heading).replaceAll(" ").strip());
   }
 

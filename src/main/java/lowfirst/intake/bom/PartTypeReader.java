@@ -79,9 +79,7 @@ public final class PartTypeReader {
       return PartOfLine.withoutValue(PartOfLine.read(key).type());
     }
     PartOfLine read = known.computeIfAbsent(key, PartOfLine::read);
-    boolean fittingAlone =
-        FittedSigns.leaveOut(read.type().text()) || FittingWords.areAll(read.type().text());
-    if (!read.notUnderstood().isEmpty() && !fittingAlone) {
+    if (!read.notUnderstood().isEmpty() && !isOfFittingAlone(read.type().text())) {
       problems.add(
           row.problem(
               Kind.VALUE_NOT_UNDERSTOOD,
@@ -92,6 +90,11 @@ public final class PartTypeReader {
                   : "write the type number here"));
     }
     return read.type();
+  }
+
+  /** Whether a text is no value, but says whether the part is fitted. */
+  private static boolean isOfFittingAlone(String text) {
+    return FittedSigns.leaveOut(text) || FittingWords.areAll(text);
   }
 
   /** The letters of the first designator, of one that could not be read, too. */

@@ -144,7 +144,9 @@ final class DesignatorReader {
 
   private void part(String text) {
     endsEmpty = text.isEmpty();
-    if (text.isEmpty()) {
+    if (DesignatorSpelling.isPlain(text)) {
+      add(text);
+    } else if (text.isEmpty()) {
       empties++;
     } else if (text.length() > 2
         && text.charAt(0) == '"'

@@ -36,6 +36,9 @@ public final class LostNames {
 
   /** The first of them, or the range that words begin with; empty without one. */
   public static String first(String words) {
+    if (words.isEmpty()) {
+      return "";
+    }
     Matcher one = ONE.matcher(words);
     Matcher range = RANGE.matcher(words);
     Matcher first = RANGE_FIRST.matcher(words);

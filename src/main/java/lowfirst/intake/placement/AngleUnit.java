@@ -28,6 +28,9 @@ public enum AngleUnit {
 
   private static final double NEARLY = 0.3;
 
+  /** Degrees and the parts of one, each a tenth of the one before. */
+  private static final AngleUnit[] PARTS = {DEGREE, TENTH, HUNDREDTH, THOUSANDTH};
+
   /** Nearly all parts are turned by a multiple of it. */
   private static final double EIGHTH = 45;
 
@@ -56,7 +59,7 @@ public enum AngleUnit {
     private TableRow widestRow;
 
     /** How many turn by eighths: counted in degrees, in tenths, hundredths, thousandths of one. */
-    private final int[] eighths = new int[THOUSANDTH.ordinal() + 1];
+    private final int[] eighths = new int[PARTS.length];
 
     private boolean areRadians = true;
     private boolean areQuarters = true;
@@ -67,11 +70,16 @@ public enum AngleUnit {
         widest = size;
         widestRow = row;
       }
-      for (int i = 0; size > 0 && i < eighths.length; i++) {
-        eighths[i] += isEighth(size / values()[i].inDegree) ? 1 : 0;
-      }
+      countEighths(size);
       areQuarters = areQuarters && size <= MOST_QUARTERS && size == Math.rint(size);
       areRadians = areRadians && size <= MOST_RADIANS && mayBeRadian(size);
+    }
+
+    /** What is no eighth turn in one unit is none in a smaller one. */
+    private void countEighths(double size) {
+      for (int i = 0; i < PARTS.length && size > 0 && isEighth(size / PARTS[i].inDegree); i++) {
+        eighths[i]++;
+      }
     }
 
     private static boolean mayBeRadian(double size) {

@@ -11,6 +11,7 @@ import lowfirst.board.Placement;
 import lowfirst.board.Side;
 import lowfirst.intake.cell.Cells;
 import lowfirst.intake.cell.DesignatorList;
+import lowfirst.intake.cell.DesignatorSpelling;
 import lowfirst.intake.cell.FittedSigns;
 import lowfirst.intake.cell.GroupedNumber;
 import lowfirst.intake.cell.SideWords;
@@ -190,7 +191,8 @@ public final class PlacementReader {
               "write the designator, or take it out"));
       return;
     }
-    if (SpreadsheetDate.wasDesignator(name)) {
+    boolean plain = DesignatorSpelling.isPlain(name);
+    if (!plain && SpreadsheetDate.wasDesignator(name)) {
       problems.add(
           row.problem(
               Kind.DESIGNATOR_UNREADABLE,
@@ -210,7 +212,7 @@ public final class PlacementReader {
     if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
     }
-    if (PlacedNames.areSeveral(name)) {
+    if (!plain && PlacedNames.areSeveral(name)) {
       problems.add(severalParts(row, Column.DESIGNATOR, "one position"));
       return;
     }

@@ -1,6 +1,7 @@
 package lowfirst.intake.table;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,12 +76,13 @@ record Cut(
     Optional<String> line = map.headerLine(kind, file);
     Map<Column, String> told = map.columns(kind, file);
     var best = new Header(-1, List.of(), List.of());
+    var scores = new HashMap<String, Integer>();
     int most = 0;
     for (int index = 0; index < Math.min(rows.size(), SEARCHED); index++) {
       if (line.isPresent() && !line.get().equals(rows.get(index).line() + "")) {
         continue;
       }
-      if (line.isEmpty() && HeaderMatch.highestScore(kind, told, rows, index) <= most) {
+      if (line.isEmpty() && HeaderMatch.highestScore(kind, told, rows, index, scores) <= most) {
         continue;
       }
       if (best.isHeaded(kind) && holdsPart(kind, best, rows.subList(best.index() + 1, index))) {

@@ -75,20 +75,30 @@ public final class HeaderMatch {
   /**
    * What {@link #at} can score with a row at most, told by its words alone, which spares most rows
    * a look at those below.
+   *
+   * @param ofWords what single cells score at most, kept from row to row, since cells repeat
    */
   public static int highestScore(
-      TableKind kind, Map<Column, String> told, List<Row> rows, int index) {
+      TableKind kind,
+      Map<Column, String> told,
+      List<Row> rows,
+      int index,
+      Map<String, Integer> ofWords) {
     // Designators, fitted and a value by their cells; a position that is told has two halves.
     int highest = 3 + 3 * told.size() + (told.containsKey(Column.POSITION) ? 6 : 0);
     for (String name : HeaderNames.of(kind, rows, index)) {
-      int most = 0;
-      for (HeaderWords.Match match : HeaderWords.matches(kind, name)) {
-        int score = match.column() == Column.POSITION ? 7 : match.isWeak() ? 1 : 3;
-        most = Math.max(most, score);
-      }
-      highest += most;
+      highest += ofWords.computeIfAbsent(name, words -> highestScore(kind, words));
     }
     return highest;
+  }
+
+  private static int highestScore(TableKind kind, String words) {
+    int most = 0;
+    for (HeaderWords.Match match : HeaderWords.matches(kind, words)) {
+      int score = match.column() == Column.POSITION ? 7 : match.isWeak() ? 1 : 3;
+      most = Math.max(most, score);
+    }
+    return most;
   }
 
   private void useWhatIsTold() {
