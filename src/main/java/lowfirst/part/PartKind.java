@@ -17,6 +17,8 @@ public enum PartKind {
   ELECTROLYTIC_CAPACITOR("electrolytic capacitor", Trait.POLARISED, Trait.HEAT_SENSITIVE),
   TANTALUM_CAPACITOR("tantalum capacitor", Trait.POLARISED, Trait.HEAT_SENSITIVE),
   CAPACITOR("capacitor"),
+  /** Turned to its value, so that it has none to be told or measured by. */
+  TRIMMER_CAPACITOR("trimmer capacitor"),
   INDUCTOR("inductor"),
   DIODE("diode", Trait.POLARISED),
   SCHOTTKY_DIODE("Schottky diode", Trait.POLARISED),

@@ -15,7 +15,10 @@ import java.util.stream.Stream;
  */
 public final class SurfaceMount {
   private static final Pattern SAID =
-      Pattern.compile("(?<![A-Z])(SMD|SMT|SURFACE[ _-]?MOUNT(ED|ING)?)(?![A-Z])|_\\d{4}METRIC");
+      Pattern.compile(
+          "(?<![A-Z])(SMD|SMT|SURFACE[ _-]?MOUNT(ED|ING)?)(?![A-Z])|_\\d{4}METRIC"
+              // SWITCHSMD; 1x06-1MP, a plug with a pad that only holds it.
+              + "|[A-Z]SM[DT](?![A-Z0-9])|\\dX\\d{2}-\\dMP(?![A-Z0-9])");
   private static final Pattern THROUGH_HOLE =
       Pattern.compile("(?<![A-Z])(THT|THROUGH|P?DIP|DIL|SOCKET|AXIAL|RADIAL|ADAPTER)(?![A-Z])");
   private static final Pattern FAMILY =
@@ -24,7 +27,7 @@ public final class SurfaceMount {
               + "SC-?(59|70|74|75|88)A?|SOT-?(23|25|26|89|143|223|323|343|346|353|363|416|457|523|553"
               + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123(F|FL|L|W)?|128|323F?|523F?|723|882|923)"
               + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
-              + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP)?"
+              + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP|D?W|[DLNM])?"
               + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
               + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"
               + "|(2012|3216|3528|6032|7343)-\\d{2}[A-Z]?"
@@ -34,6 +37,10 @@ public final class SurfaceMount {
           "(?<![A-Z0-9.])(R|C|L|D|F|M|FB|LED|SML|RES|CAP|IND|CHIP)?[ _-]?"
               + "(01005|0201|0402|0603|0805|1008|1206|1210|1806|1808|1812|2010|2220|2512)"
               + "(?![0-9A-KM-Z]|[.,x]\\d)");
+
+  /** A maker's series or a symbol before the size of a chip: CRCW0402, C-EUC0805. */
+  private static final Pattern SERIES_AND_CHIP =
+      Pattern.compile("(?<=[A-Z])(0402|0603|0805|1206)(?![0-9]|[.,X]\\d)");
 
   /** Length and width of a light-emitting chip's body, in tenths of a millimetre. */
   private static final Pattern LED_CHIP =
@@ -78,8 +85,17 @@ public final class SurfaceMount {
             || kind == PartKind.LED && LED_CHIP.matcher(text).find();
     return ofItsKind
         || (!throughHole
-            && Stream.of(FAMILY, CHIP, METRIC_CHIP, BARE_CHIP, LAND, OF_A_DIODE, CAN)
-                .anyMatch(p -> p.matcher(text).find()));
+            && (Stream.of(FAMILY, CHIP, METRIC_CHIP, BARE_CHIP, LAND, OF_A_DIODE, CAN)
+                    .anyMatch(p -> p.matcher(text).find())
+                || comesAsChip(kind) && SERIES_AND_CHIP.matcher(text).find()));
+  }
+
+  private static boolean comesAsChip(PartKind kind) {
+    return kind == PartKind.RESISTOR
+        || kind == PartKind.INDUCTOR
+        || kind == PartKind.VARISTOR
+        || kind == PartKind.LED
+        || kind.isCapacitor();
   }
 
   /** Whether a package or footprint name, or a part's text, names the size of a chip. */
@@ -103,6 +119,8 @@ public final class SurfaceMount {
               && !THROUGH_HOLE.matcher(capitals(type.packageName())).find();
     }
     // A text that is nothing but four digits may be a value or a number.
-    return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind());
+    return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind())
+        || SAID.matcher(capitals(type.typeNumber())).find()
+        || comesAsChip(type.kind()) && SERIES_AND_CHIP.matcher(capitals(type.typeNumber())).find();
   }
 }

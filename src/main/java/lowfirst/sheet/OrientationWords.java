@@ -49,7 +49,7 @@ final class OrientationWords {
           "the notch or dot is the pin 1 end: over the notch printed on the board; then read the"
               + " type number again";
       case SOCKET ->
-          "the notch over the notch printed on the board: it tells later how the IC goes in";
+          "the notch over the notch printed on the board: it tells later how the part goes in";
       case RESISTOR_NETWORK ->
           "the dot or bar is pin 1: to the square pad or the 1 printed on the board";
       case DISPLAY ->
@@ -63,7 +63,8 @@ final class OrientationWords {
           "as the outline on the board shows: turned about, it works backwards";
       case RELAY, SWITCH, RESONATOR, MOTOR ->
           "its pins fit only one way, or either; compare with the outline on the board";
-      case HEATSINK, BOARD_FEATURE, HARDWARE, UNKNOWN -> "as the outline on the board shows";
+      case TRIMMER_CAPACITOR, HEATSINK, BOARD_FEATURE, HARDWARE, UNKNOWN ->
+          "as the outline on the board shows";
     };
   }
 

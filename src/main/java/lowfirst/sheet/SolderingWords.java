@@ -74,6 +74,7 @@ final class SolderingWords {
           SWITCH,
           RELAY,
           FUSE_HOLDER,
+          TRIMMER_CAPACITOR,
           TRIMMER,
           POTENTIOMETER,
           BUZZER,

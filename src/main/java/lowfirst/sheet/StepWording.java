@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.assembly.Batch;
@@ -92,14 +93,18 @@ public final class StepWording {
     if (type.kind() == PartKind.UNKNOWN) {
       return core + " (kind not known)";
     }
-    if (lower.contains(kind.toLowerCase(Locale.ROOT))) {
+    boolean isSocket = type.kind() == PartKind.SOCKET && SOCKET.matcher(lower).find();
+    if (isSocket || lower.contains(kind.toLowerCase(Locale.ROOT))) {
       return core;
     }
-    // "DIP-8 socket" of the kind "IC socket"
+    // "female header" of the kind "pin header"
     return lower.endsWith(" " + last)
         ? core.substring(0, core.length() - last.length()) + kind
         : core + " " + kind;
   }
+
+  /** Which may be one for a relay, of which the kind's own words say nothing. */
+  private static final Pattern SOCKET = Pattern.compile("\\b(socket|base)$");
 
   private static String core(PartType type) {
     return type.value().map(MarkingWords::value).orElseGet(() -> MarkingWords.number(type));

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lowfirst.marking.BandEncoding;
 import lowfirst.marking.BandSequence;
@@ -49,6 +50,21 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
 
   private static final Pattern PLAIN = Pattern.compile("(?=.*\\d)[\\p{L}\\p{N}-]{3,20}");
 
+  /**
+   * A single letter behind a number tells its gain group, as bodies print it without a sign between
+   * (Pro Electron type designation): BC547_B.
+   */
+  private static final Pattern GAIN_GROUP = Pattern.compile("([A-Z]{2,3}\\d{2,4})_([A-Z])");
+
+  private static final Pattern FUSE_CURRENT =
+      Pattern.compile(
+          "(?<![\\p{L}\\d.,])(?:FF|TT|[FMT])?\\s?\\d{1,4}(?:[.,]\\d{1,3})?\\s?m?A(?![\\p{L}\\d])");
+
+  /** Amounts alone rate a part, and makers print them beside a number: 600V / 6A. */
+  private static final Pattern RATINGS =
+      Pattern.compile(
+          "(?:[<>≥≤~+-]?\\s?\\d{1,5}(?:[.,]\\d{1,3})?\\s?[mkµu]?(?:VA?|A|W|Hz|mm|AWG)(?:[ -]?[AD]C)?|[AD]C|[\\s/,;x()-])+");
+
   private static final PartMarking NOTHING = new PartMarking(List.of(), List.of(), false);
 
   public PartMarking {
@@ -72,7 +88,8 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       case FILM_CAPACITOR -> film(type);
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
       case CRYSTAL, RESONATOR -> crystal(type);
-      case LED -> NOTHING;
+      case LED, TRIMMER_CAPACITOR -> NOTHING;
+      case FUSE -> printed(fuse(type));
       default -> isBare(type.kind()) ? NOTHING : printed(typeTexts(type));
     };
   }
@@ -162,6 +179,14 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
     return printed(texts.isEmpty() ? stated(type) : texts);
   }
 
+  /** Of words about a fuse its body bears the rated current with the letters before it. */
+  private static List<String> fuse(PartType type) {
+    Matcher current = FUSE_CURRENT.matcher(type.text());
+    return current.find() && number(type).equals(type.text().strip())
+        ? List.of(current.group())
+        : typeTexts(type);
+  }
+
   /** Cans bear their frequency. */
   private static PartMarking crystal(PartType type) {
     return printed(
@@ -234,10 +259,15 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
   /** Type numbers as bodies carry them: small glass diodes leave out 1N, 2SC parts the 2S. */
   private static List<String> typeTexts(PartType type) {
     String number = number(type);
-    if (number.isEmpty() || (isProse(type) && number.equals(type.text().strip()))) {
+    boolean isText = number.equals(type.text().strip());
+    if (number.isEmpty() || isText && (isProse(type) || RATINGS.matcher(number).matches())) {
       return List.of();
     }
     if (number.indexOf('_') >= 0) {
+      Matcher group = GAIN_GROUP.matcher(number);
+      if (group.matches()) {
+        return List.of(group.group(1) + group.group(2));
+      }
       // Libraries join a number and a package so; no body carries both.
       String stem = number.substring(0, number.indexOf('_'));
       return PLAIN.matcher(stem).matches() ? List.of(stem) : List.of();

@@ -31,6 +31,27 @@ class PartKindTest {
     "T6, Power, 1935161, '', UNKNOWN",
     "T2, BC557, '', TO-92, BIPOLAR_TRANSISTOR",
     // R, C, L and D weigh more than a footprint, other letters less
+    // a range, or a word, tells what is turned; two neighbours of a series are a choice
+    "C31, 4-40p, '', '', TRIMMER_CAPACITOR",
+    "C31, 3 to 30 pF, '', '', TRIMMER_CAPACITOR",
+    "C31, '5,5..65pF', '', '', TRIMMER_CAPACITOR",
+    "C31, 60p, '', C_Trimmer_Disc, TRIMMER_CAPACITOR",
+    "C31, 22-27p, '', '', CAPACITOR",
+    // a part may be named by what it is
+    "L7909, L7909CV, '', TO-220, REGULATOR",
+    "L7909, 100u, '', '', INDUCTOR",
+    // what a simulator calls a transistor
+    "Q8, Q2N3055, '', '', BIPOLAR_TRANSISTOR",
+    // interference suppression capacitors of class X are films (IEC 60384-14)
+    "C30, 220n X2, '', '', FILM_CAPACITOR",
+    "C30, 220n x2, '', '', CAPACITOR",
+    // of several letters in one line most decide
+    "'RV4, RB1, RB2', 10k, '', '', RESISTOR",
+    "'RV4, RV5, RB2', 10k, '', '', TRIMMER",
+    "L9, neon lamp, '', '', UNKNOWN",
+    "MIC1, MIC-9.7MM, '', MIC-9.7MM, MICROPHONE",
+    "U9, VIDEO_DIN_8, '', VIDEO_DIN_8, CONNECTOR",
+    "U9, RGB_D_SUB_9, '', RGB_D_SUB_9, CONNECTOR",
     "R9, see note, '', DO-41, RESISTOR",
     "K9, see note, '', DO-41, DIODE",
     // a type number counts where types stand, too
@@ -222,8 +243,8 @@ class PartKindTest {
     // the last word of a German compound says what it is
     "X3, 'Batteriestecker, 2-polig', '', '', CONNECTOR",
     "X3, Batteriehalter CR2032, '', '', BATTERY",
-    "C9, 5-60p, trimmer capacitor, '', CAPACITOR",
-    "VC1, 5-60p trimmer capacitor, '', '', CAPACITOR",
+    "C9, 5-60p, trimmer capacitor, '', TRIMMER_CAPACITOR",
+    "VC1, 5-60p trimmer capacitor, '', '', TRIMMER_CAPACITOR",
     // no disc holds so much, so a library's drawing says less than the value
     "C1, 100uF, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, ELECTROLYTIC_CAPACITOR",
     "C1, 22uF ceramic, '', C_Disc_D5.0mm_W2.5mm_P5.00mm, CERAMIC_CAPACITOR",

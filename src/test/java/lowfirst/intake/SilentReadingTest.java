@@ -90,6 +90,45 @@ class SilentReadingTest {
     assertEquals(3, said.place().line());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "pre-soldered",
+        "Already on the board",
+        "comes soldered",
+        "factory-fitted",
+        "vorbestückt",
+        "bereits eingelötet",
+        "déjà soudé",
+        "ya soldado",
+        "già montato",
+        "reeds gesoldeerd"
+      })
+  void what_is_on_the_board_already_counts_and_is_said(String words) {
+    String message =
+        "the BOM says that the part is on the board already (\""
+            + words
+            + "\"); it counts as to be"
+            + " fitted";
+    Problem said =
+        only("ref,value,description\nR1,1k,film\nU2,XR7,%s\n".formatted(words), Kind.OPTIONAL_PART);
+    assertEquals(message, said.message());
+    assertEquals(3, said.place().line());
+    Problem unread =
+        only(
+            "ref,value,description,remarks\nR1,1k,film,\nU2,XR7,chip,%s\n".formatted(words),
+            Kind.OPTIONAL_PART);
+    assertEquals(message, unread.message());
+    assertEquals(4, unread.place().column());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"solder it first", "for the board already built", "pre-amp", "soldering"})
+  void other_words_about_soldering_say_nothing_of_that(String words) {
+    assertEquals(
+        List.of(), of("ref,value,description\nR1,1k,%s\n".formatted(words), Kind.OPTIONAL_PART));
+  }
+
   @Test
   void a_designator_that_is_called_optional_is_said() {
     Problem said =

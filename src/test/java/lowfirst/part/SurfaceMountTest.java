@@ -78,7 +78,12 @@ class SurfaceMountTest {
         "SML0603",
         "L3225M",
         "SMF_L2.8-W1.8-LS3.7-RD",
-        "SMA-DIODE"
+        "SMA-DIODE",
+        "TAC_BUTTONSMD",
+        "CR1632SMT",
+        "SO-20DW",
+        "SO16W",
+        "Plug_GH_BM05B_1x05-1MP_P1.25mm_Vertical"
       })
   void soldered_flat(String name) {
     assertTrue(SurfaceMount.isNamed(name, PartKind.UNKNOWN));
@@ -160,6 +165,11 @@ class SurfaceMountTest {
     "CAPACITOR, 100n, C025-024X044, false",
     // IPC-7351 land of a moulded capacitor with a plus
     "CAPACITOR, 6.8u, CAPPM3528X210N, true",
+    // a series or a symbol before the size of a chip
+    "RESISTOR, 10k, FP-CRCW0402-e3, true",
+    "CAPACITOR, 100n, C-EUC0805, true",
+    "VARISTOR, 5 V, CT/CN0603, true",
+    "CONNECTOR, key, KEY0603, false",
     // a library may say what a name in it does not
     "SWITCH, push, Button_SMD:SW_SPST_6x6, true",
     "RESISTOR, 1k, Own_SMD:R_Axial_DIN0207, false",

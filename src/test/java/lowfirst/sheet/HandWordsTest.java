@@ -222,8 +222,10 @@ class HandWordsTest {
     assertEquals("relay", StepWording.shortName(type(PartKind.RELAY, "Relay", "")));
     assertEquals("G5 Relay", StepWording.shortName(type(PartKind.RELAY, "G5 Relay", "")));
     PartType socket = type(PartKind.SOCKET, "DIP-8 socket", "DIP-8 socket");
-    assertEquals("DIP-8 IC socket", StepWording.shortName(socket));
-    assertEquals("DIP-8 IC socket", StepWording.name(socket));
+    assertEquals("DIP-8 socket", StepWording.shortName(socket));
+    assertEquals("DIP-8 socket", StepWording.name(socket));
+    assertEquals("8-pin IC socket", StepWording.name(type(PartKind.SOCKET, "8-pin", "")));
+    assertEquals("relay base", StepWording.name(type(PartKind.SOCKET, "relay base", "")));
   }
 
   // --- look-alikes

@@ -130,6 +130,21 @@ class BagAndBodyTest {
     assertEquals(
         List.of("BC547"),
         PartMarking.of(SmallKit.numbered(PartKind.BIPOLAR_TRANSISTOR, "BC547_TO92")).texts());
+    // The letter of a gain group is printed (Pro Electron).
+    assertEquals(
+        List.of("BC557C"),
+        PartMarking.of(SmallKit.numbered(PartKind.BIPOLAR_TRANSISTOR, "BC557_C")).texts());
+    // Ratings alone are printed beside a number, if at all.
+    assertEquals(
+        List.of(),
+        PartMarking.of(PartType.named(PartKind.BRIDGE_RECTIFIER, "600V / 6A", "", "")).texts());
+    // IEC 60127-1: the letter of the characteristic, then the rated current.
+    assertEquals(
+        List.of("T1.6A"),
+        PartMarking.of(PartType.named(PartKind.FUSE, "T1.6A slow 5x20", "", "")).texts());
+    assertEquals(
+        List.of(),
+        PartMarking.of(PartType.named(PartKind.TRIMMER_CAPACITOR, "4-40p", "", "")).texts());
     var crystal =
         new PartType(
             PartKind.CRYSTAL,

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import lowfirst.board.Item;
 import lowfirst.intake.cell.DesignatorList;
+import lowfirst.intake.cell.DoneWords;
 import lowfirst.intake.cell.FittedSigns;
 import lowfirst.intake.cell.FittingWords;
 import lowfirst.intake.column.Column;
@@ -119,7 +120,10 @@ final class LineFitting {
     if (FittedSigns.sayLeftOut(fitted, row.text(Column.NOT_FITTED))) {
       return true;
     }
-    if (fitted.isEmpty() || FittedSigns.isYes(fitted) || FittedSigns.isOptional(fitted)) {
+    if (fitted.isEmpty()
+        || FittedSigns.isYes(fitted)
+        || FittedSigns.isOptional(fitted)
+        || !DoneWords.in(fitted).isEmpty()) {
       return false;
     }
     problems.add(

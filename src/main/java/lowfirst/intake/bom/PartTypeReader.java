@@ -1,5 +1,6 @@
 package lowfirst.intake.bom;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import lowfirst.intake.cell.FittingWords;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.kind.LineCells;
+import lowfirst.intake.kind.PartKindWords;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.intake.kind.RatingCells;
 import lowfirst.part.PartType;
@@ -35,6 +37,9 @@ public final class PartTypeReader {
   /** 22 [kΩ]. */
   private static final Pattern BRACKETED_UNIT =
       Pattern.compile("(?<=\\d)\\s*\\[\\s*(\\p{L}{1,4}|[kM]?[Ωµμ]\\p{L}?)\\s*]");
+
+  /** Shorter names are designators, even those that type numbers have: J310, C106. */
+  private static final int SHORTEST_TYPE = 4;
 
   /** What some drawings call parts that nobody gave a name, whatever they are: U$1. */
   private static final String UNNAMED = "U$";
@@ -100,10 +105,27 @@ public final class PartTypeReader {
   /** The letters of the first designator, of one that could not be read, too. */
   private static String letters(TableRow row, DesignatorList list) {
     if (!list.designators().isEmpty()) {
-      return letters(list.designators().get(0));
+      return lettersOf(list.designators());
     }
     String text = row.text(Column.DESIGNATORS);
     return CellShapes.isDesignators(text) ? Designator.of(text).prefix() : "";
+  }
+
+  /** Of several letters in one line those that most have, such as RV1, RA1, RA2; the first else. */
+  private static String lettersOf(List<Designator> names) {
+    Designator first = names.get(0);
+    boolean alike = names.stream().allMatch(name -> name.prefix().equals(first.prefix()));
+    return letters(alike ? first : commonest(names));
+  }
+
+  private static Designator commonest(List<Designator> names) {
+    var counts = new HashMap<String, Integer>();
+    names.forEach(name -> counts.merge(name.prefix(), 1, Integer::sum));
+    int most = Collections.max(counts.values());
+    return names.stream()
+        .filter(name -> counts.get(name.prefix()) == most)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The letters of a designator that may tell of its part. */
@@ -113,6 +135,17 @@ public final class PartTypeReader {
     }
     Matcher inSheet = IN_SHEET.matcher(designator.prefix().isEmpty() ? designator.text() : "");
     return inSheet.matches() ? inSheet.group(1) : designator.prefix();
+  }
+
+  /** Some name a part by what it is: L7805 beside the value L7805CV is no coil. */
+  private static boolean isNamedByType(TableRow row, DesignatorList list) {
+    if (list.designators().size() != 1) {
+      return false;
+    }
+    String name = list.designators().get(0).text();
+    return name.length() > SHORTEST_TYPE
+        && PartKindWords.byTypeNumber(name).isPresent()
+        && row.text(Column.VALUE).startsWith(name);
   }
 
   private static LineCells cells(TableRow row, DesignatorList list) {
@@ -125,7 +158,7 @@ public final class PartTypeReader {
         cell(row, Column.VOLTAGE),
         cell(row, Column.POWER),
         cell(row, Column.KIND),
-        letters(row, list),
+        isNamedByType(row, list) ? "" : letters(row, list),
         list.otherText(),
         row.isGuessed(Column.PART_TYPE));
   }

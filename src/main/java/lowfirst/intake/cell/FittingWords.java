@@ -44,6 +44,9 @@ public final class FittingWords {
   private static final Pattern NO_VALUE =
       Pattern.compile("(?iU)none|keine?r?|aucun|ninguno|nessuno|brak");
 
+  /** What to do about a part that another has fitted. */
+  public static final String UNLESS_DONE = "if it is, write no into a column \"fitted\"";
+
   /** Where such words stand. */
   private static final List<Column> PLACES =
       List.of(Column.VALUE, Column.QUANTITY, Column.FITTED, Column.DESCRIPTION, Column.PART_TYPE);
@@ -52,8 +55,8 @@ public final class FittingWords {
   private final Map<String, Said> known = new HashMap<>();
 
   /** What a text says of fitting; empty texts where it says nothing. */
-  private record Said(String optional, String alternative, boolean leftOut) {
-    static final Said NOTHING = new Said("", "", false);
+  private record Said(String optional, String alternative, String done, boolean leftOut) {
+    static final Said NOTHING = new Said("", "", "", false);
   }
 
   /** Whether the words of a text say that a place stays empty. */
@@ -111,6 +114,9 @@ public final class FittingWords {
                     + "\"); it counts as fitted",
                 "decide, and write yes or no into a column \"fitted\""));
       }
+      if (!said.done().isEmpty()) {
+        return Optional.of(row.problem(Kind.OPTIONAL_PART, column, done(said.done()), UNLESS_DONE));
+      }
       if (!said.alternative().isEmpty() && column != Column.QUANTITY) {
         return Optional.of(
             row.problem(
@@ -123,9 +129,20 @@ public final class FittingWords {
     return Optional.empty();
   }
 
+  /** That somebody else has fitted the part, as these words say. */
+  public static String done(String words) {
+    return "the BOM says that the part is on the board already (\""
+        + words
+        + "\"); it counts as to be fitted";
+  }
+
   /** The same of words beside designators: R1, R2 (optional). */
   public Optional<Problem> leaveOpen(TableRow row, String besideNames) {
     Said said = said(besideNames);
+    if (!said.done().isEmpty()) {
+      return Optional.of(
+          row.problem(Kind.OPTIONAL_PART, Column.DESIGNATORS, done(said.done()), UNLESS_DONE));
+    }
     return said.optional().isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -158,7 +175,11 @@ public final class FittingWords {
   }
 
   private static Said read(String text) {
-    return new Said(found(OPTIONAL, text), found(ALTERNATIVE, text), LEFT_OUT.matcher(text).find());
+    return new Said(
+        found(OPTIONAL, text),
+        found(ALTERNATIVE, text),
+        DoneWords.in(text),
+        LEFT_OUT.matcher(text).find());
   }
 
   private static String found(Pattern pattern, String text) {

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.marking.WrittenValue;
@@ -105,6 +106,19 @@ public final class KindOfLine {
     this.countsPins = value.isEmpty() || PINS.matcher(value).matches();
   }
 
+  /** From one capacitance to another. */
+  private static final Pattern FROM_TO =
+      Pattern.compile(
+          "(?i)(\\d{1,3}(?:[.,]\\d)?)\\s?(?:pf?)?\\s?(?:-|–|~|…|\\.{2,3}|to|bis|à)"
+              + "\\s?(\\d{1,3}(?:[.,]\\d)?)\\s?pf?(?!\\w).*");
+
+  /** So many times the least is the most that a trimmer capacitor is turned to, at least. */
+  private static final double WIDEST_CHOICE = 2;
+
+  /** What some give the letter of coils. */
+  private static final Pattern LAMP =
+      Pattern.compile("(?iU)\\b(lamp|neon|light ?bulb|lampe|glühlampe)\\b");
+
   /** The kind that most speaks for. */
   static PartKind of(LineCells cells) {
     return new KindOfLine(cells).kind();
@@ -123,7 +137,9 @@ public final class KindOfLine {
   private void voteTypeNumbers() {
     boolean mechanical = letters.filter(MECHANICAL::contains).isPresent();
     Predicate<PartKind> likely = kind -> !mechanical || !SEMICONDUCTORS.contains(kind);
-    guess.vote(PartKindWords.byTypeNumber(value).filter(likely), PartKindGuess.STRONG);
+    guess.vote(
+        PartKindWords.byTypeNumber(PartOfLine.withoutModel(value)).filter(likely),
+        PartKindGuess.STRONG);
     guess.vote(PartKindWords.byTypeNumber(number).filter(likely), PartKindGuess.WEAK);
     // among words it may be that of another part, yet tells which of a family this is
     guess.vote(
@@ -180,7 +196,13 @@ public final class KindOfLine {
   /** After the others, since some letters give way to what these say. */
   private void voteLetters() {
     boolean either = prefix.equals(EITHER) && NO_NUMBER.matcher(value + number).find();
-    guess.vote(letters.filter(kind -> !either || kind != PartKind.CRYSTAL), weightOfLetters());
+    boolean lamp = prefix.equals("L") && cells.texts().stream().anyMatch(KindOfLine::isLamp);
+    guess.vote(
+        letters.filter(kind -> !lamp && (!either || kind != PartKind.CRYSTAL)), weightOfLetters());
+    boolean turned = letters.isEmpty() || letters.get() == PartKind.CAPACITOR;
+    guess.vote(
+        Optional.of(PartKind.TRIMMER_CAPACITOR).filter(kind -> turned && isTurned(value)),
+        PartKindGuess.STRONG);
     if (guess.has(PartKind.DIODE) && COLOURS.matcher(value).matches()) {
       guess.vote(Optional.of(PartKind.LED), PartKindGuess.STRONG);
     }
@@ -189,6 +211,18 @@ public final class KindOfLine {
     } else if (isChip && prefix.equals("D")) {
       guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.STRONG);
     }
+  }
+
+  /** What can be turned from 5 to 180 pF; 22-27p leaves a choice. */
+  private static boolean isTurned(String value) {
+    Matcher range = FROM_TO.matcher(value);
+    return range.matches()
+        && Double.parseDouble(range.group(2).replace(',', '.'))
+            >= WIDEST_CHOICE * Double.parseDouble(range.group(1).replace(',', '.'));
+  }
+
+  private static boolean isLamp(String text) {
+    return LAMP.matcher(text).find();
   }
 
   private int weightOfLetters() {

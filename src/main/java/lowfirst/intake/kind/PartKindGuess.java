@@ -73,7 +73,11 @@ public final class PartKindGuess {
   private static PartKind family(PartKind kind) {
     return switch (kind) {
       case RESISTOR_NETWORK, TRIMMER, POTENTIOMETER -> PartKind.RESISTOR;
-      case CERAMIC_CAPACITOR, FILM_CAPACITOR, ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR ->
+      case CERAMIC_CAPACITOR,
+          FILM_CAPACITOR,
+          ELECTROLYTIC_CAPACITOR,
+          TANTALUM_CAPACITOR,
+          TRIMMER_CAPACITOR ->
           PartKind.CAPACITOR;
       case SCHOTTKY_DIODE, ZENER_DIODE, LED, BRIDGE_RECTIFIER -> PartKind.DIODE;
       case BIPOLAR_TRANSISTOR, JFET, MOSFET, THYRISTOR -> PartKind.TRANSISTOR;

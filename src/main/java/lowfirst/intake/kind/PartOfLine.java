@@ -128,7 +128,12 @@ public record PartOfLine(PartType type, String notUnderstood) {
   }
 
   private static String typeNumber(String text) {
-    return OF_A_MODEL.matcher(DescriptionWords.typeNumberIn(text).orElse(text)).replaceFirst("");
+    return withoutModel(DescriptionWords.typeNumberIn(text).orElse(text));
+  }
+
+  /** A type number without the letter of a circuit simulator's model before it. */
+  static String withoutModel(String text) {
+    return OF_A_MODEL.matcher(text).replaceFirst("");
   }
 
   /**

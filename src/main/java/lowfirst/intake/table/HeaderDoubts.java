@@ -47,7 +47,7 @@ final class HeaderDoubts {
       VariantColumn.unread(file, cut).ifPresent(problems::add);
       YesAndNo.unread(file, cut, map).ifPresent(problems::add);
       ExcludedColumn.unread(file, cut, map).ifPresent(problems::add);
-      OptionalColumn.unread(file, cut).ifPresent(problems::add);
+      problems.addAll(UndecidedColumn.unread(file, cut));
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)
