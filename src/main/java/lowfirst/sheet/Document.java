@@ -26,14 +26,18 @@ public record Document(String title, String subtitle, List<Block> blocks) {
     String heading = "";
     for (Block block : blocks) {
       if (block instanceof Block.Heading above) {
-        heading = above.text().toLowerCase(Locale.ROOT);
+        heading = above.text();
       }
-      boolean repeats =
-          block instanceof Block.Table table
-              && !table.caption().isBlank()
-              && heading.contains(table.caption().toLowerCase(Locale.ROOT));
-      read.add(repeats ? ((Block.Table) block).withoutCaption() : block);
+      read.add(
+          block instanceof Block.Table table && repeats(heading, table.caption())
+              ? table.withoutCaption()
+              : block);
     }
     return read;
+  }
+
+  private static boolean repeats(String heading, String caption) {
+    return !caption.isBlank()
+        && heading.toLowerCase(Locale.ROOT).contains(caption.toLowerCase(Locale.ROOT));
   }
 }
