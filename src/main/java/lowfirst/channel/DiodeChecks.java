@@ -8,6 +8,7 @@ import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
+import lowfirst.channel.check.Verdict;
 import lowfirst.channel.formula.CoilDecay;
 import lowfirst.channel.formula.Pulses;
 import lowfirst.quantity.Dimension;
@@ -48,17 +49,31 @@ final class DiodeChecks {
     checks.add(average(in));
     checks.add(heated(in, share -> temperature(in, share)));
     if (in.has(Fitted.PWM)) {
-      checks.add(
-          Check.of(
-              CheckKind.DIODE_RECOVERY,
-              in.high(Term.DIODE_RECOVERY),
-              RECOVERY_SHARE / in.high(Term.PWM_FREQUENCY),
-              in.datum(Term.DIODE_RECOVERY),
-              in.datum(Term.PWM_FREQUENCY),
-              RECOVERY_LIMIT));
+      checks.add(recovery(in));
     } else if (in.knows(Term.INDUCTANCE) && in.knows(Term.PERIOD) && in.knows(Term.ON_TIME)) {
       checks.add(release(in));
     }
+  }
+
+  /** What is known only to be at least so long may fail, but not pass. */
+  private static Check recovery(ChannelInputs in) {
+    Datum stated = in.datum(Term.DIODE_RECOVERY);
+    if (stated.isKnown() || Double.isNaN(stated.low())) {
+      return recovery(in, stated.high(), stated);
+    }
+    Datum least = Datum.constant(stated.name(), stated.low(), stated.dimension(), stated.source());
+    Check check = recovery(in, least.low(), least);
+    return check.verdict() == Verdict.OVERLOADED ? check : check.lacking(List.of(stated));
+  }
+
+  private static Check recovery(ChannelInputs in, double seconds, Datum from) {
+    return Check.of(
+        CheckKind.DIODE_RECOVERY,
+        seconds,
+        RECOVERY_SHARE / in.high(Term.PWM_FREQUENCY),
+        from,
+        in.datum(Term.PWM_FREQUENCY),
+        RECOVERY_LIMIT);
   }
 
   /** The coil's decay at its slowest: least forward voltage, most current. */

@@ -102,12 +102,7 @@ final class GateChecks {
     }
     return Datum.missing(
         Term.ON_RESISTANCE,
-        "RDSon of "
-            + in.switchName()
-            + bound(" at VGS ≤ ", in.gateVolts(), " V")
-            + bound(
-                Double.isFinite(in.gateVolts()) ? " and ID ≥ " : " at ID ≥ ", in.loadAmps(), " A")
-            + ": write it in datasheets.csv, with its maker named in the BOM");
+        new MissingLine(in.switchName(), in.gateVolts(), in.loadAmps()).words());
   }
 
   private static Source source(ChannelInputs in, OnResistance.Line earned) {
@@ -119,12 +114,6 @@ final class GateChecks {
 
   static final Datum NOT_FITTED =
       Datum.constant("not fitted", 0, Dimension.RATIO, Source.kit("channels.csv: none fitted"));
-
-  private static String bound(String words, double value, String unit) {
-    return Double.isFinite(value)
-        ? words + lowfirst.quantity.Quantity.of(value, Dimension.RATIO).rounded(3) + unit
-        : "";
-  }
 
   /** The level at the gate that the driver leaves when off, or that an undriven gate drifts to. */
   private static Check off(ChannelInputs in) {

@@ -150,15 +150,7 @@ public final class SwapDocument {
   }
 
   private static void missing(SwapFinding finding, List<Block> blocks) {
-    List<String> missing =
-        Stream.concat(
-                finding.reasons(SwapVerdict.UNDECIDED).stream()
-                    .flatMap(reason -> reason.answer().missing().stream()),
-                finding.channels().stream()
-                    .flatMap(channel -> channel.concerned().stream())
-                    .flatMap(check -> check.missing().stream()))
-            .distinct()
-            .toList();
+    List<String> missing = finding.missing();
     if (!missing.isEmpty()) {
       blocks.add(
           new Table(

@@ -7,6 +7,7 @@ import java.util.Set;
 import lowfirst.channel.ChannelFinding;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Verdict;
 import lowfirst.swap.rule.SwapVerdict;
 import lowfirst.swap.subject.SwapUse;
@@ -51,6 +52,15 @@ public record ChannelChange(SwapUse use, ChannelFinding before, ChannelFinding a
     return pairs().stream()
         .filter(pair -> own.contains(pair.kind()) || pair.isWorse())
         .flatMap(pair -> pair.after().stream())
+        .toList();
+  }
+
+  /** What those checks lack. */
+  List<Datum> missing() {
+    return concerned().stream()
+        .flatMap(check -> check.data().stream())
+        .filter(datum -> !datum.isKnown())
+        .distinct()
         .toList();
   }
 

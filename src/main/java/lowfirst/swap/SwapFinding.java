@@ -6,7 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import lowfirst.channel.MissingLine;
 import lowfirst.channel.check.Check;
+import lowfirst.channel.check.CheckKind;
+import lowfirst.channel.check.Datum;
+import lowfirst.channel.check.Term;
 import lowfirst.part.BodyOutlines;
 import lowfirst.quantity.Source;
 import lowfirst.swap.rule.Answer;
@@ -31,6 +35,8 @@ public record SwapFinding(
     List<SwapReason> reasons,
     List<ChannelChange> channels,
     Optional<BoardChange> board) {
+
+  private static final int PLACES_SHOWN = 6;
 
   public SwapFinding {
     reasons = List.copyOf(reasons);
@@ -145,6 +151,55 @@ public record SwapFinding(
                 .mapToDouble(Check::margin)
                 .filter(margin -> !Double.isNaN(margin)))
         .min();
+  }
+
+  /**
+   * What is not known, each said once. Of the RDSon lines that the channels ask for, the one that
+   * serves them all stands for every one.
+   */
+  public List<String> missing() {
+    Stream<String> ofParts =
+        reasons(SwapVerdict.UNDECIDED).stream()
+            .flatMap(reason -> reason.answer().missing().stream());
+    Stream<String> ofChannels =
+        channels.stream()
+            .flatMap(channel -> channel.missing().stream())
+            .filter(datum -> datum.term() != Term.ON_RESISTANCE)
+            .map(Datum::missing);
+    return Stream.of(ofParts, ofChannels, missingLine().stream())
+        .flatMap(texts -> texts)
+        .distinct()
+        .toList();
+  }
+
+  private Optional<String> missingLine() {
+    List<ChannelChange> asking =
+        channels.stream()
+            .filter(
+                channel ->
+                    channel.missing().stream()
+                        .anyMatch(datum -> datum.term() == Term.ON_RESISTANCE))
+            .toList();
+    if (asking.isEmpty()) {
+      return Optional.empty();
+    }
+    double volts = amounts(asking, CheckKind.GATE_LEVEL).min().orElse(Double.NaN);
+    double amps = amounts(asking, CheckKind.DRAIN_CURRENT).max().orElse(Double.NaN);
+    String forAll = asking.size() == 1 ? "" : ", which serves " + places(asking);
+    return Optional.of(new MissingLine(swap.offered().name(), volts, amps).words(forAll));
+  }
+
+  private static DoubleStream amounts(List<ChannelChange> channels, CheckKind kind) {
+    return channels.stream()
+        .flatMap(channel -> channel.after().check(kind).stream())
+        .mapToDouble(Check::actualAmount);
+  }
+
+  private static String places(List<ChannelChange> channels) {
+    List<String> names = channels.stream().map(one -> one.use().channel().name()).toList();
+    int shown = Math.min(PLACES_SHOWN, names.size());
+    String more = names.size() > shown ? " and " + (names.size() - shown) + " more" : "";
+    return String.join(", ", names.subList(0, shown)) + more;
   }
 
   /** What one rule said. */

@@ -60,6 +60,32 @@ class DiodeChecksTest {
     assertFalse(ChannelFinding.of(coil()).check(CheckKind.DIODE_RECOVERY).isPresent());
   }
 
+  /** 1 % of 1 ms and of 50 µs, against more than 500 ns, or 2 µs typical (EIC 1N4001, Rev. 05). */
+  @ParameterizedTest
+  @CsvSource({
+    "1 kHz, '', UNDECIDED",
+    "25 kHz, '', OVERLOADED",
+    "4.9 kHz, 2000, UNDECIDED",
+    "5.1 kHz, 2000, OVERLOADED",
+  })
+  void a_standard_rectifier_may_be_too_slow_for_pwm_but_is_never_promised_to_be_fast(
+      String frequency, String typicalNanoseconds, Verdict verdict) {
+    ChannelKit kit =
+        ChannelKit.typical()
+            .withoutDatasheet("T-DIODE", "trr")
+            .datasheet("T-DIODE", "technology", "standard recovery", "", "", "")
+            .with("drivers", "PWM frequency=" + frequency)
+            .with("loads", "duty=50 %; on time=; period=");
+    ChannelKit typical =
+        typicalNanoseconds.isEmpty()
+            ? kit
+            : kit.line("T-DIODE", "trr", "", "", typicalNanoseconds, "", "ns", "invented");
+    Check check = typical.check(CheckKind.DIODE_RECOVERY);
+    assertEquals(verdict, check.verdict());
+    assertEquals(
+        verdict == Verdict.UNDECIDED, check.missing().toString().contains("fit a fast or a"));
+  }
+
   @ParameterizedTest
   @CsvSource({"40, 3", "75, 3", "90, 2.4", "100, 2", "150, 0", "160, 0"})
   void above_the_rated_air_the_rating_falls_to_nothing_at_the_junctions_limit(

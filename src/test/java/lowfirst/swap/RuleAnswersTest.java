@@ -48,10 +48,10 @@ class RuleAnswersTest {
     // a flyback diode switched at hand-scale times may be any rectifier
     "DIODE, RECOVERY, flyback 24, technology = fast recovery, technology = standard recovery, fits",
     "DIODE, RECOVERY, flyback 24, technology = fast recovery, '', fits",
-    // under PWM a slow one never does, not even for a slow one
-    "DIODE, RECOVERY, flyback pwm 24, technology = fast recovery, technology = standard recovery, does not fit",
-    "DIODE, RECOVERY, flyback pwm 24, technology = standard recovery, technology = standard recovery, does not fit",
-    "DIODE, RECOVERY, flyback pwm 24, '', technology = standard recovery, does not fit",
+    // under PWM a slow one never does by its name alone, not even for a slow one
+    "DIODE, RECOVERY, flyback pwm 24, technology = fast recovery, technology = standard recovery, undecided",
+    "DIODE, RECOVERY, flyback pwm 24, technology = standard recovery, technology = standard recovery, undecided",
+    "DIODE, RECOVERY, flyback pwm 24, '', technology = standard recovery, undecided",
     "DIODE, RECOVERY, flyback pwm 24, technology = fast recovery, technology = Schottky, fits",
     // elsewhere slow does for slow, and nobody knows where the BOM does not say
     "DIODE, RECOVERY, '', technology = standard recovery, technology = standard recovery, fits",

@@ -30,6 +30,17 @@ class SwapFindingTest {
     return finding(KIT, part, candidate);
   }
 
+  /** BellPlayerLoadsTest has the sums: 4.2 V at the gate, the great damper draws most. */
+  @Test
+  void a_line_that_serves_every_place_is_asked_for_once() {
+    List<String> lines =
+        finding("BP-N60L", "IRLZ44N").missing().stream()
+            .filter(text -> text.startsWith("RDSon of"))
+            .toList();
+    assertEquals(1, lines.size(), lines::toString);
+    assertTrue(lines.get(0).contains("VGS ≤ 4.2 V and ID ≥ 8.84 A, which serves driver-1.01, "));
+  }
+
   private static SwapFinding finding(Kit kit, String part, String candidate) {
     SwapTarget target = SwapTarget.named(kit, part, Optional.of("driver")).get(0);
     return SwapFinding.of(

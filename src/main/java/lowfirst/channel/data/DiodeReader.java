@@ -14,6 +14,7 @@ import lowfirst.part.DatasheetLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.RatedTemperature;
 import lowfirst.part.TestCondition;
+import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
 /** Finds what a channel needs to know of its flyback diode, in a datasheet. */
@@ -28,6 +29,12 @@ final class DiodeReader {
       Pattern.compile(
           "suppressor|transient voltage|\\btvs\\b|\\bp[46]ke\\d|\\b1[.,]?5ke\\d|\\b5kp\\d",
           Pattern.CASE_INSENSITIVE);
+
+  /** Where fast recovery ends: FR101 to FR107, Taiwan Semiconductor, are 150 to 500 ns. */
+  private static final double FAST_SECONDS = 500e-9;
+
+  private static final Source AT_LEAST =
+      Source.standard("standard recovery: the typical time, or more than a fast diode's 500 ns");
 
   /** Where the current of an array's outputs is rated. */
   private static final Datum OUTPUTS_RATED_AT =
@@ -77,8 +84,43 @@ final class DiodeReader {
     data.add(
         kind == PartKind.SCHOTTKY_DIODE
             ? Datum.of(Term.DIODE_RECOVERY, 0, Source.standard("a Schottky diode stores no charge"))
-            : ratings.harm(Term.DIODE_RECOVERY, DatasheetSymbol.TRR));
+            : recovery(ratings, name));
     return PartData.plain(Role.FLYBACK_DIODE, name, kind, data);
+  }
+
+  /**
+   * How long it conducts backwards. Makers promise no time of a rectifier of standard recovery:
+   * what is known is that it takes longer than a fast one, or about the typical time.
+   */
+  private static Datum recovery(Ratings ratings, String name) {
+    Datum stated = ratings.harm(Term.DIODE_RECOVERY, DatasheetSymbol.TRR);
+    boolean isStandard =
+        ratings.lines().stream()
+            .anyMatch(
+                line ->
+                    line.symbol().equals("technology")
+                        && line.condition().equalsIgnoreCase("standard recovery"));
+    if (stated.isKnown() || !isStandard) {
+      return stated;
+    }
+    double least =
+        ratings.about(DatasheetSymbol.TRR).stream()
+            .flatMap(line -> line.typ().stream())
+            .mapToDouble(Quantity::asDouble)
+            .min()
+            .orElse(FAST_SECONDS);
+    return new Datum(
+        stated.term(),
+        "trr at least",
+        stated.dimension(),
+        least,
+        Double.NaN,
+        Double.NaN,
+        AT_LEAST,
+        "trr of "
+            + name
+            + ", of which makers promise none, since it recovers as standard rectifiers do: fit a"
+            + " fast or a Schottky diode, or write trr max in datasheets.csv");
   }
 
   /**

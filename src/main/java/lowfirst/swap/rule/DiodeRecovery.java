@@ -24,8 +24,7 @@ final class DiodeRecovery {
   static Optional<Answer> judge(SwapCase swap) {
     Optional<Evidence> asked = technology(swap.asked());
     Optional<Evidence> offered = technology(swap.offered());
-    boolean pwm = swap.isUnderPwm();
-    if (!pwm && swap.servesOnlyChannels()) {
+    if (!swap.isUnderPwm() && swap.servesOnlyChannels()) {
       return Optional.of(
           Answer.of(
               SwapVerdict.FITS,
@@ -42,7 +41,7 @@ final class DiodeRecovery {
               ""));
     }
     if (isSlow(offered)) {
-      return Optional.of(slow(asked, offered.get(), pwm));
+      return Optional.of(slow(swap, asked, offered.get()));
     }
     return Comparison.atMostIfStated("trr").of(swap);
   }
@@ -51,20 +50,27 @@ final class DiodeRecovery {
     return technology.filter(e -> Words.same(e.word(), SLOW)).isPresent();
   }
 
-  private static Answer slow(Optional<Evidence> asked, Evidence offered, boolean pwm) {
-    boolean fits = !pwm && isSlow(asked);
-    Evidence wanted =
-        pwm
-            ? Evidence.of("fast: the channel is pulse-width modulated", Source.kit("drivers.csv"))
-            : asked.orElse(Evidence.of("not stated", Source.kit("the BOM")));
-    if (!fits && !pwm && asked.isEmpty()) {
+  /**
+   * Of a slow one no maker promises a time: under PWM the channel's own check says if it matters.
+   */
+  private static Answer slow(SwapCase swap, Optional<Evidence> asked, Evidence offered) {
+    if (swap.isUnderPwm()) {
+      return Answer.missing(
+          Optional.of(
+              Evidence.of("fast: the channel is pulse-width modulated", Source.kit("drivers.csv"))),
+          Optional.of(offered),
+          List.of("a fast or a Schottky diode, or trr max of " + swap.offered().name()),
+          "");
+    }
+    if (asked.isEmpty()) {
       return Answer.missing(
           asked,
           Optional.of(offered),
           List.of("technology of the diode asked for: a row in datasheets.csv"),
           "");
     }
-    return Answer.of(fits ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, wanted, offered, "");
+    return Answer.of(
+        isSlow(asked) ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT, asked.get(), offered, "");
   }
 
   private static Optional<Evidence> technology(SwapPart part) {
