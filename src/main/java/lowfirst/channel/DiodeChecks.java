@@ -157,12 +157,30 @@ final class DiodeChecks {
       ratedAt,
       in.datum(Term.DIODE_JUNCTION_RATING)
     };
-    return bounded(
-        in,
-        CheckKind.DIODE_CURRENT,
-        averageAmps(in),
-        in.low(Term.DIODE_AVERAGE_RATING) * warm,
-        leads ? Datum.with(data, in.datum(Term.DIODE_FORWARD), in.datum(Term.DIODE_RTH)) : data);
+    Check check =
+        bounded(
+            in,
+            CheckKind.DIODE_CURRENT,
+            averageAmps(in),
+            in.low(Term.DIODE_AVERAGE_RATING) * warm,
+            leads ? Datum.with(data, in.datum(Term.DIODE_FORWARD), wayToAir(in)) : data);
+    return leads ? withWayToAir(in, check) : check;
+  }
+
+  /** Where no datasheet tells the way from the junction to the air, the most that it can be. */
+  private static Datum wayToAir(ChannelInputs in) {
+    Datum stated = in.datum(Term.DIODE_RTH);
+    return stated.isKnown() || Double.isNaN(stated.high())
+        ? stated
+        : Datum.constant(stated.name(), stated.high(), stated.dimension(), stated.source());
+  }
+
+  /** What carries with the most carries; what doesn't may with what the datasheet lacks. */
+  private static Check withWayToAir(ChannelInputs in, Check check) {
+    Datum stated = in.datum(Term.DIODE_RTH);
+    return stated.isKnown() || check.verdict() == Verdict.CARRIES
+        ? check
+        : check.lacking(List.of(stated));
   }
 
   private static double junctionCelsius(ChannelInputs in, double share) {
@@ -171,18 +189,20 @@ final class DiodeChecks {
   }
 
   private static Check temperature(ChannelInputs in, double share) {
-    return bounded(
+    return withWayToAir(
         in,
-        CheckKind.DIODE_TEMPERATURE,
-        junctionCelsius(in, share),
-        in.low(Term.DIODE_JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
-        in.datum(Term.AMBIENT),
-        in.datum(Term.LOAD_CURRENT),
-        in.datum(Term.SUPPLY),
-        in.datum(Term.DIODE_FORWARD),
-        in.datum(Term.DIODE_RTH),
-        in.datum(Term.DIODE_JUNCTION_RATING),
-        SwitchChecks.HEAT_MARGIN);
+        bounded(
+            in,
+            CheckKind.DIODE_TEMPERATURE,
+            junctionCelsius(in, share),
+            in.low(Term.DIODE_JUNCTION_RATING) - SwitchChecks.MARGIN_KELVIN,
+            in.datum(Term.AMBIENT),
+            in.datum(Term.LOAD_CURRENT),
+            in.datum(Term.SUPPLY),
+            in.datum(Term.DIODE_FORWARD),
+            wayToAir(in),
+            in.datum(Term.DIODE_JUNCTION_RATING),
+            SwitchChecks.HEAT_MARGIN));
   }
 
   private static Check bounded(

@@ -86,6 +86,25 @@ class DiodeChecksTest {
         verdict == Verdict.UNDECIDED, check.missing().toString().contains("fit a fast or a"));
   }
 
+  /** A few milliwatts heat no body with leads by more than 500 K/W; one watt may. */
+  @Test
+  void where_no_way_to_the_air_is_stated_the_worst_there_is_may_still_do() {
+    ChannelKit leads =
+        ChannelKit.typical()
+            .withoutDatasheet("T-DIODE", "RthJA")
+            .withoutDatasheet("T-DIODE", "IFav")
+            .datasheet("T-DIODE", "IFav", "TL=95C", "", "3", "A");
+    // 50 mH/22.8 Ω · (1.105 A − 0.4 V/22.8 Ω · ln 64) is 2.26 mC a second; · 1.1 V · 500 K/W
+    Check seldom = leads.check(CheckKind.DIODE_TEMPERATURE);
+    assertEquals(Verdict.CARRIES, seldom.verdict());
+    assertEquals(41.24, seldom.actualAmount(), 0.02);
+    ChannelKit pwm =
+        leads.with("drivers", "PWM frequency=500 Hz").with("loads", "duty=50 %; on time=; period=");
+    Check often = pwm.check(CheckKind.DIODE_TEMPERATURE);
+    assertEquals(Verdict.UNDECIDED, often.verdict(), "0.6 W · 500 K/W is more than it bears");
+    assertTrue(often.missing().toString().contains("RthJA of T-DIODE"));
+  }
+
   @ParameterizedTest
   @CsvSource({"40, 3", "75, 3", "90, 2.4", "100, 2", "150, 0", "160, 0"})
   void above_the_rated_air_the_rating_falls_to_nothing_at_the_junctions_limit(
@@ -131,6 +150,8 @@ class DiodeChecksTest {
             .withoutDatasheet("T-DIODE", "IFav")
             .withoutDatasheet("T-DIODE", "RthJA")
             .datasheet("T-DIODE", "IFav", condition, "", "3", "A")
+            .with("drivers", "PWM frequency=500 Hz")
+            .with("loads", "duty=50 %; on time=; period=")
             .inputs();
     assertFalse(in.knows(Term.DIODE_RTH));
     assertEquals(

@@ -33,6 +33,12 @@ final class DiodeReader {
   /** Where fast recovery ends: FR101 to FR107, Taiwan Semiconductor, are 150 to 500 ns. */
   private static final double FAST_SECONDS = 500e-9;
 
+  private static final double MOST_KELVIN_PER_WATT = 500;
+
+  private static final Source AT_MOST =
+      Source.standard(
+          "more than of any body with leads: the smallest, DO-35, has 350 K/W (Vishay 81857)");
+
   private static final Source AT_LEAST =
       Source.standard("standard recovery: the typical time, or more than a fast diode's 500 ns");
 
@@ -217,7 +223,8 @@ final class DiodeReader {
   /**
    * The rating IFav at TA promises TJ ≤ TJmax there, so RthJA ≤ (TJmax − TA)/(VF·IFav) when mounted
    * as the maker did. A rating at the leads' or the case's temperature tells nothing of the way
-   * from there to the air, nor does one at a temperature that isn't stated.
+   * from there to the air, nor does one at a temperature that isn't stated: then all that is known
+   * is that no body with leads is worse than the smallest.
    */
   private static Datum impliedResistance(
       Datum absent, Datum average, Datum air, Datum forward, Datum junction, Datum typical) {
@@ -226,7 +233,15 @@ final class DiodeReader {
         || !junction.isKnown()
         || !air.isKnown()
         || air.term() == Term.DIODE_RATING_LEAD) {
-      return absent;
+      return new Datum(
+          absent.term(),
+          "RthJA at most",
+          absent.dimension(),
+          Double.NaN,
+          Double.NaN,
+          MOST_KELVIN_PER_WATT,
+          AT_MOST,
+          absent.missing());
     }
     double watts = forward.high() * average.low();
     double implied = (junction.low() - air.low()) / watts;
