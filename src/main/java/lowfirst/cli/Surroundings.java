@@ -37,6 +37,9 @@ public record Surroundings(
     FILE
   }
 
+  /** Text in fewer columns has no room for its words. */
+  public static final int NARROWEST = 40;
+
   private static final int PLAIN_TERMINAL = 80;
 
   /** A document as text, as wide as its reader has room for. */
@@ -54,7 +57,7 @@ public record Surroundings(
     }
     String stated = environment.getOrDefault("COLUMNS", "");
     int shown = stated.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(stated) : PLAIN_TERMINAL;
-    return Math.min(liked, Math.max(shown, WidthOption.NARROWEST));
+    return Math.min(liked, Math.max(shown, NARROWEST));
   }
 
   /** A file that the user names, where it lies relative to the directory. */

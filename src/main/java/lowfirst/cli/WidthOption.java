@@ -7,9 +7,6 @@ import picocli.CommandLine.Spec;
 
 /** How wide text may be: mixed into every verb whose text a person may want wider or narrower. */
 final class WidthOption {
-  /** Narrower text has no room for its words. */
-  static final int NARROWEST = 40;
-
   private static final int LIKED = 100;
 
   @Spec(Spec.Target.MIXEE)
@@ -26,9 +23,9 @@ final class WidthOption {
     if (width == null) {
       return surroundings.columns(LIKED);
     }
-    if (width < NARROWEST) {
+    if (width < Surroundings.NARROWEST) {
       throw new ParameterException(
-          spec.commandLine(), "--width: write " + NARROWEST + " or more columns");
+          spec.commandLine(), "--width: write " + Surroundings.NARROWEST + " or more columns");
     }
     return width;
   }

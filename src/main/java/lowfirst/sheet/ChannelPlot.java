@@ -159,7 +159,7 @@ final class ChannelPlot {
 
   /** A label among the lines, on white that no line crosses. */
   private void labelOnWhite(double x, double y, Label.Anchor anchor, String text) {
-    double width = Strokes.width(text, TYPE) * 0.75;
+    double width = Label.width(text, TYPE) * 0.75;
     double left = anchor == Label.Anchor.END ? x - width : x;
     shapes.add(new Shape.Box(left, y - TYPE * 0.8, width, TYPE * 1.05, 0, Paint.fill(Ink.WHITE)));
     label(x, y, anchor, text);

@@ -12,6 +12,7 @@ import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Ink;
+import lowfirst.sheet.drawing.Shape.Label;
 
 /** Diodes, LEDs and three-lead parts as they look in the hand, life size. */
 final class LeadedBodies {
@@ -66,9 +67,9 @@ final class LeadedBodies {
             .box(LEAD, top, length, diameter, 0.3, glass ? GLASS : MOULD)
             .box(LEAD + length * 0.78, top, length * 0.13, diameter, 0, glass ? Ink.BLACK : BAND)
             .label(LEAD + length + 1.6, middle - 0.8, TYPE, Ink.BLACK, "K");
-    if (glass || Strokes.width(text, 1.4) > length * 0.75) {
+    if (glass || Label.width(text, 1.4) > length * 0.75) {
       double room = LEAD + length;
-      double half = Math.min(room, Strokes.width(text, TYPE)) / 2;
+      double half = Math.min(room, Label.width(text, TYPE)) / 2;
       strokes.fitted(Math.max(half, room - 1 - half), TYPE * 0.64, room, TYPE, Ink.BLACK, text);
     } else {
       strokes.fitted(LEAD + length * 0.39, middle, length * 0.72, diameter * 0.7, Ink.WHITE, text);

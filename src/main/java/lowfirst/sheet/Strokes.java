@@ -21,9 +21,6 @@ final class Strokes {
   static final double THIN = 0.15;
   static final double LEAD_WIDTH = 0.6;
 
-  /** Width of a capital in type of height 1, roughly, for the sans faces that writers use. */
-  private static final double CAPITAL = 0.72;
-
   private final List<Shape> shapes = new ArrayList<>();
 
   Strokes lead(double x1, double y1, double x2, double y2) {
@@ -75,13 +72,8 @@ final class Strokes {
 
   /** A label as large as fits into a width, at most {@code size} high, its middle at x and y. */
   Strokes fitted(double x, double y, double width, double size, Ink ink, String text) {
-    double fitting = text.isEmpty() ? size : Math.min(size, width / (CAPITAL * text.length()));
+    double fitting = text.isEmpty() ? size : Math.min(size, width / Label.width(text, 1));
     return label(x, y + fitting * 0.36, fitting, ink, text);
-  }
-
-  /** About how wide a text is. */
-  static double width(String text, double size) {
-    return CAPITAL * size * text.length();
   }
 
   Drawing drawing(double width, double height, String words) {

@@ -103,11 +103,19 @@ public sealed interface Shape {
    */
   record Label(double x, double y, double size, Anchor anchor, Ink ink, String text)
       implements Shape {
+    /** Width of a capital in type of height 1, roughly, for the sans faces that writers use. */
+    private static final double CAPITAL = 0.72;
+
     /** Which point of the text stands at x. */
     public enum Anchor {
       START,
       MIDDLE,
       END
+    }
+
+    /** About how wide a text is in type of this height, and hardly ever wider; both in mm. */
+    public static double width(String text, double size) {
+      return CAPITAL * size * text.length();
     }
 
     @Override
