@@ -14,6 +14,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import lowfirst.assembly.AssemblyPlan;
+import lowfirst.bench.web.Guard;
+import lowfirst.bench.web.Pairing;
+import lowfirst.bench.web.Request;
+import lowfirst.bench.web.Server;
 import lowfirst.board.Kit;
 import lowfirst.store.EventStore;
 

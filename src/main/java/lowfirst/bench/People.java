@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import lowfirst.bench.page.Shell.Person;
+import lowfirst.bench.web.Request;
+import lowfirst.bench.web.Response;
 
 /** The choices of the person at a device, kept in a cookie of that device. */
 final class People {

@@ -6,6 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import lowfirst.cli.file.ReportFolder;
+import lowfirst.cli.process.CannotReadOrWrite;
+import lowfirst.cli.process.ExitStatus;
+import lowfirst.cli.process.Surroundings;
 
 /** Runs the real commands, as a person would type them, and keeps what they print. */
 final class DemoRun {

@@ -1,5 +1,7 @@
 package lowfirst.cli;
 
+import lowfirst.cli.process.Surroundings;
+
 /** The process: one thin line. */
 public final class Main {
   private Main() {}

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import lowfirst.cli.manual.ManualPage;
+import lowfirst.cli.process.Surroundings;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 

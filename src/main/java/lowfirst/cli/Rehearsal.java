@@ -1,6 +1,8 @@
 package lowfirst.cli;
 
 import java.util.List;
+import lowfirst.cli.process.ExitStatus;
+import lowfirst.cli.process.Surroundings;
 
 /**
  * Runs the verbs that should start quickly, one after the other in one process, so that the classes

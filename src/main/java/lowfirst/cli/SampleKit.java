@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import lowfirst.cli.file.ReportFolder;
+import lowfirst.cli.process.CannotReadOrWrite;
 
 /** The bell player, which is shipped inside the jar: invented, and saying so. */
 final class SampleKit {

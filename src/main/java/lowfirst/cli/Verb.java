@@ -2,6 +2,17 @@ package lowfirst.cli;
 
 import java.util.List;
 import java.util.Locale;
+import lowfirst.cli.process.Surroundings;
+import lowfirst.cli.verb.BenchCommand;
+import lowfirst.cli.verb.CheckCommand;
+import lowfirst.cli.verb.CodeCommand;
+import lowfirst.cli.verb.LoadsCommand;
+import lowfirst.cli.verb.ProgressCommand;
+import lowfirst.cli.verb.SheetsCommand;
+import lowfirst.cli.verb.SortCommand;
+import lowfirst.cli.verb.StepsCommand;
+import lowfirst.cli.verb.SwapCommand;
+import lowfirst.cli.verb.TickCommand;
 
 /** The verbs, in the order of the job. A new one is a constant here, and a case below. */
 enum Verb {

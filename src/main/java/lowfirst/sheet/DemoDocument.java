@@ -10,6 +10,12 @@ import lowfirst.channel.check.Verdict;
 import lowfirst.intake.KitReading;
 import lowfirst.problem.Severity;
 import lowfirst.progress.Progress;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Document;
+import lowfirst.sheet.loads.LoadsWords;
+import lowfirst.sheet.progress.ProgressWords;
+import lowfirst.sheet.wording.Counted;
+import lowfirst.sheet.wording.StepWording;
 import lowfirst.sorting.SortPlan;
 import lowfirst.swap.SwapFinding;
 

@@ -12,6 +12,17 @@ import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.KitInputs;
 import lowfirst.channel.LoadFindings;
 import lowfirst.progress.Progress;
+import lowfirst.sheet.document.Document;
+import lowfirst.sheet.loads.LoadsDocument;
+import lowfirst.sheet.map.BoardMap;
+import lowfirst.sheet.power.FirstPowerDocument;
+import lowfirst.sheet.power.WiringDocument;
+import lowfirst.sheet.progress.SignOffDocument;
+import lowfirst.sheet.progress.StepAddress;
+import lowfirst.sheet.sort.SortDocument;
+import lowfirst.sheet.sort.TrayLabelsDocument;
+import lowfirst.sheet.steps.AssemblyBook;
+import lowfirst.sheet.steps.StepsDocument;
 import lowfirst.sorting.SortPlan;
 
 /** Every sheet of a kit that goes on paper, in the order of the job. */

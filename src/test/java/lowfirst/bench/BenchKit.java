@@ -20,9 +20,9 @@ import lowfirst.store.EventStore;
 import lowfirst.store.StoreLocation;
 
 /** Kits to put on the bench in tests, and benches that serve them. */
-final class BenchKit {
+public final class BenchKit {
   /** Two boards of one design; some texts try to be more than text. */
-  static final Kit SMALL =
+  public static final Kit SMALL =
       kit(
           Map.of(
               "kit.properties", "title=Lamps <b>bold</b>\n",

@@ -15,6 +15,7 @@ import lowfirst.channel.LoadFindings;
 import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Verdict;
+import lowfirst.cli.file.KitFolder;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
 import org.junit.jupiter.api.Test;

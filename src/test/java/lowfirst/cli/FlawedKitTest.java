@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import lowfirst.cli.file.KitFolder;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.problem.Kind;

@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lowfirst.cli.process.Surroundings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

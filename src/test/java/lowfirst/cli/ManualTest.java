@@ -19,6 +19,8 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import lowfirst.cli.manual.Example;
+import lowfirst.cli.process.Surroundings;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,12 +88,6 @@ class ManualTest {
       // Bold is printed twice, with a backspace between.
       assertTrue(shown.out().replaceAll(".\b", "").contains(heading), shown.out());
     }
-  }
-
-  @Test
-  void a_line_that_troff_would_take_for_a_request_is_printed() {
-    String page = new Troff("x", "", "").line(".so is 'c:\\new-kit' of 4 Ω").toString();
-    assertTrue(page.endsWith("\\&.so is \\(aqc:\\enew\\-kit\\(aq of 4 \\[u03A9]\n"), page);
   }
 
   @ParameterizedTest

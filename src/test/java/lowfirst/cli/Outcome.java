@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
+import lowfirst.cli.process.Surroundings;
 
 /** What one command line gave, run in this process. */
 record Outcome(int status, String out, String err) {

@@ -18,6 +18,7 @@ import lowfirst.assembly.Step;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
 import lowfirst.board.Kit;
+import lowfirst.cli.file.KitFolder;
 import lowfirst.intake.KitReader;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;

@@ -15,6 +15,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lowfirst.cli.process.ExitStatus;
+import lowfirst.cli.process.Surroundings;
 import lowfirst.sheet.pdf.ArchiveProfile;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;

@@ -14,6 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import lowfirst.cli.file.KitFolder;
+import lowfirst.cli.process.Surroundings;
 import lowfirst.intake.KitReader;
 import lowfirst.intake.KitReading;
 import lowfirst.sheet.pdf.SheetsBenchmark;

@@ -3,13 +3,13 @@ package lowfirst.fuzz;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.Consumer;
-import lowfirst.bench.RequestFuzz;
+import lowfirst.bench.web.RequestFuzz;
 import lowfirst.intake.kind.PartKindWords;
 import lowfirst.marking.MarkingLookup;
 import lowfirst.marking.MarkingLookup.Question;
-import lowfirst.sheet.CodeDocument;
-import lowfirst.sheet.Document;
 import lowfirst.sheet.csv.CsvWriter;
+import lowfirst.sheet.document.Document;
+import lowfirst.sheet.sort.CodeDocument;
 import lowfirst.sheet.text.TextWriter;
 
 /** Everything that reads what a stranger wrote, each as one function of bytes that never throws. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
-import lowfirst.channel.ChannelInputs;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
@@ -23,7 +22,7 @@ import lowfirst.part.TestCondition;
 
 /**
  * What a channel's checks need to know of one part, found once and then used as often as wanted: in
- * place of another by {@link ChannelInputs#with(PartData)}.
+ * place of another by {@code ChannelInputs.with}.
  */
 public final class PartData {
   /** Symbols of which the words tell what the part is. */

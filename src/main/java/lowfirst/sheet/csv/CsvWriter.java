@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Block.Table;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Block.Table;
+import lowfirst.sheet.document.Document;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Document;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.pdf.Piece.Joint;
 

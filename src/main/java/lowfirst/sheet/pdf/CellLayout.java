@@ -2,8 +2,8 @@ package lowfirst.sheet.pdf;
 
 import java.util.List;
 import java.util.Optional;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table.Align;
+import lowfirst.sheet.document.Block.Cell;
+import lowfirst.sheet.document.Block.Table.Align;
 import lowfirst.sheet.drawing.Drawing;
 
 /** One cell, measured once and then painted in whatever width its column gets. */

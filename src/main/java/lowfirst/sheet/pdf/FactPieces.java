@@ -3,7 +3,7 @@ package lowfirst.sheet.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lowfirst.sheet.Block.Facts;
+import lowfirst.sheet.document.Block.Facts;
 
 /** Names with what they are, the names in a column of their own. */
 final class FactPieces {

@@ -2,7 +2,7 @@ package lowfirst.sheet.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import lowfirst.sheet.Unparted;
+import lowfirst.sheet.document.Unparted;
 
 /**
  * A text measured once in one face, to be broken into lines of any width. Nothing is cut off: a

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Document;
 
 /**
  * Documents as PDF: fillable, tagged, fit for the archive (PDF/A-2, level A), the same bytes each

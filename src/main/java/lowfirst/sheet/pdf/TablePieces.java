@@ -3,8 +3,8 @@ package lowfirst.sheet.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table;
+import lowfirst.sheet.document.Block.Cell;
+import lowfirst.sheet.document.Block.Table;
 import lowfirst.sheet.pdf.CellLayout.Corner;
 import lowfirst.sheet.pdf.CellLayout.Placed;
 

@@ -2,8 +2,8 @@ package lowfirst.sheet.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table;
+import lowfirst.sheet.document.Block.Cell;
+import lowfirst.sheet.document.Block.Table;
 
 /** A table as aligned columns or, where they don't fit, one record a paragraph. */
 final class TextTable {

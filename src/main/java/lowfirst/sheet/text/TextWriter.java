@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Document;
 
 /**
  * Documents as plain text for a terminal or a log. Everything is said in words; nothing is clipped.

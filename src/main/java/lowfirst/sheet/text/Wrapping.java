@@ -2,7 +2,7 @@ package lowfirst.sheet.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import lowfirst.sheet.Unparted;
+import lowfirst.sheet.document.Unparted;
 
 /** Breaking text into lines of a given width in terminal columns. Nothing is ever cut off. */
 final class Wrapping {

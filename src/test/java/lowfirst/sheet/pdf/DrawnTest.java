@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Document;
 import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.drawing.Ink;
 import lowfirst.sheet.drawing.Shape;

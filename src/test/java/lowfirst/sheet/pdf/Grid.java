@@ -1,8 +1,8 @@
 package lowfirst.sheet.pdf;
 
 import java.util.List;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table;
+import lowfirst.sheet.document.Block.Cell;
+import lowfirst.sheet.document.Block.Table;
 
 /** Tables for tests, in few words. */
 final class Grid {

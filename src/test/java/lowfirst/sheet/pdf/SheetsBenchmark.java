@@ -25,10 +25,10 @@ import lowfirst.progress.Progress;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.sheet.Orientation;
-import lowfirst.sheet.SampleBoards;
 import lowfirst.sheet.SheetSet;
-import lowfirst.sheet.StepAddress;
-import lowfirst.sheet.TrayLabelsDocument;
+import lowfirst.sheet.map.SampleBoards;
+import lowfirst.sheet.progress.StepAddress;
+import lowfirst.sheet.sort.TrayLabelsDocument;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

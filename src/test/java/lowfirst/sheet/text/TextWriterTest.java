@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import lowfirst.sheet.Block;
-import lowfirst.sheet.Block.Cell;
-import lowfirst.sheet.Block.Table;
-import lowfirst.sheet.Document;
+import lowfirst.sheet.document.Block;
+import lowfirst.sheet.document.Block.Cell;
+import lowfirst.sheet.document.Block.Table;
+import lowfirst.sheet.document.Document;
 import lowfirst.sheet.drawing.Drawing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,0 +1,2 @@
+/** The manual pages, and the examples in them. */
+package lowfirst.cli.manual;

@@ -1,0 +1,2 @@
+/** The verbs, a class each. */
+package lowfirst.cli.verb;
