@@ -13,6 +13,7 @@ import lowfirst.problem.Place;
  * @param side which side its body is on
  * @param valueText the value as the placement list has it; may be empty
  * @param packageText the package as the placement list has it; may be empty
+ * @param descriptionText what else the placement list says that the part is; may be empty
  * @param place where the row stands
  */
 public record Placement(
@@ -24,4 +25,5 @@ public record Placement(
     Side side,
     String valueText,
     String packageText,
+    String descriptionText,
     Place place) {}

@@ -209,6 +209,7 @@ public final class KitReader {
       return read;
     }
     UnlistedParts.said(told).ifPresent(problems::add);
+    UnlistedParts.saidOptional(told).ifPresent(problems::add);
     told.forEach(item -> items.add(kinds.of(item)));
     return new Board(board.name(), board.count(), size, items, placements, bodies);
   }

@@ -13,6 +13,7 @@ import lowfirst.part.BodyOutline;
 import lowfirst.part.BodyOutlines;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.part.SurfaceMount;
 import lowfirst.quantity.Source;
 
 /**
@@ -26,6 +27,8 @@ final class OutlinesFound implements BodyFinder {
   private final IdentityHashMap<Item, Optional<BodyOutline>> told = new IdentityHashMap<>();
 
   private final Map<PartType, Optional<BodyOutline>> found = new HashMap<>();
+
+  private final Map<PartType, Boolean> flat = new HashMap<>();
 
   @Override
   public Optional<BodyOutline> of(BoardPart part) {
@@ -64,7 +67,13 @@ final class OutlinesFound implements BodyFinder {
       return outline;
     }
     Optional<BodyOutline> byPlacement = look(item.partType(), placed);
-    return isTold(byPlacement) || outline.isEmpty() ? byPlacement : outline;
+    boolean flat = outline.isEmpty() && byPlacement.isPresent() && isFlat(item.partType());
+    return isTold(byPlacement) || outline.isEmpty() && !flat ? byPlacement : outline;
+  }
+
+  /** No body is assumed for what is soldered flat. */
+  private boolean isFlat(PartType type) {
+    return flat.computeIfAbsent(type, SurfaceMount::isNamed);
   }
 
   private static boolean isTold(Optional<BodyOutline> outline) {

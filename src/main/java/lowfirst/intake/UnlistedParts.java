@@ -15,6 +15,7 @@ import lowfirst.board.Item;
 import lowfirst.board.Placement;
 import lowfirst.intake.bom.PartTypeReader;
 import lowfirst.intake.cell.Cells;
+import lowfirst.intake.cell.FittingWords;
 import lowfirst.intake.kind.LineCells;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.part.PartKind;
@@ -40,9 +41,15 @@ final class UnlistedParts {
 
   /** What tells of a part: its value, its package, and the letters of its designator. */
   private record Told(
-      String value, String packageName, String letters, boolean numbered, Item.Fitting fitting) {
+      String value,
+      String packageName,
+      String description,
+      String letters,
+      boolean numbered,
+      Item.Fitting fitting) {
     PartType type() {
-      PartType type = PartOfLine.read(LineCells.placed(value, packageName, letters)).type();
+      PartType type =
+          PartOfLine.read(LineCells.placed(value, packageName, description, letters)).type();
       return numbered || type.kind() != PartKind.UNKNOWN ? type : type.with(PartKind.BOARD_FEATURE);
     }
   }
@@ -68,9 +75,17 @@ final class UnlistedParts {
     return new Told(
         value(placement),
         text(placement.packageText()),
+        text(placement.descriptionText()),
         PartTypeReader.letters(placement.designator()),
         !placement.designator().text().endsWith(UNNUMBERED),
-        leftOut.contains(placement.designator()) ? Item.Fitting.NOT_FITTED : Item.Fitting.FITTED);
+        fitting(placement, leftOut));
+  }
+
+  private static Item.Fitting fitting(Placement placement, Set<Designator> leftOut) {
+    if (leftOut.contains(placement.designator())) {
+      return Item.Fitting.NOT_FITTED;
+    }
+    return FittingWords.areAll(placement.valueText()) ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
   }
 
   /** Some name parts by what they are: 2N3904, 47uF 35V. */
@@ -100,7 +115,7 @@ final class UnlistedParts {
                         placed.stream().map(Placement::designator).toList(),
                         placed.size(),
                         type,
-                        "",
+                        told.description(),
                         OptionalDouble.empty(),
                         told.fitting(),
                         placed.get(0).place()));
@@ -115,9 +130,7 @@ final class UnlistedParts {
         told.stream()
             .filter(item -> item.isFitted() && item.partType().kind() == PartKind.BOARD_FEATURE)
             .toList();
-    List<String> names =
-        features.stream().flatMap(i -> i.designators().stream()).map(Designator::text).toList();
-    boolean one = names.size() == 1;
+    boolean one = features.stream().mapToInt(item -> item.designators().size()).sum() == 1;
     return features.stream()
         .findFirst()
         .map(
@@ -125,12 +138,38 @@ final class UnlistedParts {
                 new Problem(
                     Kind.COLUMN_GUESSED,
                     first.place(),
-                    String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-                        + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "")
+                    names(features)
                         + (one
                             ? ", which no BOM line names, was"
                             : ", which no BOM line names, were")
                         + " taken for holes or marks of the board, where nothing is soldered in",
                     "add to the BOM what is a part"));
+  }
+
+  /** That the list calls parts optional; empty where it calls none so. */
+  static Optional<Problem> saidOptional(List<Item> told) {
+    List<Item> open =
+        told.stream().filter(item -> item.fitting() == Item.Fitting.OPTIONAL).toList();
+    return open.stream()
+        .findFirst()
+        .map(
+            first ->
+                new Problem(
+                    Kind.OPTIONAL_PART,
+                    first.place(),
+                    "the placement list leaves it open whether to fit "
+                        + names(open)
+                        + " (\""
+                        + first.partType().text()
+                        + "\"); all counts as fitted",
+                    "decide, and delete the rows of what you don't fit"));
+  }
+
+  /** The first of their names. */
+  private static String names(List<Item> items) {
+    List<String> names =
+        items.stream().flatMap(i -> i.designators().stream()).map(Designator::text).toList();
+    return String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+        + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "");
   }
 }

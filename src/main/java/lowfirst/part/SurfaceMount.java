@@ -42,6 +42,16 @@ public final class SurfaceMount {
   private static final Pattern SERIES_AND_CHIP =
       Pattern.compile("(?<=[A-Z])(0402|0603|0805|1206)(?![0-9]|[.,X]\\d)");
 
+  private static final Pattern CHIP_WORD =
+      Pattern.compile("(?<![\\w.,/-])(0402|0603|0805|1206)(?![\\w.,/-]*\\w)");
+
+  /** Words about leads, or about a choice. */
+  private static final Pattern LEADS =
+      Pattern.compile(
+          "(?<![A-Z])(THT|PTH|THROUGH|THRU|LEADED|P?DIP|DIL|SIP|AXIAL|RADIAL|DISC|SOCKET|ADAPTER|NOT|NON|NO|OR)(?![A-Z])"
+              + "|(?<![A-Z0-9])(TO-?(3|5|18|39|92|126|218|220|247)|DO-?(15|35|41|201)|HC-?(49|18)|DIN ?0\\d{3})(?![0-9])"
+              + "|PIN_?HEADER|PIN_?SOCKET|C_RECT|CP_RADIAL");
+
   /** Length and width of a light-emitting chip's body, in tenths of a millimetre. */
   private static final Pattern LED_CHIP =
       Pattern.compile("(?<![\\d.])(2835|3014|3528|3535|5050|5630|5730)(?![\\d.])");
@@ -59,6 +69,8 @@ public final class SurfaceMount {
   private static final Pattern OF_A_DIODE =
       Pattern.compile(
           "(?<![A-Z0-9])((D|DIODE)[ _-]SM[ABC]|SM[ABC][ _-]DIODE|SM[ABCF]J?_L\\d)(?![A-Z])");
+
+  private static final Pattern DIODE_WORD = Pattern.compile("(?<![\\w-])SM[ABC](?![\\w-])");
 
   /** On a diode a body, on a connector a coaxial plug. */
   private static final Pattern LETTERS = Pattern.compile("SM[ABCF]J?");
@@ -88,6 +100,24 @@ public final class SurfaceMount {
             && (Stream.of(FAMILY, CHIP, METRIC_CHIP, BARE_CHIP, LAND, OF_A_DIODE, CAN)
                     .anyMatch(p -> p.matcher(text).find())
                 || comesAsChip(kind) && SERIES_AND_CHIP.matcher(text).find()));
+  }
+
+  /**
+   * Whether words about a part say that it is soldered flat, and its package name, which may be
+   * empty, doesn't speak of leads.
+   */
+  public static boolean isSaidOf(String words, String packageName, PartKind kind) {
+    if (words.length() < 3
+        || words.length() > LONGEST
+        || LEADS.matcher(capitals(packageName)).find()) {
+      return false;
+    }
+    String text = words.toUpperCase(Locale.ROOT);
+    return !LEADS.matcher(text).find()
+        && (SAID.matcher(text).find()
+            || FAMILY.matcher(text).find()
+            || comesAsChip(kind) && CHIP_WORD.matcher(text).find()
+            || kind.isDiode() && DIODE_WORD.matcher(text).find());
   }
 
   private static boolean comesAsChip(PartKind kind) {

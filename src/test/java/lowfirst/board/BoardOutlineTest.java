@@ -24,6 +24,7 @@ class BoardOutlineTest {
         Side.TOP,
         "",
         "",
+        "",
         Place.ofLine("placements.csv", number + 1));
   }
 

@@ -78,6 +78,7 @@ class BoardTest {
             Side.TOP,
             "",
             "",
+            "",
             Place.ofLine("placements.csv", 2));
     BodyArea area = BodyArea.around(upright, new BodyOutline.BodySize(3, 8));
     assertEquals(wide, area.width(), EXACT);

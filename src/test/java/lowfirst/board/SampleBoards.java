@@ -127,6 +127,7 @@ public final class SampleBoards {
             side,
             "",
             "",
+            "",
             Place.ofLine(name + "/placements.csv", placements.size() + 2)));
     return this;
   }

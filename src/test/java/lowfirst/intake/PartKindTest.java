@@ -50,6 +50,8 @@ class PartKindTest {
     "'RV4, RV5, RB2', 10k, '', '', TRIMMER",
     "L9, neon lamp, '', '', UNKNOWN",
     "MIC1, MIC-9.7MM, '', MIC-9.7MM, MICROPHONE",
+    "SJ3, '', '', SJ_2S-TRACE, BOARD_FEATURE",
+    "JP4, N/C, SOLDERJUMPERTRACE, SJ_2S-TRACE, BOARD_FEATURE",
     "U9, VIDEO_DIN_8, '', VIDEO_DIN_8, CONNECTOR",
     "U9, RGB_D_SUB_9, '', RGB_D_SUB_9, CONNECTOR",
     "R9, see note, '', DO-41, RESISTOR",

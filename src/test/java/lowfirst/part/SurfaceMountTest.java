@@ -186,4 +186,23 @@ class SurfaceMountTest {
   private static PartType type(PartKind kind, String text, String packageName) {
     return PartType.named(kind, text, text, packageName);
   }
+
+  @ParameterizedTest(name = "{0}, {1}, {2}: {3}")
+  @CsvSource({
+    "DIODE, 'Schottky 40 V 1 A SMA', FP-403, true",
+    "DIODE, 'Schottky 40 V 1 A SMA', DO-41, false",
+    "DIODE, 'Schottky 40 V 1 A, DO-41 or SMA', '', false",
+    "RESISTOR, 'thick film 1 % 0805', '', true",
+    "RESISTOR, 'thick film 1 % 0805', FP-AT-B, true",
+    "RESISTOR, 'film 0207', '', false",
+    "INTEGRATED_CIRCUIT, 'op amp SOIC-8', '', true",
+    "INTEGRATED_CIRCUIT, 'op amp, DIP-8', '', false",
+    "INTEGRATED_CIRCUIT, 'op amp (not SMD)', '', false",
+    "SWITCH, tactile surface mount, FP-TS, true",
+    "SWITCH, 'for through hole, not surface mount', '', false",
+    "CONNECTOR, jack for 2012 models, '', false"
+  })
+  void words_about_a_part_say_so(PartKind kind, String words, String packageName, boolean flat) {
+    assertEquals(flat, SurfaceMount.isSaidOf(words, packageName, kind));
+  }
 }

@@ -138,6 +138,7 @@ final class DesignTable {
         placement.side(),
         placement.valueText(),
         placement.packageText(),
+        placement.descriptionText(),
         placed(placement.place()));
   }
 }

@@ -30,6 +30,7 @@ public final class KindOfLine {
           PartKind.DIODE,
           PartKind.SCHOTTKY_DIODE,
           PartKind.ZENER_DIODE,
+          PartKind.LED,
           PartKind.TRANSISTOR,
           PartKind.BIPOLAR_TRANSISTOR,
           PartKind.JFET,
@@ -67,6 +68,8 @@ public final class KindOfLine {
               + "|rood|groen|geel|wit|r(ö|ø)d|gr(ö|ø)n|gul|bl(å|ä)|vit|hvid|czerwon[ay]|zielon[ay]|(ż|z)(ó|o)(ł|l)t[ay]|niebiesk[ai]|bia(ł|l)[ay]"
               + "|(č|c)erven(á|a)|zelen(á|a)|(ž|z)lut(á|a)|modr(á|a)|b(í|i)l(á|a)|piros|z(ö|o)ld|s(á|a)rga|k(é|e)k|feh(é|e)r|k(ı|i)rm(ı|i)z(ı|i)|ye(ş|s)il|sar(ı|i)|mavi|beyaz"
               + "|красн\\w+|зел(е|ё)н\\w+|ж(е|ё)лт\\w+|син\\w+|бел\\w+|[红紅绿綠緑黄黃蓝藍青白赤][色光]?|[ /,+-])+");
+
+  private static final Pattern SIZE_OF_LED = Pattern.compile("(?iU)\\bleds?\\b|\\b\\d{1,2} ?mm\\b");
 
   /** Their numbers may well begin as those of semiconductors do. */
   private static final Set<PartKind> MECHANICAL =
@@ -211,6 +214,12 @@ public final class KindOfLine {
     } else if (isChip && prefix.equals("D")) {
       guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.STRONG);
     }
+  }
+
+  /** Whether a text names the colour of an LED, and no more than its size beside. */
+  static boolean isColour(String text) {
+    String left = SIZE_OF_LED.matcher(text).replaceAll("").strip();
+    return !left.isEmpty() && COLOURS.matcher(left).matches();
   }
 
   /** What can be turned from 5 to 180 pF; 22-27p leaves a choice. */

@@ -25,8 +25,9 @@ public record LineCells(
     boolean isNumberGuessed) {
 
   /** What a placement list tells of a part that no BOM names. */
-  public static LineCells placed(String value, String packageName, String letters) {
-    return new LineCells(value, "", "", packageName, "", "", "", "", letters, "", false);
+  public static LineCells placed(
+      String value, String packageName, String description, String letters) {
+    return new LineCells(value, description, "", packageName, "", "", "", "", letters, "", false);
   }
 
   /** The same with another value and package. */

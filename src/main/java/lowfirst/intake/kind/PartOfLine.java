@@ -37,6 +37,8 @@ public record PartOfLine(PartType type, String notUnderstood) {
   /** The letter of a circuit simulator's model before the type number: D1N4148, Q2N3904. */
   private static final Pattern OF_A_MODEL = Pattern.compile("^[DQ](?=[12]N\\d{3,4}\\D{0,3}$)");
 
+  private static final String FLAT = " (SMD)";
+
   private static final Pattern TYPE_NUMBER =
       Pattern.compile("(?=.*\\d)(?=.*\\p{L})[\\p{L}\\p{N}._/+-]{2,30}");
 
@@ -60,11 +62,14 @@ public record PartOfLine(PartType type, String notUnderstood) {
             : dimension.flatMap(measured -> StatedValue.inNumber(cells.number(), measured));
     Optional<WrittenValue> written = stated.or(() -> numbered);
     boolean guessed = cells.isNumberGuessed();
+    boolean coloured = likely == PartKind.LED && KindOfLine.isColour(value);
     boolean outdone =
         dimension.isEmpty()
-            && TYPE_NUMBER.matcher(value).matches()
+            && (coloured || TYPE_NUMBER.matcher(value).matches())
             && (guessed || ORDER_NUMBER.matcher(cells.number()).matches());
-    String number = numbered.isPresent() || outdone ? "" : cells.number();
+    // What a drawing calls a network is no print on it.
+    boolean drawn = guessed && likely == PartKind.RESISTOR_NETWORK && written.isPresent();
+    String number = numbered.isPresent() || outdone || drawn ? "" : cells.number();
     String body = cells.packageName().isEmpty() ? value : cells.packageName();
     PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written, cells);
     String text =
@@ -85,7 +90,7 @@ public record PartOfLine(PartType type, String notUnderstood) {
             RatingCells.voltage(cells.voltage()).or(() -> written.flatMap(WrittenValue::voltage)),
             RatingCells.power(cells.power()).or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
-            cells.packageName().isEmpty() ? DescriptionWords.packageIn(text) : cells.packageName());
+            packageName(cells, text, kind));
     if (isTooLarge(type, description)) {
       return new PartOfLine(
           withoutValue(type),
@@ -101,6 +106,15 @@ public record PartOfLine(PartType type, String notUnderstood) {
       return new PartOfLine(type, "nothing says which " + kind.words() + " this is");
     }
     return new PartOfLine(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  /** The package, and that a description calls the part soldered flat. */
+  private static String packageName(LineCells cells, String text, PartKind kind) {
+    String name =
+        cells.packageName().isEmpty() ? DescriptionWords.packageIn(text) : cells.packageName();
+    boolean flat =
+        !SurfaceMount.isNamed(name, kind) && SurfaceMount.isSaidOf(cells.description(), name, kind);
+    return flat ? (name + FLAT).strip() : name;
   }
 
   private static boolean isTooLarge(PartType type, String description) {

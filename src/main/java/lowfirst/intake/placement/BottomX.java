@@ -94,6 +94,7 @@ public record BottomX(List<Placement> placements, String words, List<Problem> pr
         placement.side(),
         placement.valueText(),
         placement.packageText(),
+        placement.descriptionText(),
         placement.place());
   }
 }

@@ -46,6 +46,7 @@ public final class PlacementReader {
   private final Map<String, Side> pair;
   private final FirstLook look;
   private final boolean isGrouped;
+  private final boolean isDescribed;
   private final List<Placement> placements;
   private final List<Problem> problems = new ArrayList<>();
   private final HashedNames hashed = new HashedNames();
@@ -73,6 +74,7 @@ public final class PlacementReader {
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
     this.pair = SideWords.ofPair(look.sides());
+    this.isDescribed = table.header().cellOf(Column.DESCRIPTION) >= 0;
     this.isGrouped = look.pointGroups() || look.commaGroups();
     this.sideOfAll =
         table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
@@ -230,6 +232,7 @@ public final class PlacementReader {
             side.get(),
             values.computeIfAbsent(row.text(Column.VALUE), PlacementReader::value),
             kept(row.text(Column.PACKAGE)),
+            isDescribed ? kept(row.text(Column.DESCRIPTION)) : "",
             row.place(Column.DESIGNATOR)));
   }
 

@@ -27,7 +27,7 @@ final class HeaderDoubts {
     for (Header.Use use : header.uses()) {
       if (use.column() == Column.POSITION) {
         header.pair().ifPresent(pair -> problems.addAll(paired(file, cut, use, pair)));
-      } else if (use.basis() == Header.Basis.LIKELY_HEADER) {
+      } else if (use.basis() == Header.Basis.LIKELY_HEADER && !isPlain(kind, use)) {
         problems.add(likely(kind, file, cut, use));
         if (use.column() == Column.QUANTITY) {
           Rivals.of(kind, cut, use).ifPresent(rival -> problems.add(rival.problem(file)));
@@ -55,6 +55,11 @@ final class HeaderDoubts {
           .ifPresent(told -> problems.add(unknown(kind, file, column, told)));
     }
     return problems;
+  }
+
+  /** What else a placement list says of a part can be mistaken for nothing. */
+  private static boolean isPlain(TableKind kind, Header.Use use) {
+    return kind == TableKind.PLACEMENTS && use.column() == Column.DESCRIPTION;
   }
 
   /** X and y in one cell, and whether they could be parted otherwise. */

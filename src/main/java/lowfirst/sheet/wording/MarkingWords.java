@@ -41,12 +41,17 @@ public final class MarkingWords {
         : value.toString();
   }
 
+  private static boolean isColoured(PartType type) {
+    return type.kind() == PartKind.LED && !type.text().isBlank();
+  }
+
   /**
    * The number that a part goes by: the BOM's value where it is one, since a library's device name
-   * may differ from it, else the type number. Prose in the value column is no number.
+   * may differ from it, else the type number. Prose in the value column is no number, but of an LED
+   * it is the colour.
    */
   static String number(PartType type) {
-    return PartMarking.isProse(type) && !type.typeNumber().isBlank()
+    return PartMarking.isProse(type) && !isColoured(type) && !type.typeNumber().isBlank()
         ? type.typeNumber().strip()
         : type.text().strip();
   }

@@ -12,6 +12,7 @@ import lowfirst.intake.KitReading;
 import lowfirst.intake.KitTables;
 import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
+import lowfirst.part.PartType;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -178,6 +179,42 @@ class KitChecksTest {
     // Of several holes under one name nobody asks which.
     assertEquals(
         List.of(), reading.problems().stream().filter(p -> p.kind() == Kind.PLACED_TWICE).toList());
+  }
+
+  /** What a placement list says of a part beside its value tells kind, value and body, too. */
+  @Test
+  void without_a_bom_the_words_of_the_placement_list_tell_the_parts() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "Ref,X mm,Y mm,Side,Comment,Footprint,Description\n"
+                + "J1,10,10,top,LED strip,XR-508-04,Terminal Block 4 way\n"
+                + "C1,20,10,top,CAP_POL,ALU_16,470µF 35V Aluminium Radial\n"
+                + "C2,30,10,top,CAP_POL,FP-T,10uF 16V SMD Tantalum Capacitor\n"
+                + "D1,40,10,top,SS14,FP-403,Diode Schottky 40V 1A SMA\n"
+                + "R5,50,10,top,optional,DIN0207,\n");
+    assertEquals(
+        List.of(
+            "[C1] electrolytic capacitor 470 µF ALU_16",
+            "[C2] tantalum capacitor 10 µF FP-T (SMD)",
+            "[D1] Schottky diode SS14 FP-403 (SMD)",
+            "[J1] screw terminal LED strip XR-508-04",
+            "[R5] resistor optional DIN0207"),
+        reading.kit().boards().get(0).items().stream()
+            .map(item -> item.designators() + " " + said(item.partType()))
+            .sorted()
+            .toList());
+    assertEquals(
+        "the placement list leaves it open whether to fit R5 (\"optional\"); all counts as fitted",
+        problem(reading, Kind.OPTIONAL_PART).message());
+  }
+
+  private static String said(PartType type) {
+    return type.kind().words()
+        + " "
+        + type.value().map(Object::toString).orElse(type.text())
+        + " "
+        + type.packageName();
   }
 
   @Test
@@ -360,6 +397,7 @@ class KitChecksTest {
             degrees,
             true,
             Side.TOP,
+            "",
             "",
             "",
             Place.ofFile("placements.csv"));

@@ -47,6 +47,7 @@ public final class SampleBoards {
         side,
         "",
         "",
+        "",
         Place.ofLine("placements.csv", 2));
   }
 
