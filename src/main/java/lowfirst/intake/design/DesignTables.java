@@ -177,16 +177,25 @@ final class DesignTables {
               cells.put(Column.X, new Text(plain(at.x()), at.spot()));
               cells.put(Column.Y, new Text(plain(at.y()), at.spot()));
             });
-    if (!component.move().rotation().isEmpty()) {
-      Spot turned = component.move().spot();
-      cells.put(Column.ROTATION, new Text(plain(component.move().rotation()), turned));
-    }
+    cells.put(Column.ROTATION, rotation(component));
     String side = data.layerSides.getOrDefault(component.layer(), "");
     cells.put(Column.SIDE, new Text(side.isEmpty() ? component.layer() : side, spot));
     String value = data.bomItems.isEmpty() ? component.part() : values.get(component.name());
     cells.put(Column.VALUE, new Text(value == null ? "" : value, spot));
     cells.put(Column.PACKAGE, new Text(packageText(component, component.packageName()), spot));
     placements.add(spot, cells);
+  }
+
+  /**
+   * An Xform may be left out, and its rotation too: then the part is not turned. (IPC-2581, section
+   * 3.3, from memory; public test case 3 of its consortium, revision A, has an Xform just for the
+   * components that are turned or lie on the bottom.)
+   */
+  private static Text rotation(Component component) {
+    String rotation = component.move().rotation();
+    return rotation.isEmpty()
+        ? new Text("0", component.spot())
+        : new Text(plain(rotation), component.move().spot());
   }
 
   /** The package's name, with a word for what its pins or mount type say beyond it. */

@@ -1,6 +1,7 @@
 package lowfirst.intake.design;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
+import lowfirst.board.Placement;
 import lowfirst.intake.Dialects;
 import lowfirst.intake.KitReading;
 import lowfirst.intake.KitTables;
@@ -68,6 +70,7 @@ class OddDesignsTest {
         Map.ofEntries(
             Map.entry("as it stands", text -> text),
             Map.entry("with a prefix", OddDesignsTest::prefixed),
+            Map.entry("as revision A names things", OddDesignsTest::ofRevisionA),
             Map.entry(
                 "with a prefix that nobody declared",
                 text -> prefixed(text).replaceFirst(" xmlns:i=\"[^\"]*\"", "")),
@@ -110,6 +113,15 @@ class OddDesignsTest {
                 DynamicTest.dynamicTest(
                     way.getKey(),
                     () -> assertEquals(READ, shown(way.getValue().apply(PLAIN)), way.getKey())));
+  }
+
+  /** The attributes of public test case 3 of the standard's consortium, which is of revision A. */
+  private static String ofRevisionA(String text) {
+    return text.replace("revision=\"B\"", "revision=\"A\"")
+        .replace("<BomHeader><StepRef name=\"s\"/></BomHeader>", "<BomHeader stepRef=\"s\"/>")
+        .replace(
+            " packageRef=\"P\"/>\n<Characteristics>", " populate=\"TRUE\"/>\n<Characteristics>")
+        .replace("OEMDesignNumberRef=", "numberIO=\"2\" packageRef=\"P\" internalPartNumber=");
   }
 
   private static String prefixed(String text) {
@@ -264,5 +276,14 @@ class OddDesignsTest {
     assertEquals(READ, shown(large));
     assertEquals(
         large.length(), large.getBytes(StandardCharsets.US_ASCII).length, "the sample is ASCII");
+  }
+
+  /** As public test case 3 of the standard's consortium writes components that lie as drawn. */
+  @Test
+  void a_component_without_a_transformation_is_not_turned() {
+    List<Placement> placements =
+        KitTables.read("board.xml", PLAIN).kit().boards().get(0).placements();
+    assertEquals(List.of(0.0, 90.0), placements.stream().map(Placement::rotationDegrees).toList());
+    assertTrue(placements.stream().allMatch(Placement::isTurnKnown));
   }
 }
