@@ -102,7 +102,7 @@ final class OpenQuestions {
                         + part.name()
                         + " it is: makers differ, and that by "
                         + maker
-                        + " may do; name the maker in the BOM")))
+                        + " may do; write whose yours is into the BOM's column maker")))
         : weakest;
   }
 }

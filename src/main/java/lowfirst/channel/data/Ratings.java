@@ -222,7 +222,12 @@ public final class Ratings {
     boolean typicalOnly = about(symbol).stream().anyMatch(line -> line.typ().isPresent());
     String why = "";
     if (silent.isPresent()) {
-      why = " (" + silent.get() + "'s part doesn't state it: name the maker in the BOM)";
+      why =
+          " ("
+              + silent.get()
+              + "'s part doesn't state it, "
+              + stated.get(0).maker()
+              + "'s does: write whose yours is into the BOM's column maker)";
     } else if (typicalOnly) {
       why = ", column " + symbol.column() + " (only a typical value is there, and it can't pass)";
     }

@@ -3,10 +3,12 @@ package lowfirst.swap.rule;
 import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.rule.Comparison.atLeastIfStated;
 import static lowfirst.swap.rule.Comparison.atMostIfStated;
+import static lowfirst.swap.rule.Comparison.sameWordIfStated;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lowfirst.quantity.Source;
 import lowfirst.swap.subject.SwapCase;
 
@@ -20,6 +22,11 @@ public enum OtherKindRule implements SwapRule {
       "every part within the candidate's tolerance must be within the one asked for",
       standard("IEC 60393-1: rated resistance and its tolerance"),
       ifBothState(swap -> swap.asked().type().value().flatMap(value -> ValueBand.judge(swap)))),
+  TAPER(
+      "taper",
+      "a linear one in place of a volume control does all its work at one end of its turn",
+      COMMON_PRACTICE,
+      OtherKindRule::taper),
   VOLTAGE(
       "voltage it is made for",
       "a coil for less burns, a coil for more does not pull in",
@@ -72,6 +79,13 @@ public enum OtherKindRule implements SwapRule {
 
   private static Judgement ifBothState(Judgement judgement) {
     return swap -> judgement.of(swap).filter(answer -> answer.missing().isEmpty());
+  }
+
+  /** By word or by letter; which letter is which word, makers don't agree on. */
+  private static Optional<Answer> taper(SwapCase swap) {
+    return Stream.of("taper", "taperLetter")
+        .flatMap(symbol -> ifBothState(sameWordIfStated(symbol)).of(swap).stream())
+        .findFirst();
   }
 
   private static Optional<Answer> compare(SwapCase swap) {

@@ -9,6 +9,7 @@ import static lowfirst.part.PartKind.HEATSINK;
 import static lowfirst.part.PartKind.INDUCTOR;
 import static lowfirst.part.PartKind.LED;
 import static lowfirst.part.PartKind.MOSFET;
+import static lowfirst.part.PartKind.POTENTIOMETER;
 import static lowfirst.part.PartKind.REGULATOR;
 import static lowfirst.part.PartKind.RESISTOR;
 import static lowfirst.part.PartKind.RESISTOR_NETWORK;
@@ -81,6 +82,10 @@ public final class StatedFacts {
           word("technology", EnumSet.of(RESISTOR), "metal[- ]?oxide", "metal oxide"),
           amount("TCR", EnumSet.of(RESISTOR), "(\\d+) ?ppm", Dimension.TEMPERATURE_COEFFICIENT),
           amount("Vmax", EnumSet.of(RESISTOR), "(\\d+ ?V)\\b", Dimension.VOLTAGE),
+          word("taper", EnumSet.of(POTENTIOMETER), "\\blog|\\baudio\\b", "logarithmic"),
+          word("taper", EnumSet.of(POTENTIOMETER), "\\blin", "linear"),
+          text("taperLetter", EnumSet.of(POTENTIOMETER), "\\b([ABC]) ?\\d{1,3} ?[kM]\\d?\\b"),
+          text("taperLetter", EnumSet.of(POTENTIOMETER), "\\b\\d{1,3} ?[kM]\\d?([ABC])\\b"),
           text("colour", EnumSet.of(LED), "\\b(red|green|yellow|orange|amber|blue|white)\\b"),
           amount("size", EnumSet.of(LED), "(\\d+(?:\\.\\d+)? ?mm)", Dimension.LENGTH),
           amount("pinCount", DUAL_IN_LINE, "\\bDI[LP][- ]?(\\d+)", Dimension.RATIO),

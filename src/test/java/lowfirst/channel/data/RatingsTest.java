@@ -100,8 +100,8 @@ class RatingsTest {
             of("", line("Alpha", "1", "", "3"), silent).harm(Term.THRESHOLD, SYMBOL),
             between(of("", line("Alpha", "1", "", "3"), silent)))) {
       assertEquals(
-          "VGSth of T: write it in datasheets.csv (Beta's part doesn't state it: name the maker in the"
-              + " BOM)",
+          "VGSth of T: write it in datasheets.csv (Beta's part doesn't state it, Alpha's does: write whose"
+              + " yours is into the BOM's column maker)",
           datum.missing());
     }
   }
