@@ -47,7 +47,8 @@ public final class KitInputs {
       Datum intoShort =
           rail.map(RailInputs::shortCircuit)
               .orElseGet(() -> Datum.missing(Term.SHORT_CIRCUIT, loadRails.missing(in.channel())));
-      joined.add(in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in)));
+      joined.add(
+          in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in), shared.onDiode(in)));
     }
     var heated = new SharedParts(kit, joined);
     joined.replaceAll(in -> in.has(Fitted.HEATSINK) ? in.with(heated.onHeatsink(in)) : in);

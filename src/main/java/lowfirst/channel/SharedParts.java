@@ -20,13 +20,14 @@ import lowfirst.channel.ChannelInputs.Switching;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
+import lowfirst.channel.data.PartData;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.quantity.Source;
 
 /**
  * What else flows through a part that a channel has in common with others: a fuse, an array, a
- * heatsink.
+ * heatsink, a diode.
  */
 final class SharedParts {
   private final Kit kit;
@@ -168,6 +169,29 @@ final class SharedParts {
             "one load of "
                 + in.switchName()
                 + ", which is in several rows: write what it switches as one load, or the"
+                + " designator of each row's own in channels.csv");
+  }
+
+  /**
+   * One diode, one coil: in several rows it is missing in all but one; of an array each has its
+   * own.
+   */
+  Datum onDiode(ChannelInputs in) {
+    PartData diode = in.parts().get(Role.FLYBACK_DIODE);
+    Datum others =
+        onDesignator(
+            Term.OTHERS_ON_DIODE,
+            in,
+            OutputChannel::flybackDiode,
+            "no other channel on this diode");
+    boolean isOwn = others.isKnown() && others.high() == 0;
+    return isOwn || diode == null || !diode.kind().isDiode()
+        ? in.datum(Term.OTHERS_ON_DIODE)
+        : Datum.missing(
+            Term.OTHERS_ON_DIODE,
+            "which coil "
+                + in.channel().flybackDiode().orElseThrow()
+                + " is across: it is in several rows, and a diode serves one coil; write the"
                 + " designator of each row's own in channels.csv");
   }
 

@@ -166,7 +166,7 @@ public enum CheckKind {
       "flyback diode peak current",
       Dimension.CURRENT,
       AT_MOST,
-      "Iload ≤ IFRM, or π·IFav which a half-wave rating implies",
+      "Iload + Iothers ≤ IFRM, or π·IFav which a half-wave rating implies",
       "At switching off the diode takes over the whole coil current at once."),
   DIODE_CURRENT(
       "flyback diode average current",

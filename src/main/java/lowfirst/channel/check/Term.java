@@ -85,6 +85,7 @@ public enum Term {
   DIODE_RTH("RthJA", Dimension.THERMAL_RESISTANCE, HIGHER, "datasheets.csv RthJA, max"),
   DIODE_JUNCTION_RATING("TJ", Dimension.TEMPERATURE, LOWER, "datasheets.csv TJ, max"),
   DIODE_RECOVERY("trr", Dimension.TIME, HIGHER, "datasheets.csv trr, max"),
+  OTHERS_ON_DIODE("Iothers", Dimension.CURRENT, HIGHER, "channels.csv, rows with this diode"),
   // fuse
   FUSE_RATING("IN", Dimension.CURRENT, EITHER, "datasheets.csv IN, or the fuse's value in the BOM"),
   FUSE_TRIP("Itrip", Dimension.CURRENT, HIGHER, "datasheets.csv Itrip"),

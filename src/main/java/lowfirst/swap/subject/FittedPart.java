@@ -178,6 +178,9 @@ public final class FittedPart {
         return PartKind.FILM_CAPACITOR;
       }
     }
+    if (asked.isDiode() && words.matches(".*\\bled\\b.*")) {
+      return PartKind.LED;
+    }
     if (asked.isDiode() && words.contains("schottky")) {
       return PartKind.SCHOTTKY_DIODE;
     }

@@ -512,8 +512,9 @@ class LoadsDocumentTest {
       String own = "Q" + more;
       kit =
           kit.with("bom." + own, kit.row("bom.Q1") + "; designators=" + own)
+              .with("bom.D" + more, kit.row("bom.D1") + "; designators=D" + more)
               .with("channels." + more, kit.row("channels") + "; channel=out " + more)
-              .with("channels." + more, "MOSFET=" + own);
+              .with("channels." + more, "MOSFET=" + own + "; flyback diode=D" + more);
     }
     List<String> missing = Said.rows(report(kit.kit()), "What is missing: find this");
     assertEquals(1, missing.size(), missing.toString());

@@ -273,7 +273,8 @@ class PowerSheetsTest {
             .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
             .with("channels.2", one.row("channels") + "; load=small; fuse=; trace width=4 mm")
             .with("bom.Q2", one.row("bom.Q1") + "; designators=Q2")
-            .with("channels.2", "MOSFET=Q2")
+            .with("bom.D2", one.row("bom.D1") + "; designators=D2")
+            .with("channels.2", "MOSFET=Q2; flyback diode=D2")
             .kit();
     List<String> lines = Said.lines(firstPower(kit, findings(kit)));
     assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged")));
