@@ -24,9 +24,13 @@ final class ChannelTable {
   /** Boards for very large currents have 0.4 mm of it: common practice. */
   private static final Quantity THICKEST_COPPER = Quantity.of("1", Dimension.LENGTH);
 
+  /** The contact of one part to it has that much alone: common practice. */
+  private static final Quantity BEST_HEATSINK = Quantity.of("0.1", Dimension.THERMAL_RESISTANCE);
+
   /** 5 K/W HS1: a thermal resistance, and what the heatsink is called. */
   private static final Pattern NAMED_HEATSINK =
-      Pattern.compile("(\\S*\\d\\S*?(?:\\s*(?:K|°?C)/W)?)(?:\\s*[,;])?\\s+(?!(?:K|°?C)/W)(\\S.*)");
+      Pattern.compile(
+          "(\\S*\\d\\S*?(?:\\s*(?:m?K|°?C)/W)?)(?:\\s*[,;])?\\s+(?!(?:m?K|°?C)/W)(\\S.*)");
 
   /** How people say that wires run from part to part. */
   private static final Set<String> WIRED =
@@ -67,8 +71,7 @@ final class ChannelTable {
         pullDownSide(cells),
         cells.designator(Column.FLYBACK_DIODE),
         cells.designator(Column.FUSE),
-        cells.notBelowZero(
-            Column.HEATSINK, isNamed ? named.group(1) : heatsink, Dimension.THERMAL_RESISTANCE),
+        cells.atLeast(Column.HEATSINK, isNamed ? named.group(1) : heatsink, BEST_HEATSINK),
         isNamed ? named.group(2) : "",
         names.drivers.meantBy(cells.text(Column.DRIVER)),
         traceWidth,

@@ -202,6 +202,9 @@ class OwnTablesTest {
     "LED strip, LED",
     "bulb, LAMP",
     "heater, RESISTIVE",
+    "pump, MOTOR",
+    "contactor, RELAY",
+    "electromagnet, SOLENOID",
     "gadget, ''",
   })
   void a_kind_of_load_is_one_of_the_known(String text, String kind) {
@@ -266,6 +269,39 @@ class OwnTablesTest {
         channels("channel,pull-down side,trace layer", "1," + side + "," + layer).get(0);
     assertEquals(pullDown, channel.pullDownSide());
     assertEquals(trace, channel.traceLayer());
+  }
+
+  /** Wires from part to part; where a width is stated there is a track. */
+  @ParameterizedTest
+  @CsvSource({
+    "none, '', NONE, nothing",
+    "'', None, NONE, nothing",
+    "Point to point, '', NONE, nothing",
+    "2 mm, none, UNSTATED, 2 mm",
+    "-, '', UNSTATED, nothing",
+  })
+  void a_channel_may_have_no_track(String width, String layer, TraceLayer trace, String shown) {
+    OutputChannel channel =
+        channels("channel,trace width,trace layer", "1," + width + "," + layer).get(0);
+    assertEquals(trace, channel.traceLayer());
+    assertEquals(List.of(shown), shown(List.of(channel.traceWidth())));
+  }
+
+  /** The contact alone has more; who means that there is none writes so. */
+  @ParameterizedTest
+  @CsvSource({
+    "10 K/W, 10 K/W, 0",
+    "0.1 K/W, 0.1 K/W, 0",
+    "none, nothing, 0",
+    "0, nothing, 1",
+    "0.05 K/W, nothing, 1",
+    "10 mK/W HS1, nothing, 1",
+  })
+  void a_heatsink_that_would_keep_all_heat_away_is_a_fault(String cell, String shown, int faults) {
+    KitReading reading =
+        KitTables.read("bom.csv", BOM, "channels.csv", "channel,heatsink\n1," + cell + "\n");
+    assertEquals(faults, count(reading, Kind.OUT_OF_RANGE));
+    assertEquals(List.of(shown), shown(List.of(reading.kit().channels().get(0).heatsink())));
   }
 
   @Test

@@ -136,8 +136,22 @@ public final class Cells {
     return notBelowZero(column, row.text(column), dimension);
   }
 
-  /** Such an amount that is only a part of its cell. */
-  public Optional<Sourced> notBelowZero(Column column, String text, Dimension dimension) {
+  /** An amount that is only a part of its cell, and no less than this: 0 may stand for none. */
+  public Optional<Sourced> atLeast(Column column, String text, Quantity least) {
+    Optional<Sourced> amount = notBelowZero(column, text, least.dimension());
+    if (amount.isPresent() && amount.get().quantity().compareTo(least) < 0) {
+      problems.add(
+          row.problem(
+              Kind.OUT_OF_RANGE,
+              column,
+              "no " + column.words() + " has less than " + least,
+              "write what it has, or leave the cell empty where there is none"));
+      return Optional.empty();
+    }
+    return amount;
+  }
+
+  private Optional<Sourced> notBelowZero(Column column, String text, Dimension dimension) {
     Optional<Sourced> amount = amount(column, text, dimension);
     if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
       problems.add(
