@@ -65,7 +65,7 @@ final class SupplyTables {
     return new Rail(
         name,
         cells.aboveZero(Column.VOLTAGE, Dimension.VOLTAGE),
-        cells.notBelowZero(Column.TOLERANCE, Dimension.PERCENT),
+        cells.tolerance(Column.TOLERANCE),
         cells.aboveZero(Column.CURRENT_LIMIT, Dimension.CURRENT),
         cells.aboveZero(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
         cells.count(Column.LOADS_AT_ONCE),
@@ -183,7 +183,7 @@ final class SupplyTables {
         cells.inUnits(Column.MAX_ON_TIME, Dimension.TIME, "ms", "s"),
         cells.aboveZero(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
         cells.share(Column.RATED_DUTY),
-        cells.notBelowZero(Column.TOLERANCE, Dimension.PERCENT),
+        cells.tolerance(Column.TOLERANCE),
         cells.notBelowZero(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
         cells.count(Column.SWITCH_ONS),
         row.place());

@@ -271,6 +271,33 @@ class OwnTablesTest {
     assertEquals(trace, channel.traceLayer());
   }
 
+  /** Per cent or a share of one: 0.5 may be half the time, and 0.05 five per cent. */
+  @ParameterizedTest
+  @CsvSource({
+    "duty, 50 %, 50 %, 0",
+    "duty, 50, 50 %, 0",
+    "duty, 0.5, nothing, 1",
+    "duty, 1, nothing, 1",
+    "duty, 1 %, 1 %, 0",
+    "duty %, 0.5, 0.5 %, 0",
+    "tolerance, 5, 5 %, 0",
+    "tolerance, 1, 1 %, 0",
+    "tolerance, ±5 %, 5 %, 0",
+    "tolerance, +/-10%, 10 %, 0",
+    "tolerance, 0.05, nothing, 1",
+    "tolerance, 0.5 %, 0.5 %, 0",
+    "tolerance, 0, 0 %, 0",
+  })
+  void a_share_without_its_sign_is_asked_for(
+      String header, String cell, String shown, int questions) {
+    KitReading reading =
+        KitTables.read("loads.csv", "load,kind," + header + "\na,LED," + cell + "\n");
+    assertEquals(questions, count(reading, Kind.UNIT_UNKNOWN));
+    Load load = reading.kit().loads().get(0);
+    assertEquals(
+        List.of(shown), shown(List.of(header.startsWith("duty") ? load.duty() : load.tolerance())));
+  }
+
   /** Wires from part to part; where a width is stated there is a track. */
   @ParameterizedTest
   @CsvSource({

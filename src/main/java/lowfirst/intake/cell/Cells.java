@@ -23,6 +23,8 @@ public final class Cells {
   private static final Pattern NONE =
       Pattern.compile("[-–—]+|[?]+|(?i:n/?a|none|nil|null|tb[ad]|unknown)");
 
+  private static final Pattern PLUS_MINUS = Pattern.compile("^(?:±|\\+/-|\\+-)\\s*");
+
   private static final Pattern UNKNOWN = Pattern.compile("[?]+|(?i:tb[acd]|unknown|not known)");
 
   private final TableRow row;
@@ -112,11 +114,7 @@ public final class Cells {
    */
   public Optional<Sourced> inUnits(Column column, Dimension dimension, String one, String other) {
     String text = row.text(column);
-    boolean isBare =
-        PlainNumber.isBare(text)
-            && PlainNumber.orNan(text) != 0
-            && HeaderUnit.ofAny(row.headerOf(column)).isEmpty();
-    if (isBare) {
+    if (isBare(column, text) && PlainNumber.orNan(text) != 0) {
       problems.add(
           row.problem(
               Kind.UNIT_UNKNOWN,
@@ -129,6 +127,30 @@ public final class Cells {
     return dimension == Dimension.LENGTH
         ? notBelowZero(column, dimension)
         : aboveZero(column, dimension);
+  }
+
+  /** Whether neither the text nor the header of its column tells the unit. */
+  private boolean isBare(Column column, String text) {
+    return PlainNumber.isBare(text) && HeaderUnit.ofAny(row.headerOf(column)).isEmpty();
+  }
+
+  /** How far off it may be either way: 5 %, ±5 %; 0.05 without its sign may be 5 %, too. */
+  public Optional<Sourced> tolerance(Column column) {
+    String text = PLUS_MINUS.matcher(row.text(column)).replaceFirst("");
+    double bare = PlainNumber.orNan(text);
+    return bare > 0 && bare < 1 && isBare(column, text)
+        ? mayBeShare(column, text)
+        : notBelowZero(column, text, Dimension.PERCENT);
+  }
+
+  private Optional<Sourced> mayBeShare(Column column, String text) {
+    problems.add(
+        row.problem(
+            Kind.UNIT_UNKNOWN,
+            column,
+            "\"" + text + "\" has no unit, and may be in per cent or a share of one",
+            "write it in per cent with the sign, such as 50 %"));
+    return Optional.empty();
   }
 
   /** An amount that can't be below zero. */
@@ -195,8 +217,13 @@ public final class Cells {
     return amount;
   }
 
-  /** A share of a whole: above zero, and no more than 100 %. */
+  /** A share of a whole: above zero, and no more than 100 %; 1 without its sign may be that. */
   public Optional<Sourced> share(Column column) {
+    String text = row.text(column);
+    double bare = PlainNumber.orNan(text);
+    if (bare > 0 && bare <= 1 && isBare(column, text)) {
+      return mayBeShare(column, text);
+    }
     Optional<Sourced> share = aboveZero(column, Dimension.PERCENT);
     if (share.isPresent() && share.get().asDouble() > 100) {
       problems.add(
