@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lowfirst.problem.Reading;
 import lowfirst.quantity.Source;
 
@@ -86,8 +87,11 @@ public final class BodyOutlines {
    */
   public Reading<BodyOutline> find(PartType type) {
     if (SurfaceMount.isNamed(type)) {
-      boolean byText = type.packageName().isBlank();
-      return find(byText ? type.text() : type.packageName(), type.kind());
+      return OutlineRules.flat(
+          Stream.of(type.packageName(), type.text(), type.typeNumber())
+              .filter(name -> SurfaceMount.isNamed(name, type.kind()))
+              .findFirst()
+              .orElse(type.packageName().isBlank() ? type.name() : type.packageName()));
     }
     Reading<BodyOutline> byPackage = find(type.packageName(), type.kind());
     boolean told =

@@ -23,7 +23,8 @@ record OutlineName(String text, List<String> words) {
 
   private static final Pattern MEASURE =
       Pattern.compile(
-          "(?<![A-WYZ0-9.])(BD|[DLWHP])(\\d{1,3}(?:\\.\\d{1,3})?)(?:MM)?(?![A-WYZ0-9.])");
+          "(?<![A-WYZ0-9.])(?<![^0-9]X)(BD|[DLWHP])(\\d{1,3}(?:\\.\\d{1,3})?)(?:MM)?"
+              + "(?![A-WYZ0-9.]|X(?![0-9]|[DLWHP][0-9]))");
   private static final Pattern SIZE =
       Pattern.compile(
           "(?<![0-9.])(\\d{1,2}(?:\\.\\d{1,2})?)X(\\d{1,3}(?:\\.\\d{1,2})?)(?:MM)?(?![0-9.X])");

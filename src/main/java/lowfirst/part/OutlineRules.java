@@ -51,12 +51,17 @@ final class OutlineRules {
     }
   }
 
+  /** That a name is that of a body which has no seated height. */
+  static Reading<BodyOutline> flat(String name) {
+    return Reading.fault(
+        "\"" + name + "\" is a surface-mount body",
+        "solder it flat before the through-hole parts; it has no seated height here");
+  }
+
   /** The outline that a name stands for. */
   static Reading<BodyOutline> read(OutlineName name, PartKind kind, BodyOutlines table) {
     if (SurfaceMount.isNamed(name.text(), kind)) {
-      return Reading.fault(
-          "\"" + name.text() + "\" is a surface-mount body",
-          "solder it flat before the through-hole parts; it has no seated height here");
+      return flat(name.text());
     }
     var asked = new Asked(name, kind == PartKind.UNKNOWN ? guessed(name) : kind, table);
     var pinned = new PinnedOutlines(asked);

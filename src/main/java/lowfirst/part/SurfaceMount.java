@@ -75,7 +75,7 @@ public final class SurfaceMount {
   /** On a diode a body, on a connector a coaxial plug. */
   private static final Pattern LETTERS = Pattern.compile("SM[ABCF]J?");
 
-  private static final Pattern CAN = Pattern.compile("^CP_ELEC_");
+  private static final Pattern CAN = Pattern.compile("^CP_ELEC_|^PANASONIC_[A-H]$");
 
   /** Longer names are not read. */
   private static final int LONGEST = OutlineName.LONGEST;
@@ -151,6 +151,8 @@ public final class SurfaceMount {
     // A text that is nothing but four digits may be a value or a number.
     return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind())
         || SAID.matcher(capitals(type.typeNumber())).find()
-        || comesAsChip(type.kind()) && SERIES_AND_CHIP.matcher(capitals(type.typeNumber())).find();
+        || comesAsChip(type.kind())
+            && (SERIES_AND_CHIP.matcher(capitals(type.typeNumber())).find()
+                || SERIES_AND_CHIP.matcher(capitals(type.text())).find());
   }
 }

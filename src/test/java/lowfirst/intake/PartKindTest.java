@@ -50,6 +50,12 @@ class PartKindTest {
     "'RV4, RV5, RB2', 10k, '', '', TRIMMER",
     "L9, neon lamp, '', '', UNKNOWN",
     "MIC1, MIC-9.7MM, '', MIC-9.7MM, MICROPHONE",
+    // panel potentiometers, whatever the letters; drawings of trimmers are called so, too
+    "RV8, 10K, '', Potentiometer_PTV112-4_Dual_Vertical, POTENTIOMETER",
+    "RV8, 10K, '', Potentiometer_PTA45_Single_Slide, POTENTIOMETER",
+    "RV8, 10K, '', Potentiometer_3296W_Vertical, TRIMMER",
+    "J9, ステレオジャック 3.5mm (ESP32), '', '', CONNECTOR",
+    "D9, LEDs red 5mm, '', '', LED",
     "SJ3, '', '', SJ_2S-TRACE, BOARD_FEATURE",
     "JP4, N/C, SOLDERJUMPERTRACE, SJ_2S-TRACE, BOARD_FEATURE",
     "U9, VIDEO_DIN_8, '', VIDEO_DIN_8, CONNECTOR",

@@ -79,6 +79,7 @@ class SurfaceMountTest {
         "L3225M",
         "SMF_L2.8-W1.8-LS3.7-RD",
         "SMA-DIODE",
+        "PANASONIC_D",
         "TAC_BUTTONSMD",
         "CR1632SMT",
         "SO-20DW",

@@ -49,6 +49,11 @@ public final class KindOfLine {
           "(?iU)(?<!\\w)[ABCW] ?\\d+([.,]\\d+)?[kM]\\d*(?!\\w)|\\d[kM]\\d* ?[ABCW](?!\\w)"
               + "|\\b(lin(ear\\w*|eal|(é|e)aire)?|(anti|rev)?log(ar\\w+)?|audio|taper)\\b");
 
+  /** Bodies of potentiometers that a hand turns or pushes: common series, and what they are. */
+  private static final Pattern PANEL =
+      Pattern.compile(
+          "(?i)(?<![a-z0-9])(pt[av]\\d|rk(09|11|16|27)|rv(09|16|24)|(single_)?slide|dual_(vert|hor)|alps_pot)");
+
   /** A letter that some give to crystals and others to what plugs in. */
   public static final String EITHER = "X";
 
@@ -303,7 +308,10 @@ public final class KindOfLine {
           body.filter(PartKind.RESISTOR::equals).isPresent() ? PartKind.RESISTOR : usual;
       case PIN_HEADER ->
           body.filter(PartKind.CONNECTOR::equals).isPresent() ? PartKind.CONNECTOR : usual;
-      case TRIMMER -> body.isEmpty() && hasTaper() ? PartKind.POTENTIOMETER : usual;
+      case TRIMMER ->
+          body.isEmpty() && hasTaper() || PANEL.matcher(cells.packageName()).find()
+              ? PartKind.POTENTIOMETER
+              : usual;
       // P is a plug and, in Europe, a potentiometer, whose value is a resistance.
       case CONNECTOR ->
           prefix.equals("P") && WrittenValue.showsUnit(value, Dimension.RESISTANCE)

@@ -37,6 +37,9 @@ public record PartOfLine(PartType type, String notUnderstood) {
   /** The letter of a circuit simulator's model before the type number: D1N4148, Q2N3904. */
   private static final Pattern OF_A_MODEL = Pattern.compile("^[DQ](?=[12]N\\d{3,4}\\D{0,3}$)");
 
+  /** Drawings of resistors and the like in two styles, with the size of the body behind. */
+  private static final Pattern DRAWN = Pattern.compile("(?i)(r|c|l|cpol|cp)[-_](eu|us).*");
+
   private static final String FLAT = " (SMD)";
 
   private static final Pattern TYPE_NUMBER =
@@ -63,19 +66,25 @@ public record PartOfLine(PartType type, String notUnderstood) {
     Optional<WrittenValue> written = stated.or(() -> numbered);
     boolean guessed = cells.isNumberGuessed();
     boolean coloured = likely == PartKind.LED && KindOfLine.isColour(value);
+    boolean dealers =
+        guessed
+            && ORDER_NUMBER.matcher(cells.number()).matches()
+            && DescriptionWords.typeNumberIn(value).isPresent();
     boolean outdone =
-        dimension.isEmpty()
-            && (coloured || TYPE_NUMBER.matcher(value).matches())
-            && (guessed || ORDER_NUMBER.matcher(cells.number()).matches());
+        dealers
+            || dimension.isEmpty()
+                && (coloured || TYPE_NUMBER.matcher(value).matches())
+                && (guessed || ORDER_NUMBER.matcher(cells.number()).matches());
     // What a drawing calls a network is no print on it.
     boolean drawn = guessed && likely == PartKind.RESISTOR_NETWORK && written.isPresent();
-    String number = numbered.isPresent() || outdone || drawn ? "" : cells.number();
+    boolean symbol = guessed && written.isEmpty() && DRAWN.matcher(cells.number()).matches();
+    String number = numbered.isPresent() || outdone || drawn || symbol ? "" : cells.number();
     String body = cells.packageName().isEmpty() ? value : cells.packageName();
     PartKind kind = SurfaceMount.isChip(body) ? likely : polarised(likely, written, cells);
     String text =
         numbered.isPresent()
             ? cells.number()
-            : !value.isEmpty() ? value : !description.isEmpty() ? description : number;
+            : !value.isEmpty() ? value : !description.isEmpty() ? description : cells.number();
     if (text.isEmpty()) {
       text = cells.otherText().isEmpty() ? cells.kind() : cells.otherText();
     }
