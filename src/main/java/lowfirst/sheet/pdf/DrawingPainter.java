@@ -117,7 +117,9 @@ final class DrawingPainter implements Shape.Pen<Void> {
   @Override
   public Void label(Shape.Label label) {
     String text = font.face().printable(label.text()).replace('\n', ' ');
-    double size = label.size() * scale;
+    // What a sign is spelled out by takes no more room than was left for the sign.
+    double spelled = Math.max(1, text.length() / (double) Math.max(1, label.text().length()));
+    double size = label.size() * scale / spelled;
     double width = font.face().width(text) * size;
     double start =
         switch (label.anchor()) {

@@ -25,6 +25,9 @@ final class TrayLabel {
   private static final double SMALL = 2.1;
   private static final double LEAST = 1.5;
 
+  /** A part drawn smaller than this, its longer side, can't be told from another. */
+  private static final double LEAST_PICTURE = 5;
+
   private final double width;
   private final double height;
   private final List<Shape> shapes = new ArrayList<>();
@@ -134,7 +137,8 @@ final class TrayLabel {
             1,
             Math.min(
                 room / part.heightMillimetres(), (width - 2 * EDGE) / part.widthMillimetres()));
-    if (scale < 0.3) {
+    double longer = Math.max(part.widthMillimetres(), part.heightMillimetres());
+    if (scale < 1 && scale * longer < LEAST_PICTURE) {
       return;
     }
     shapes.addAll(part.scaled(scale).movedTo(EDGE, top + 0.8).shapes());

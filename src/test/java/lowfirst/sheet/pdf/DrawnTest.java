@@ -57,6 +57,20 @@ class DrawnTest {
     assertEquals(TOP + bottom * MILLIMETRE, path.bottom(), 0.02);
   }
 
+  /** A sign that the font lacks is spelled out, in the room that the sign would have had. */
+  @Test
+  void a_label_with_a_sign_spelled_out_is_no_wider_than_without() throws Exception {
+    double plain =
+        drawn(new Shape.Label(2, 6, 3, Shape.Label.Anchor.START, RED, "714-6819xx diode"))
+            .text("714-6819xx diode")
+            .right();
+    double spelled =
+        drawn(new Shape.Label(2, 6, 3, Shape.Label.Anchor.START, RED, "714-6819\uFFFD\u62B5 diode"))
+            .text("714-6819‹U+FFFD›‹U+62B5› diode")
+            .right();
+    assertTrue(spelled <= plain * 1.1, spelled + " beside " + plain);
+  }
+
   private static boolean covers(Path path, double x, double y) {
     return path.shape().contains(LEFT + x * MILLIMETRE, TOP + y * MILLIMETRE);
   }

@@ -367,6 +367,18 @@ class SortDocumentTest {
     assertEquals(1, boxes, "the frame only");
   }
 
+  /** A can of 25 mm on leads, with 9 mm of a label left to it, is drawn that small. */
+  @Test
+  void a_tall_part_is_drawn_as_small_as_it_can_be_told() {
+    SortPlan plan =
+        plan(
+            "bom.csv",
+            "designators,value,package,voltage\nC1,1000u electrolytic,radial D16 L25 P7.5,50 V\n");
+    Drawing label = TrayLabel.of(plan.lines().get(0), 45, 30);
+    assertTrue(
+        label.shapes().stream().filter(Shape.Box.class::isInstance).count() > 1, "frame and can");
+  }
+
   /** Two capacitors of one value are told apart by what they bear. */
   @Test
   void a_label_has_the_ratings_of_its_part() {
