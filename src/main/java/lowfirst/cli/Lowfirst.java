@@ -44,6 +44,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "  lowfirst steps --help    how a verb is used"
     })
 final class Lowfirst implements Runnable {
+  private static final int HELP = 80;
+
+  /** picocli refuses to set its help in fewer columns. */
+  private static final int NARROWEST_HELP = 55;
+
   @Spec private CommandSpec spec;
 
   private Lowfirst() {}
@@ -51,7 +56,9 @@ final class Lowfirst implements Runnable {
   /** Runs one command line; never throws. Flushes both streams. */
   public static int run(String[] arguments, Surroundings surroundings) {
     try {
-      int status = commandLine(Verb.called(arguments), surroundings).execute(arguments);
+      CommandLine line = commandLine(Verb.called(arguments), surroundings);
+      line.setUsageHelpWidth(Math.max(NARROWEST_HELP, surroundings.columns(HELP)));
+      int status = line.execute(arguments);
       return surroundings.out().checkError() ? outputLost(surroundings) : status;
     } catch (Error broken) {
       return bug(broken, surroundings);

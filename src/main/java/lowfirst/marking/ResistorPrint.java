@@ -73,7 +73,8 @@ final class ResistorPrint {
     if (!match.matches()) {
       return Optional.empty();
     }
-    String rule = match.group(1).length() - 1 + " figures and the number of zeros, in Ω";
+    String figures = match.group(1).length() == 3 ? "two" : "three";
+    String rule = figures + " figures and the number of zeros, in Ω";
     return DigitCode.read(match.group(1), Dimension.RESISTANCE)
         .map(
             value ->

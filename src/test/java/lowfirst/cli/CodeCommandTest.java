@@ -24,7 +24,7 @@ class CodeCommandTest {
         meanings
         on a       it means  read as
         ---------  --------  ------------------------------------------
-        resistor   47 kΩ     2 figures and the number of zeros, in Ω
+        resistor   47 kΩ     two figures and the number of zeros, in Ω
         capacitor  47 nF     two figures and the number of zeros, in pF
         inductor   47 mH     two figures and the number of zeros, in µH
 

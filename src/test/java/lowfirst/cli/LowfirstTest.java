@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 import lowfirst.cli.process.Surroundings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LowfirstTest {
 
@@ -46,6 +48,26 @@ class LowfirstTest {
     assertEquals(2, run(new PrintStream(OutputStream.nullOutputStream()), "tick", "--stat", "x"));
     assertTrue(told().contains("--state"), told());
     assertTrue(told().lines().count() <= 3, told());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {60, 72})
+  void help_is_as_narrow_as_the_terminal(int columns) {
+    for (Verb verb : Verb.all()) {
+      var out = new ByteArrayOutputStream();
+      Lowfirst.run(
+          new String[] {verb.word(), "--help"},
+          new Surroundings(
+              new PrintStream(out, true, StandardCharsets.UTF_8),
+              new PrintStream(err, true, StandardCharsets.UTF_8),
+              Path.of("").toAbsolutePath(),
+              Clock.systemUTC(),
+              Map.of("COLUMNS", "" + columns),
+              Surroundings.Terminal.PERSON));
+      for (String line : out.toString(StandardCharsets.UTF_8).split("\n")) {
+        assertTrue(line.length() <= columns, line);
+      }
+    }
   }
 
   @Test

@@ -1,6 +1,7 @@
 package lowfirst.bench.screen;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -58,9 +59,16 @@ public final class FoundSteps {
     if (!steps.isEmpty()) {
       return String.join("; ", understood);
     }
-    return (meanings.isEmpty() ? "" : String.join("; ", meanings) + ". ")
+    return (meanings.isEmpty() ? "" : canMean(meanings) + ". ")
         + "No step of this kit fits. Check the marking under a lens, or type the designator that"
         + " stands on the board.";
+  }
+
+  private String canMean(Collection<String> amounts) {
+    List<String> all = List.copyOf(amounts);
+    int last = all.size() - 1;
+    String before = String.join(", ", all.subList(0, last));
+    return "\"" + asked + "\" can mean " + (last == 0 ? "" : before + " or ") + all.get(last);
   }
 
   private void byNumber() {
@@ -83,12 +91,18 @@ public final class FoundSteps {
   }
 
   private void byMarking() {
+    var fitting = new LinkedHashSet<String>();
     for (Quantity value : values()) {
-      String reading = "\"" + asked + "\" can mean " + value;
-      meanings.add(reading);
-      progress.plan().steps().stream()
-          .filter(step -> step.partType().value().filter(value::sameAs).isPresent())
-          .forEach(step -> add(step, reading));
+      meanings.add(value.toString());
+      for (Step step : progress.plan().steps()) {
+        if (step.partType().value().filter(value::sameAs).isPresent()) {
+          steps.add(step);
+          fitting.add(value.toString());
+        }
+      }
+    }
+    if (!fitting.isEmpty()) {
+      understood.add(canMean(fitting));
     }
     String folded = asked.toLowerCase(Locale.ROOT);
     for (Step step : progress.plan().steps()) {

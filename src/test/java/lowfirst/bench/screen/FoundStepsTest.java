@@ -25,6 +25,13 @@ class FoundStepsTest {
     assertEquals("\"4k7\" can mean 4.7 kΩ", said("4k7").split("; ")[0]);
   }
 
+  /** The digit code of IEC 60062 counts in ohms, picofarads or microhenries. */
+  @Test
+  void all_that_a_print_can_mean_is_told_in_one_breath() {
+    String words = said("104");
+    assertTrue(words.startsWith("\"104\" can mean 100 kΩ, 100 nF or 100 mH. No step"), words);
+  }
+
   @Test
   void where_nothing_fits_it_is_told_what_was_looked_for() {
     String words = said("3k3");

@@ -155,7 +155,7 @@ class CodeDocumentTest {
     assertSays(
         three,
         "meanings: on a | it means | read as",
-        "resistor | 47 kΩ | 2 figures and the number of zeros, in Ω",
+        "resistor | 47 kΩ | two figures and the number of zeros, in Ω",
         "capacitor | 47 nF | two figures and the number of zeros, in pF",
         "inductor | 47 mH | two figures and the number of zeros, in µH",
         "The print alone can't tell: the kind of part decides. A resistor reads its value on a meter,"
@@ -164,7 +164,7 @@ class CodeDocumentTest {
     Document one = codeOn(Carrier.RESISTOR, "473J");
     assertSays(
         one,
-        "resistor | 47 kΩ, ±5 % | 2 figures and the number of zeros, in Ω",
+        "resistor | 47 kΩ, ±5 % | two figures and the number of zeros, in Ω",
         "# How 47 kΩ is written on parts");
     assertFalse(says(one, "The print alone"));
   }
