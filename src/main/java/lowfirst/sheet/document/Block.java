@@ -57,10 +57,19 @@ public sealed interface Block {
     }
   }
 
-  /** Names with what they are: kit, board, unit, fingerprint. */
-  record Facts(List<Fact> facts) implements Block {
+  /**
+   * Names with what they are: kit, board, unit, fingerprint.
+   *
+   * @param picture what they tell of, beside them
+   */
+  record Facts(List<Fact> facts, Optional<Drawing> picture) implements Block {
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    /** Facts without a picture. */
+    public Facts(List<Fact> facts) {
+      this(facts, Optional.empty());
     }
 
     /** A name with what it is. */

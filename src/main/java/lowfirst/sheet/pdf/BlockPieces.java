@@ -64,7 +64,7 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
   /**
    * Whether a block belongs to the one right below it: text about a table, figure or facts, a
    * picture of what the facts tell or of the places that a table lists, facts with the caution or
-   * picture about them, a table with what is to be done when all its rows are.
+   * picture about them, a table or facts with what is to be done when that is done.
    */
   private static boolean introduces(List<Block> blocks, int at) {
     Block block = blocks.get(at);
@@ -78,8 +78,16 @@ final class BlockPieces implements Block.Writer<List<Piece>> {
     }
     return block instanceof Block.Paragraph
         ? next instanceof Block.Table || next instanceof Block.Figure || next instanceof Block.Facts
-        : block instanceof Block.Facts
-            && (next instanceof Block.Caution || next instanceof Block.Figure);
+        : block instanceof Block.Caution && next instanceof Block.Facts && isAboutFacts(blocks, at)
+            || block instanceof Block.Facts
+                && (next instanceof Block.Caution
+                    || next instanceof Block.Facts
+                    || next instanceof Block.Figure shown && shown.caption().isBlank());
+  }
+
+  /** Whether what stands here is about the facts above it. */
+  private static boolean isAboutFacts(List<Block> blocks, int at) {
+    return at > 0 && blocks.get(at - 1) instanceof Block.Facts;
   }
 
   /** Whether text with more of its section to follow stands first in it: too little to end on. */

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lowfirst.sheet.document.Block.Facts;
+import lowfirst.sheet.drawing.Drawing;
 
-/** Names with what they are, the names in a column of their own. */
+/** Names with what they are, the names in a column of their own; to the right what they tell of. */
 final class FactPieces {
   private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
   private static final double GAP = 10;
+
+  /** Of the width of a page, for a picture: the rest is for words. */
+  private static final double PICTURE_SHARE = 0.4;
 
   private FactPieces() {}
 
@@ -20,12 +24,55 @@ final class FactPieces {
       double width = Lines.of(bold, Style.CELL, fact.name()).naturalWidth();
       names = Math.max(names, Math.min(width, body * 0.35));
     }
+    Optional<Picture> picture = facts.picture().map(drawing -> Picture.of(drawing, document));
+    double room = body - names - GAP - picture.map(shown -> shown.width() + GAP).orElse(0.0);
     Tags.Element list = document.tags().document().child("L");
     var pieces = new ArrayList<Piece>();
     for (Facts.Fact fact : facts.facts()) {
-      pieces.addAll(fact(fact, document, list.child("LI"), names));
+      pieces.addAll(fact(fact, document, list.child("LI"), names, room));
+    }
+    if (picture.isPresent() && !pieces.isEmpty()) {
+      return together(picture.get().beside(pieces));
     }
     return isShort(pieces, document) ? together(pieces) : pieces;
+  }
+
+  /** A picture at the right edge, life size or as large as there is room for; lengths in points. */
+  private record Picture(
+      Drawing drawing, double scale, double left, Tags.Element element, OpenDocument document) {
+
+    static Picture of(Drawing drawing, OpenDocument document) {
+      double body = document.paper().bodyWidthMillimetres() * Paper.POINTS;
+      double scale =
+          Math.min(1, body * PICTURE_SHARE / (drawing.widthMillimetres() * Paper.POINTS));
+      double left = LEFT + body - drawing.widthMillimetres() * Paper.POINTS * scale;
+      Tags.Element element = document.tags().document().child("Figure").words(drawing.words());
+      return new Picture(drawing, scale, left, element, document);
+    }
+
+    double width() {
+      return drawing.widthMillimetres() * Paper.POINTS * scale;
+    }
+
+    /** The same pieces with the picture to their right, the last one as high as it needs. */
+    List<Piece> beside(List<Piece> pieces) {
+      double height = drawing.heightMillimetres() * Paper.POINTS * scale;
+      double words = pieces.stream().mapToDouble(p -> p.spaceAbove() + p.height()).sum();
+      var beside = new ArrayList<>(pieces);
+      Piece first = beside.get(0);
+      beside.set(
+          0,
+          first.painted(
+              (page, top) -> {
+                page.begin(element);
+                DrawingPainter.paint(drawing, page.content(), document.stamps(), left, top, scale);
+                page.content().endMarked();
+                first.painter().paint(page, top);
+              }));
+      int last = beside.size() - 1;
+      beside.set(last, beside.get(last).higher(height + first.spaceAbove() - words));
+      return beside;
+    }
   }
 
   /** A third of a page: the facts of a step are read together, a long list may go on overleaf. */
@@ -43,9 +90,8 @@ final class FactPieces {
   }
 
   private static List<Piece> fact(
-      Facts.Fact fact, OpenDocument document, Tags.Element item, double names) {
-    double body = document.paper().bodyWidthMillimetres() * Paper.POINTS;
-    double measure = Math.min(body - names - GAP, Style.LONGEST_LINE);
+      Facts.Fact fact, OpenDocument document, Tags.Element item, double names, double room) {
+    double measure = Math.min(room, Style.LONGEST_LINE);
     List<Lines.Line> name =
         Lines.of(document.bold().face(), Style.CELL, fact.name()).within(names + 0.01);
     List<Lines.Line> text =

@@ -29,6 +29,16 @@ record Piece(
     void paint(Page page, double top);
   }
 
+  /** The same piece, painted otherwise. */
+  Piece painted(Painter other) {
+    return new Piece(spaceAbove, height, joint, header, other);
+  }
+
+  /** The same piece with so many points more below it; as it is where they are less than none. */
+  Piece higher(double points) {
+    return new Piece(spaceAbove, height + Math.max(0, points), joint, header, painter);
+  }
+
   /** The same piece, joined otherwise. */
   Piece joined(Joint other) {
     return new Piece(spaceAbove, height, other, header, painter);

@@ -89,8 +89,17 @@ final class TablePieces {
       for (List<Placed> part : parts(placed(rows.get(row)), first, room)) {
         pieces.add(rowPiece(part, rowElement, table.rows().get(row), repeated));
       }
+      if (row + 1 < rows.size() && goesOn(table.rows().get(row + 1))) {
+        int last = pieces.size() - 1;
+        pieces.set(last, pieces.get(last).joined(Piece.Joint.STAYS_WITH_NEXT));
+      }
     }
     return pieces;
+  }
+
+  /** Whether a row leaves its first cell to the row above: without that one it says nothing. */
+  private static boolean goesOn(Table.Row row) {
+    return !row.cells().isEmpty() && row.cells().get(0).equals(Cell.of(""));
   }
 
   private List<Placed> placed(List<CellLayout> row) {

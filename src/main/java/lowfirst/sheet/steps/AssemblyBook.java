@@ -28,6 +28,7 @@ import lowfirst.sheet.map.BoardMaps;
 import lowfirst.sheet.wording.DesignatorWords;
 import lowfirst.sheet.wording.OrientationWords;
 import lowfirst.sheet.wording.ReadingWords;
+import lowfirst.sheet.wording.Sentence;
 import lowfirst.sheet.wording.StepWording;
 import lowfirst.sorting.Meter;
 import lowfirst.sorting.MeterLimits;
@@ -43,8 +44,8 @@ public final class AssemblyBook {
   /** Width of the solder side's picture beside the map, at most. */
   private static final double BESIDE_MILLIMETRES = 75;
 
-  /** Its width where it stands alone, and costs height. */
-  private static final double BELOW_MILLIMETRES = 50;
+  /** Its width beside the words about the flip, where it may cost height. */
+  private static final double BELOW_MILLIMETRES = 40;
 
   /** Narrower than this, the solder side's picture shows nothing. */
   private static final double LEAST_THUMBNAIL_MILLIMETRES = 36;
@@ -165,7 +166,8 @@ public final class AssemblyBook {
     Set<String> cautions = new LinkedHashSet<>();
     for (Step step : batch.steps()) {
       StepWording.caution(step)
-          .ifPresent(text -> cautions.add(step.partType().kind().words() + ": " + text));
+          .ifPresent(
+              text -> cautions.add(Sentence.begun(step.partType().kind().words()) + ": " + text));
     }
     return cautions;
   }
@@ -203,59 +205,71 @@ public final class AssemblyBook {
   }
 
   private void flip(BatchSection section, Batch batch) {
+    boolean shownHere =
+        !board.placements().isEmpty() && roomBeside(map(batch)) < LEAST_THUMBNAIL_MILLIMETRES;
     blocks.add(
         new Block.Facts(
-            List.of(new Block.Facts.Fact(section.flipTitle(), section.flip(board.count())))));
-    boolean shownAbove = roomBeside(map(batch)) >= LEAST_THUMBNAIL_MILLIMETRES;
-    if (!board.placements().isEmpty() && !shownAbove) {
-      blocks.add(new Block.Figure(solderSide(batch, BELOW_MILLIMETRES), ""));
-    }
+            List.of(new Block.Facts.Fact(section.flipTitle(), section.flip(board.count()))),
+            shownHere ? Optional.of(solderSide(batch, BELOW_MILLIMETRES)) : Optional.empty()));
   }
 
+  /** Which columns a batch has besides those of every batch. */
+  private record Further(boolean units, boolean readings) {}
+
   private Table steps(Batch batch) {
-    boolean apart = board.count() > 1 && board.count() <= MOST_UNITS_APART;
+    var further =
+        new Further(
+            board.count() > 1 && board.count() <= MOST_UNITS_APART,
+            batch.steps().stream().anyMatch(this::isMeasured));
     var columns =
         new ArrayList<>(
             List.of(
                 Tables.number("Step"),
                 Tables.words("Pick", 3.5),
                 Tables.words("Where, which way round", 3.5)));
-    if (apart) {
+    if (further.units()) {
       columns.add(Tables.words("Unit", 0.01));
     }
     columns.addAll(
-        List.of(
-            Tables.boxes("Seated"),
-            Tables.boxes("Soldered"),
-            Tables.boxes("Inspected"),
-            Tables.words("Accept", 1.6),
-            Tables.words("Reading", 1),
-            Tables.words("Initials", 0.8)));
+        List.of(Tables.boxes("Seated"), Tables.boxes("Soldered"), Tables.boxes("Inspected")));
+    if (further.readings()) {
+      columns.addAll(List.of(Tables.words("Accept", 1.6), Tables.words("Reading", 1)));
+    }
+    columns.add(Tables.words("Initials", 0.8));
     var rows = new ArrayList<Table.Row>();
     for (Step step : batch.steps()) {
-      List<Unit> units = apart ? board.units() : board.units().subList(0, 1);
+      List<Unit> units = further.units() ? board.units() : board.units().subList(0, 1);
       for (Unit unit : units) {
-        rows.add(row(step, unit, unit.equals(units.get(0)), apart));
+        rows.add(row(step, unit, unit.equals(units.get(0)), further));
       }
     }
     return new Table("", columns, rows);
   }
 
-  private Table.Row row(Step step, Unit unit, boolean first, boolean apart) {
+  /** Whether there is a reading to accept, or one was taken. */
+  private boolean isMeasured(Step step) {
+    return !accept(step).isEmpty()
+        || board.units().stream()
+            .anyMatch(unit -> !progress.record(step, unit).measured().isEmpty());
+  }
+
+  private Table.Row row(Step step, Unit unit, boolean first, Further further) {
     StepRecord record = progress.record(step, unit);
     var cells = new ArrayList<Cell>();
     cells.add(Cell.of(first ? "" + step.number() : ""));
     cells.add(first ? pick(step) : Cell.of(""));
     cells.add(Cell.of(first ? where(step) : ""));
-    if (apart) {
+    if (further.units()) {
       cells.add(Cell.of("" + unit.number()));
     }
     for (State state : List.of(State.SEATED, State.SOLDERED, State.INSPECTED)) {
       boolean skipped = state == State.SOLDERED && step.stage() == Step.Stage.PLUG_IN;
       cells.add(skipped ? Cell.of("–") : Cell.box(record.completed(state).isPresent()));
     }
-    cells.add(Cell.of(first ? accept(step) : ""));
-    cells.add(Cell.field(String.join("; ", record.measured())));
+    if (further.readings()) {
+      cells.add(Cell.of(first ? accept(step) : ""));
+      cells.add(Cell.field(String.join("; ", record.measured())));
+    }
     cells.add(Cell.field(String.join(", ", record.people(State.INSPECTED))));
     return new Table.Row(cells);
   }

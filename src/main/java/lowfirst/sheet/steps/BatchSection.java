@@ -66,19 +66,23 @@ record BatchSection(List<Batch> batches) {
                 + batches.get(batches.size() - 1).number());
   }
 
-  /** When to flip, for example {@code Flip after steps 4, 5 and 6}. */
+  /** When to flip, for example {@code Flip after steps 4 and 7}. */
   String flipTitle() {
     if (batches.size() == 1) {
       return "Flip now";
     }
-    List<String> last =
+    List<Integer> last =
         batches.stream()
-            .map(batch -> "" + batch.steps().get(batch.steps().size() - 1).number())
+            .map(batch -> batch.steps().get(batch.steps().size() - 1).number())
             .toList();
+    int most = last.get(last.size() - 1);
+    if (last.size() > 2 && most - last.get(0) == last.size() - 1) {
+      return "Flip after each of steps " + last.get(0) + " to " + most;
+    }
     return last.stream()
+        .map(String::valueOf)
         .limit(last.size() - 1L)
-        .collect(
-            Collectors.joining(", ", "Flip after steps ", " and " + last.get(last.size() - 1)));
+        .collect(Collectors.joining(", ", "Flip after steps ", " and " + most));
   }
 
   /** What to do at a flip. */

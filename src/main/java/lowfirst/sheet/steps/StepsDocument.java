@@ -15,7 +15,6 @@ import lowfirst.assembly.Batch;
 import lowfirst.assembly.Step;
 import lowfirst.board.Board;
 import lowfirst.board.Kit;
-import lowfirst.part.BodyOutline;
 import lowfirst.part.PartType;
 import lowfirst.problem.Problem;
 import lowfirst.sheet.body.PartPicture;
@@ -27,19 +26,21 @@ import lowfirst.sheet.document.Block.Figure;
 import lowfirst.sheet.document.Block.Heading;
 import lowfirst.sheet.document.Block.Paragraph;
 import lowfirst.sheet.document.Document;
+import lowfirst.sheet.drawing.Drawing;
 import lowfirst.sheet.map.BoardMaps;
 import lowfirst.sheet.wording.Counted;
+import lowfirst.sheet.wording.Sentence;
 import lowfirst.sheet.wording.StepWording;
 import lowfirst.sorting.Meter;
 
 /** The assembly, step by step, as {@code steps} shows it. */
 public final class StepsDocument {
   static final String BENCH =
-      "the iron is hot enough to burn and its fumes harm lungs: keep your head out of the plume and"
+      "The iron is hot enough to burn and its fumes harm lungs: keep your head out of the plume and"
           + " the air moving, park the iron in its stand, wash your hands after tin-lead solder and"
           + " don't eat at the bench (HSE INDG248).";
   static final String LEAD_ENDS =
-      "cut lead ends fly: wear eye protection, and hold each end while you cut it.";
+      "Cut lead ends fly: wear eye protection, and hold each end while you cut it.";
   static final String RAIL_CHECK =
       "First the rail check: with every socket empty, power the board with limited current and"
           + " measure each supply at the sockets' pins. Switch off and wait until the supply reads"
@@ -143,21 +144,21 @@ public final class StepsDocument {
   private void board(Board board, List<Batch> batches) {
     String built = board.count() > 1 ? ", " + board.count() + " built side by side" : "";
     blocks.add(new Heading(2, "Board " + board.name() + built));
-    if (!board.placements().isEmpty()) {
-      blocks.add(new Paragraph(StepWording.origin(board.outline())));
-    }
     List<BatchSection> sections = BatchSection.of(batches);
     boolean mapped = pictures == Pictures.MAPS_AND_PARTS && !board.placements().isEmpty();
     Iterator<Figure> figures =
         mapped ? maps(board, sections).iterator() : Collections.emptyIterator();
-    for (BatchSection section : sections) {
-      section(board, section, figures);
+    for (int at = 0; at < sections.size(); at++) {
+      section(board, sections.get(at), at == 0, figures);
     }
   }
 
-  private void section(Board board, BatchSection section, Iterator<Figure> maps) {
+  private void section(Board board, BatchSection section, boolean isFirst, Iterator<Figure> maps) {
     Batch batch = section.whole();
     blocks.add(new Heading(2, section.title()));
+    if (isFirst && !board.placements().isEmpty()) {
+      blocks.add(new Paragraph(StepWording.origin(board.outline())));
+    }
     if (batch.isPluggedIn()) {
       blocks.add(new Paragraph(RAIL_CHECK));
     }
@@ -167,7 +168,7 @@ public final class StepsDocument {
     var said = new Said();
     batch.steps().forEach(step -> step(step, board, said));
     if (!batch.isPluggedIn()) {
-      blocks.add(new Paragraph(section.flipTitle() + ": " + section.flip(board.count())));
+      blocks.add(new Facts(List.of(new Fact(section.flipTitle(), section.flip(board.count())))));
     }
   }
 
@@ -192,9 +193,6 @@ public final class StepsDocument {
   private void step(Step step, Board board, Said said) {
     Work work = told.computeIfAbsent(new Sort(step.partType(), step.stage()), sort -> work(step));
     blocks.add(new Heading(3, "Step " + step.number() + ": " + work.shortName()));
-    if (pictures == Pictures.MAPS_AND_PARTS) {
-      blocks.add(new Figure(PartPicture.of(step.partType(), outline(step)), ""));
-    }
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("pick", StepWording.pick(step, work.name())));
     add(facts, "swapped", StepWording.swapped(kit, step));
@@ -209,8 +207,12 @@ public final class StepsDocument {
       facts.add(new Fact("work", "seat, solder and look as in step " + earlier));
     }
     facts.add(new Fact("why now", StepWording.rule(step)));
-    blocks.add(new Facts(facts));
-    StepWording.caution(step).filter(said.cautions()::add).map(Caution::new).ifPresent(blocks::add);
+    blocks.add(new Facts(facts, picture(step)));
+    StepWording.caution(step)
+        .filter(said.cautions()::add)
+        .map(Sentence::begun)
+        .map(Caution::new)
+        .ifPresent(blocks::add);
   }
 
   private Work work(Step step) {
@@ -232,8 +234,10 @@ public final class StepsDocument {
     }
   }
 
-  private Optional<BodyOutline> outline(Step step) {
-    return HeightsToMeasure.outline(kit, step);
+  private Optional<Drawing> picture(Step step) {
+    return pictures == Pictures.NONE
+        ? Optional.empty()
+        : Optional.of(PartPicture.of(step.partType(), HeightsToMeasure.outline(kit, step)));
   }
 
   /** For machines: a row a step, nothing wrapped or left out. */

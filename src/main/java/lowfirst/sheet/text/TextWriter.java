@@ -113,6 +113,7 @@ public final class TextWriter implements Block.Writer<String> {
       saidNames = names;
     }
     var texts = new ArrayList<String>(facts.facts().size());
+    facts.picture().ifPresent(drawing -> texts.add(picture(drawing.words())));
     for (Block.Facts.Fact fact : facts.facts()) {
       texts.add(
           aligned ? kept(fact, names + 2) : text(wrapped("", fact.name() + ": " + fact.text())));
@@ -158,8 +159,11 @@ public final class TextWriter implements Block.Writer<String> {
 
   @Override
   public String figure(Block.Figure figure) {
-    String caption = figure.caption().isBlank() ? figure.drawing().words() : figure.caption();
-    return text(wrapped("Picture: ", caption));
+    return picture(figure.caption().isBlank() ? figure.drawing().words() : figure.caption());
+  }
+
+  private String picture(String words) {
+    return text(wrapped("Picture: ", words));
   }
 
   @Override

@@ -211,7 +211,7 @@ public final class StepWording {
     int parts = batch.partsPerUnit();
     return parts == 1
         ? flip("the part", "it", units)
-        : flip("all " + parts + " parts", "them", units);
+        : flip(parts == 2 ? "both parts" : "all " + parts + " parts", "them", units);
   }
 
   /** What to do at each of several flips. */

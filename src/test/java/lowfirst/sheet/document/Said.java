@@ -100,6 +100,7 @@ public final class Said implements Block.Writer<Void> {
 
   @Override
   public Void facts(Block.Facts facts) {
+    facts.picture().ifPresent(drawing -> lines.add("<" + drawing.words() + "> "));
     facts.facts().forEach(fact -> lines.add(fact.name() + ": " + fact.text()));
     return null;
   }

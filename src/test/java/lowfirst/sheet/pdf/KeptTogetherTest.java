@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lowfirst.sheet.document.Block;
@@ -126,6 +127,55 @@ class KeptTogetherTest {
     assertEquals("name text other word ! Caution: hot.", caution);
     assertEquals("a b c", overleaf(54, FACTS, THREE));
     assertEquals("a b c", overleaf(54, new Block.Caution("hot."), THREE));
+  }
+
+  /** 29.7 for the facts and 26 for the caution are 55.7: of 33.2 left, and of 57.9. */
+  @Test
+  void what_is_to_be_done_then_goes_with_the_facts_and_the_caution_above_it() throws Exception {
+    String twice = "name text other word name text other word";
+    assertEquals(twice, overleaf(54, FACTS, FACTS));
+    assertEquals(
+        "name text other word ! Caution: hot. name text other word",
+        overleaf(52, FACTS, new Block.Caution("hot."), FACTS));
+  }
+
+  /** 33.2 are left: 29.7 for the facts, not 42.02 more for the figure, and 14.05 for a caption. */
+  @Test
+  void facts_go_with_a_figure_that_has_no_words_of_its_own() throws Exception {
+    assertEquals("name text other word", overleaf(54, FACTS, new Block.Figure(DRAWING, "")));
+    assertEquals("C", overleaf(54, FACTS, new Block.Figure(DRAWING, "C")));
+  }
+
+  /** 2.5 above the first fact and 34.02 for the picture: more than 33.2, less than 45.55. */
+  @Test
+  void facts_go_with_the_picture_beside_them() throws Exception {
+    var pictured =
+        new Block.Facts(
+            List.of(new Fact("name", "text"), new Fact("other", "word")), Optional.of(DRAWING));
+    assertEquals("name text other word", overleaf(54, pictured));
+    assertEquals(1, boxes(pages(54, pictured).get(1)));
+    assertEquals("", overleaf(53, pictured));
+    // The picture is higher than the words: 9.03 are left below it, and 17.35 below the words.
+    assertEquals("One line.", overleaf(53, pictured, LINE));
+  }
+
+  /** The header is 19.95 and a row 16.25: of 70.25 left, and of 57.9, which two rows fit in. */
+  @Test
+  void a_row_that_goes_on_with_the_one_above_stays_with_it() throws Exception {
+    List<Block.Table.Column> columns = List.of(Grid.words("Step", 1), Grid.words("Unit", 1));
+    for (String second : List.of("", "2")) {
+      Table table =
+          new Table(
+              "",
+              columns,
+              List.of(
+                  Grid.row(Cell.of("0"), Cell.of("x")),
+                  Grid.row(Cell.of("1"), Cell.of("one")),
+                  Grid.row(Cell.of(second), Cell.of("two"))));
+      assertEquals("a b c", overleaf(51, table, THREE));
+      String next = overleaf(52, table, THREE);
+      assertEquals(second.isEmpty() ? "Step Unit 1 one two a b c" : "Step Unit 2 two a b c", next);
+    }
   }
 
   @Test

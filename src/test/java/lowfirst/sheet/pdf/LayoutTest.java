@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lowfirst.sheet.document.Block;
@@ -156,6 +157,28 @@ class LayoutTest {
     assertEquals(12.35, lines.get(1).y() - lines.get(0).y(), 0.02);
     assertEquals(2.5 + 12.35, page.text("one").y() - lines.get(lines.size() - 2).y(), 0.02);
     lines.forEach(line -> assertTrue(line.right() <= LEFT + 178.6, line.text()));
+  }
+
+  /** The picture ends at the right margin, the words 10 points before it begins. */
+  @Test
+  void a_picture_of_facts_stands_at_the_right_margin_and_words_leave_it_free() throws Exception {
+    SeenPage page =
+        page(
+            new Block.Facts(
+                List.of(new Fact("name", "filler ".repeat(80)), new Fact("other", "word")),
+                Optional.of(SQUARE)));
+    double left = RIGHT - SQUARE.widthMillimetres() * 72 / 25.4;
+    assertTrue(
+        page.paths().stream()
+            .anyMatch(path -> path.fill() >= 0 && Math.abs(path.left() - left) < 0.5),
+        "the picture");
+    double widest =
+        page.texts().stream()
+            .filter(text -> text.text().startsWith("filler"))
+            .mapToDouble(Text::right)
+            .max()
+            .orElseThrow();
+    assertTrue(widest <= left - 10 + 0.02 && widest > left - 10 - 32, widest + " of " + left);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lowfirst.sheet.document.Block;
 import lowfirst.sheet.document.Block.Cell;
@@ -127,6 +128,10 @@ class TextWriterTest {
         TextWriter.write(with(new Block.Figure(bands, "")), 60)
             .contains("Picture: yellow, violet, red, gold\n"));
     assertEquals("yellow, violet, red, gold", TextTable.words(Cell.of("", bands)));
+    var fact = new Block.Facts.Fact("pick", "4.7 kΩ");
+    assertTrue(
+        TextWriter.write(with(new Block.Facts(List.of(fact), Optional.of(bands))), 60)
+            .contains("Picture: yellow, violet, red, gold\npick  4.7 kΩ\n"));
   }
 
   @Test
