@@ -81,7 +81,11 @@ public sealed interface Block {
     }
   }
 
-  /** Rows under headers. The header repeats on each page; a row never breaks across pages. */
+  /**
+   * Rows under headers. The header repeats on each page; a row never breaks across pages. One whose
+   * first cell is empty goes on with the row above: it stays with it, and what the first columns of
+   * that one hold may reach down beside it.
+   */
   record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
     public Table {
       columns = List.copyOf(columns);

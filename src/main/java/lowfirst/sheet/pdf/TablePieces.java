@@ -3,15 +3,21 @@ package lowfirst.sheet.pdf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import lowfirst.sheet.document.Block.Cell;
 import lowfirst.sheet.document.Block.Table;
 import lowfirst.sheet.pdf.CellLayout.Corner;
 import lowfirst.sheet.pdf.CellLayout.Placed;
 
-/** The rows of a table as pieces, the header first; the header comes again on each page. */
+/**
+ * The rows of a table as pieces, the header first; the header comes again on each page. A row that
+ * leaves its first cell empty goes on with the row above.
+ */
 final class TablePieces {
   /** Of a page, for the first row: it stays with the headings and the header above it. */
   private static final double FIRST_SHARE = 0.8;
+
+  private static final Cell BLANK = Cell.of("");
 
   private static final double LEFT = Paper.MARGIN_MILLIMETRES * Paper.POINTS;
 
@@ -83,13 +89,42 @@ final class TablePieces {
     double room =
         document.paper().bodyHeightMillimetres() * Paper.POINTS
             - repeated.map(Piece::height).orElse(0.0);
-    for (int row = 0; row < rows.size(); row++) {
-      Tags.Element rowElement = element.child("TR");
-      double first = row == 0 ? room * FIRST_SHARE : room;
-      for (List<Placed> part : parts(placed(rows.get(row)), first, room)) {
-        pieces.add(rowPiece(part, rowElement, table.rows().get(row), repeated));
+    for (int row = 0; row < rows.size(); ) {
+      int end = row + 1;
+      while (end < rows.size() && goesOn(table.rows().get(end))) {
+        end++;
       }
-      if (row + 1 < rows.size() && goesOn(table.rows().get(row + 1))) {
+      pieces.addAll(group(row, end, row == 0 ? room * FIRST_SHARE : room, room, repeated));
+      row = end;
+    }
+    return pieces;
+  }
+
+  /** Whether a row leaves its first cell to the row above: without that one it says nothing. */
+  private static boolean goesOn(Table.Row row) {
+    return !row.cells().isEmpty() && row.cells().get(0).equals(BLANK);
+  }
+
+  /** A row and those that go on with it, which stay together. */
+  private List<Piece> group(
+      int from, int end, double first, double room, Optional<Piece> repeated) {
+    List<List<Placed>> group = rows.subList(from, end).stream().map(this::placed).toList();
+    double[] heights = heights(group, spanning(from, end));
+    var pieces = new ArrayList<Piece>();
+    boolean fits = DoubleStream.of(heights).sum() <= first;
+    for (int row = from; row < end; row++) {
+      Tags.Element rowElement = element.child("TR");
+      List<Placed> cells = group.get(row - from);
+      if (fits) {
+        var look = new Look(heights[row - from], row + 1 < end ? spanning(from, end) : 0);
+        pieces.add(rowPiece(cells, look, rowElement, table.rows().get(row), repeated));
+      } else {
+        for (List<Placed> part : parts(cells, row == from ? first : room, room)) {
+          var look = new Look(height(part), 0);
+          pieces.add(rowPiece(part, look, rowElement, table.rows().get(row), repeated));
+        }
+      }
+      if (row + 1 < end) {
         int last = pieces.size() - 1;
         pieces.set(last, pieces.get(last).joined(Piece.Joint.STAYS_WITH_NEXT));
       }
@@ -97,10 +132,37 @@ final class TablePieces {
     return pieces;
   }
 
-  /** Whether a row leaves its first cell to the row above: without that one it says nothing. */
-  private static boolean goesOn(Table.Row row) {
-    return !row.cells().isEmpty() && row.cells().get(0).equals(Cell.of(""));
+  /** How many columns, from the first on, the rows leave to the first of them; 0 for one row. */
+  private int spanning(int from, int end) {
+    int columns = 0;
+    while (end > from + 1 && columns < widths.length - 1 && isLeftToFirst(from, end, columns)) {
+      columns++;
+    }
+    return columns;
   }
+
+  private boolean isLeftToFirst(int from, int end, int column) {
+    return table.rows().subList(from + 1, end).stream()
+        .allMatch(row -> column >= row.cells().size() || row.cells().get(column).equals(BLANK));
+  }
+
+  /** What the first row has in its first columns may reach down beside the rows that go on. */
+  private static double[] heights(List<List<Placed>> group, int spanning) {
+    double[] heights =
+        group.stream().mapToDouble(row -> height(row.subList(spanning, row.size()))).toArray();
+    double reaching = height(group.get(0).subList(0, spanning));
+    int last = heights.length - 1;
+    heights[last] += Math.max(0, reaching - DoubleStream.of(heights).sum());
+    return heights;
+  }
+
+  /**
+   * How a row stands in its group.
+   *
+   * @param height points
+   * @param open how many columns, from the first on, have no rule below: they go on in the next row
+   */
+  private record Look(double height, int open) {}
 
   private List<Placed> placed(List<CellLayout> row) {
     var cells = new ArrayList<Placed>();
@@ -155,27 +217,28 @@ final class TablePieces {
             }
             x += cell.width();
           }
-          rule(content, top + height, Style.RULE, Style.INK);
+          rule(content, LEFT, top + height, Style.RULE, Style.INK);
         });
   }
 
   private Piece rowPiece(
-      List<Placed> cells, Tags.Element element, Table.Row row, Optional<Piece> header) {
-    double height = height(cells);
+      List<Placed> cells, Look look, Tags.Element element, Table.Row row, Optional<Piece> header) {
     return new Piece(
         0,
-        height,
+        look.height(),
         Piece.Joint.FREE,
         header,
         (page, top) -> {
           double x = LEFT;
+          double ruled = LEFT;
           for (int column = 0; column < cells.size(); column++) {
             Placed cell = cells.get(column);
             Corner corner = new Corner(x, top);
             cell.paint(page, document, element.child("TD"), corner, fieldName(row, column));
             x += cell.width();
+            ruled = column < look.open() ? x : ruled;
           }
-          rule(page.content(), top + height, Style.HAIRLINE, Style.HAIR);
+          rule(page.content(), ruled, top + look.height(), Style.HAIRLINE, Style.HAIR);
         });
   }
 
@@ -192,10 +255,10 @@ final class TablePieces {
     return header.isBlank() ? first : first + ": " + header;
   }
 
-  private void rule(PageContent content, double y, double width, int rgb) {
+  private void rule(PageContent content, double left, double y, double width, int rgb) {
     double right = LEFT + document.paper().bodyWidthMillimetres() * Paper.POINTS;
     content.beginArtifact();
-    content.line(LEFT, y, right, y, width, rgb);
+    content.line(left, y, right, y, width, rgb);
     content.endMarked();
   }
 }

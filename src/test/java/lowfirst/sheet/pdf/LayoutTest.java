@@ -181,6 +181,31 @@ class LayoutTest {
     assertTrue(widest <= left - 10 + 0.02 && widest > left - 10 - 32, widest + " of " + left);
   }
 
+  /** A line of 8.5 points is 11.05 high, a row of one 16.25, of four lines 49.4. */
+  @Test
+  void what_a_row_says_for_those_that_go_on_with_it_reaches_down_beside_them() throws Exception {
+    Table table =
+        Grid.of(
+            "",
+            List.of(Grid.words("Step", 1), Grid.words("Unit", 1)),
+            Grid.row(Cell.of("a\nb\nc\nd"), Cell.of("one")),
+            Grid.row(Cell.of(""), Cell.of("two")),
+            Grid.row(Cell.of("next"), Cell.of("three")));
+    SeenPage page = page(table);
+    double first = page.text("one").y();
+    assertEquals(first, page.text("a").y(), 0.02);
+    assertEquals(first + 16.25, page.text("two").y(), 0.02);
+    assertEquals(first + 3 * 11.05, page.text("d").y(), 0.02);
+    assertEquals(first + 49.4, page.text("three").y(), 0.02);
+    // The rule between the units leaves out what goes on; the one below the step is whole.
+    double unit = page.text("one").x() - 3;
+    List<Path> rules =
+        page.paths().stream().filter(path -> Math.abs(path.line() - 0.4) < 0.01).toList();
+    assertEquals(3, rules.size());
+    assertEquals(unit, rules.get(0).left(), 0.05);
+    assertEquals(LEFT, rules.get(1).left(), 0.05);
+  }
+
   @Test
   void the_text_of_a_fact_is_broken_at_the_right_margin() throws Exception {
     SeenPage page = page(new Block.Facts(List.of(new Fact("name", "filler ".repeat(80)))));
