@@ -27,6 +27,9 @@ final class ChannelTable {
   /** The contact of one part to it has that much alone: common practice. */
   private static final Quantity BEST_HEATSINK = Quantity.of("0.1", Dimension.THERMAL_RESISTANCE);
 
+  /** A slip in the unit makes 100 mil 100 mm: no track of a board for loads is wider than half. */
+  private static final Quantity WIDEST_TRACK = Quantity.of("50", Dimension.LENGTH);
+
   /** 5 K/W HS1: a thermal resistance, and what the heatsink is called. */
   private static final Pattern NAMED_HEATSINK =
       Pattern.compile(
@@ -61,7 +64,10 @@ final class ChannelTable {
     Optional<Sourced> traceWidth =
         isWired(cells.text(Column.TRACE_WIDTH))
             ? Optional.empty()
-            : cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil");
+            : cells.atMost(
+                Column.TRACE_WIDTH,
+                cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
+                WIDEST_TRACK);
     return new OutputChannel(
         name,
         board.isEmpty() ? names.boards.only() : names.boards.meantBy(board),

@@ -306,6 +306,8 @@ class OwnTablesTest {
     "Point to point, '', NONE, nothing",
     "2 mm, none, UNSTATED, 2 mm",
     "-, '', UNSTATED, nothing",
+    "100 mil, '', UNSTATED, 2.54 mm",
+    "100 mm, '', UNSTATED, nothing",
   })
   void a_channel_may_have_no_track(String width, String layer, TraceLayer trace, String shown) {
     OutputChannel channel =

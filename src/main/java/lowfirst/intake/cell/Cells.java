@@ -204,7 +204,11 @@ public final class Cells {
 
   /** An amount above zero, and no more than this: 35 without its unit is 35 mm of copper. */
   public Optional<Sourced> atMost(Column column, Quantity most) {
-    Optional<Sourced> amount = aboveZero(column, most.dimension());
+    return atMost(column, aboveZero(column, most.dimension()), most);
+  }
+
+  /** An amount that was read, where it is no more than this. */
+  public Optional<Sourced> atMost(Column column, Optional<Sourced> amount, Quantity most) {
     if (amount.isPresent() && amount.get().quantity().compareTo(most) > 0) {
       problems.add(
           row.problem(
