@@ -14,7 +14,6 @@ import lowfirst.intake.cell.DesignatorList;
 import lowfirst.intake.cell.DesignatorSpelling;
 import lowfirst.intake.cell.FittedSigns;
 import lowfirst.intake.cell.GroupedNumber;
-import lowfirst.intake.cell.SideWords;
 import lowfirst.intake.cell.TurnSigns;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.ColumnMap;
@@ -39,11 +38,9 @@ import lowfirst.quantity.Quantity;
 
 /** Reads the rows of a placement list. */
 public final class PlacementReader {
-  private final Table table;
   private final double scaleX;
   private final double scaleY;
-  private final Optional<Side> sideOfAll;
-  private final Map<String, Side> pair;
+  private final PlacedSides sides;
   private final FirstLook look;
   private final boolean isGrouped;
   private final boolean isDescribed;
@@ -51,8 +48,6 @@ public final class PlacementReader {
   private final List<Problem> problems = new ArrayList<>();
   private final HashedNames hashed = new HashedNames();
   private final PlacedNames names;
-  private final Map<String, Optional<Side>> sides = new HashMap<>();
-  private final Map<String, Integer> unknownSides = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
   private final Map<String, String> values = new HashMap<>();
   private final Map<String, Boolean> leftOut = new HashMap<>();
@@ -60,28 +55,19 @@ public final class PlacementReader {
   private final AngleUnit angles;
   private final boolean isClockwise;
   private final AngleUnit.Seen turned = new AngleUnit.Seen();
-  private TableRow firstWithoutSide;
-  private int withoutSide;
 
   private PlacementReader(Table table, LengthUnit unit, FirstLook look, AngleUnit angles) {
     this.angles = angles;
     this.isClockwise =
         TurnSigns.areClockwise(table.header().name(table.header().cellOf(Column.ROTATION)));
-    this.table = table;
     this.names = PlacedNames.in(table);
     this.look = look;
     this.placements = new ArrayList<>(table.rows().size());
     this.scaleX = Lengths.millimetres(unit.x());
     this.scaleY = Lengths.millimetres(unit.y());
-    this.pair = SideWords.ofPair(look.sides());
+    this.sides = new PlacedSides(table, look, problems);
     this.isDescribed = table.header().cellOf(Column.DESCRIPTION) >= 0;
     this.isGrouped = look.pointGroups() || look.commaGroups();
-    this.sideOfAll =
-        table.side().flatMap(SideWords::side).or(() -> SideWords.inFileName(table.file()));
-    // A dash is the bottom where a plus is the top; elsewhere it says nothing.
-    if (!look.sides().contains("+")) {
-      sides.put("-", Optional.empty());
-    }
   }
 
   /**
@@ -109,12 +95,7 @@ public final class PlacementReader {
     reader.problems.addAll(unit.problems());
     reader.hashed.said().ifPresent(reader.problems::add);
     reader.names.said().ifPresent(reader.problems::add);
-    if (!reader.pair.isEmpty()) {
-      reader.problems.add(reader.pairGuessed());
-    }
-    if (reader.withoutSide > 0) {
-      reader.problems.add(reader.sideNotSaid());
-    }
+    reader.problems.addAll(reader.sides.said());
     BottomX bottom = BottomX.of(table, map, reader.placements);
     reader.problems.addAll(bottom.problems());
     Understanding understood = table.understanding().noting(unit.words()).noting(bottom.words());
@@ -134,34 +115,6 @@ public final class PlacementReader {
       reader.readRow(i, table.rows().get(i));
     }
     return reader;
-  }
-
-  private Problem sideNotSaid() {
-    return firstWithoutSide.problem(
-        Kind.COLUMN_GUESSED,
-        Column.SIDE,
-        withoutSide == 1
-            ? "the row names no side, or both, so the part was taken for one on the top"
-            : "from here on "
-                + withoutSide
-                + " rows name no side, or both; they were taken for the top",
-        "if that is wrong, write bottom into the cell");
-  }
-
-  private Problem pairGuessed() {
-    String top =
-        pair.entrySet().stream()
-            .filter(e -> e.getValue() == Side.TOP)
-            .findFirst()
-            .orElseThrow()
-            .getKey();
-    String bottom =
-        pair.keySet().stream().filter(key -> !key.equals(top)).findFirst().orElseThrow();
-    return new Problem(
-        Kind.COLUMN_GUESSED,
-        Place.ofFile(table.file()),
-        "of the sides \"" + top + "\" and \"" + bottom + "\" the first was taken for the top",
-        "if that is wrong, write top and bottom into that column");
   }
 
   private void readRow(int index, TableRow row) {
@@ -209,7 +162,7 @@ public final class PlacementReader {
     hashed.see(row, Column.DESIGNATOR, name);
     OptionalDouble x = length(row, Column.X, look.x()[index], scaleX);
     OptionalDouble y = length(row, Column.Y, look.y()[index], scaleY);
-    Optional<Side> side = side(row);
+    Optional<Side> side = sides.of(row);
     OptionalDouble rotation = rotation(row);
     if (x.isEmpty() || y.isEmpty() || side.isEmpty()) {
       return;
@@ -367,48 +320,5 @@ public final class PlacementReader {
   private String kept(String text) {
     String known = texts.putIfAbsent(text, text);
     return known == null ? text : known;
-  }
-
-  private Optional<Side> side(TableRow row) {
-    String text = row.text(Column.SIDE);
-    if (pair.containsKey(text)) {
-      return Optional.of(pair.get(text));
-    }
-    Optional<Side> side =
-        text.isEmpty() ? Optional.empty() : sides.computeIfAbsent(text, SideWords::side);
-    if (side.isEmpty() && (Cells.isNone(text) || SideWords.areBoth(text))) {
-      return Optional.of(sideNotNamed(row));
-    }
-    if (side.isEmpty() && unknownSides.merge(text, 1, Integer::sum) <= 20) {
-      problems.add(noSide(row, text));
-    }
-    return side;
-  }
-
-  private static Problem noSide(TableRow row, String text) {
-    if (SideWords.isNeither(text)) {
-      return row.problem(
-          Kind.ROW_IGNORED,
-          Column.SIDE,
-          "\"" + text + "\" says that the part is not on the board, so its row was left out",
-          "if it is on the board, write top or bottom");
-    }
-    return row.problem(
-        Kind.CELL_UNREADABLE,
-        Column.SIDE,
-        "\"" + text + "\" names no side of the board",
-        "write top or bottom, where its body sits");
-  }
-
-  private Side sideNotNamed(TableRow row) {
-    Optional<Side> said =
-        SideWords.mirrored(row.text(Column.MIRROR))
-            .or(() -> TurnSigns.side(row.text(Column.ROTATION)))
-            .or(() -> table.sideAt(row.line()))
-            .or(() -> sideOfAll);
-    if (said.isEmpty() && row.has(Column.SIDE)) {
-      firstWithoutSide = withoutSide++ == 0 ? row : firstWithoutSide;
-    }
-    return said.orElse(Side.TOP);
   }
 }
