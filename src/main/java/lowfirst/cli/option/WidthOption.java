@@ -16,7 +16,7 @@ public final class WidthOption {
   @Option(
       names = "--width",
       paramLabel = "<columns>",
-      description = "how wide the text may be: else 100, in a terminal what COLUMNS says, or 80")
+      description = "how wide the text may be: else 100, in a terminal what it shows, or 80")
   private Integer width;
 
   /** The columns, checked. */

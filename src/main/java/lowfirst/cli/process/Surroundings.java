@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.sheet.document.Document;
 import lowfirst.sheet.text.TextWriter;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Everything a command touches outside itself, so that a test can run it in-process.
@@ -49,15 +50,24 @@ public record Surroundings(
 
   /**
    * How many columns of text fit: for a file what the text likes best, for a person no more than
-   * the terminal shows, as {@code COLUMNS} says, else 80.
+   * the terminal shows, as {@code COLUMNS} or else the terminal says; 80 where neither does.
    */
   public int columns(int liked) {
     if (terminal == Terminal.FILE) {
       return liked;
     }
     String stated = environment.getOrDefault("COLUMNS", "");
-    int shown = stated.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(stated) : PLAIN_TERMINAL;
+    int shown = stated.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(stated) : ofTerminal();
     return Math.min(liked, Math.max(shown, NARROWEST));
+  }
+
+  /**
+   * What the system says of the terminal. Shells keep {@code COLUMNS} to themselves, and Java has
+   * no word for it, so the command line library asks {@code stty}, {@code tput} or {@code mode}; it
+   * takes no terminal for narrower than 55.
+   */
+  private static int ofTerminal() {
+    return CommandSpec.create().usageMessage().width(PLAIN_TERMINAL).autoWidth(true).width();
   }
 
   /** A file that the user names, where it lies relative to the directory. */
