@@ -253,7 +253,8 @@ public final class KitReader {
     var items = new ArrayList<Item>();
     for (String path : board.boms()) {
       Table table = table(TableKind.BOM, path);
-      if (table.isUnderstood()) {
+      // What there is to buy is told without designators, too.
+      if (table.isUnderstood() || !table.rows().isEmpty()) {
         BomReader.Items read = BomReader.in(table, placements);
         items.addAll(read.items());
         problems.addAll(read.problems());

@@ -108,7 +108,8 @@ public final class BomReader {
 
   /** A list of what to buy, whose column for designators stayed empty. */
   private void sayNameless() {
-    if (!items.isEmpty() && items.stream().allMatch(item -> item.designators().isEmpty())) {
+    boolean headed = !items.isEmpty() && table.rows().get(0).has(Column.DESIGNATORS);
+    if (headed && items.stream().allMatch(item -> item.designators().isEmpty())) {
       problems.add(
           table
               .rows()

@@ -37,7 +37,7 @@ public final class TableReader {
 
   private final TableKind kind;
   private final String file;
-  private final Cut cut;
+  private Cut cut;
   private final int width;
   private final List<Problem> problems = new ArrayList<>();
   private final List<TableRow> rows;
@@ -99,6 +99,9 @@ public final class TableReader {
   private void readRows(ColumnMap map) {
     if (!header.isComplete(kind)) {
       problems.add(NoHeader.in(kind, file, cut));
+      if (map.columns(kind, file).isEmpty()) {
+        NamelessList.in(kind, cut).ifPresent(this::readNameless);
+      }
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));
@@ -121,6 +124,14 @@ public final class TableReader {
               rows.subList(again.rows(), rows.size()).clear();
               problems.add(again.said(file));
             });
+  }
+
+  /** Without designators, what there is to buy can still be told. */
+  private void readNameless(NamelessList list) {
+    header = list.header();
+    cut = new Cut(cut.separator(), cut.rows(), header, cut.problems());
+    list.rows().forEach(this::add);
+    list.passedOver(file).ifPresent(problems::add);
   }
 
   /** Comments, and what stands on every page. */
