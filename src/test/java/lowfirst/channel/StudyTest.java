@@ -341,6 +341,8 @@ class StudyTest {
       assertEquals(Verdict.OVERLOADED, gateLevel(header, "INCHANGE").verdict(), header);
     }
     assertEquals(Verdict.CARRIES, gateLevel("maker", "International Rectifier").verdict());
+    Check either = gateLevel("description", "by INCHANGE or International Rectifier");
+    assertEquals(Verdict.UNDECIDED, either.verdict(), "either may be in the bag");
   }
 
   private static Check gateLevel(String header, String maker) {

@@ -143,7 +143,13 @@ public final class PartData {
   public PartData of(String maker) {
     Origin from = origin.orElseThrow();
     return ofMakers.computeIfAbsent(
-        maker, one -> of(role, from.type, from.lines, from.bomWords + " " + one));
+        maker,
+        one ->
+            of(
+                role,
+                from.type,
+                from.lines.stream().filter(line -> line.maker().equals(one)).toList(),
+                from.bomWords));
   }
 
   /** Why it can't switch a load on the low side, whatever its numbers are; empty if it can. */
