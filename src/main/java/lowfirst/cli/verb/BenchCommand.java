@@ -83,7 +83,9 @@ public final class BenchCommand implements Callable<Integer> {
     Kit read = kit.read(surroundings).kit();
     AssemblyPlan plan = AssemblyOrder.of(read, batches.options());
     if (plan.batches().isEmpty()) {
-      surroundings.err().println("nothing in this kit is to be fitted; lowfirst check says why");
+      surroundings
+          .err()
+          .println("nothing in this kit has a place on a board; lowfirst check says why");
       return ExitStatus.FINDINGS;
     }
     EventStore open = store.open(surroundings, kit.directory(surroundings));

@@ -115,10 +115,19 @@ public final class StepsDocument {
     return new Document("Assembly steps of " + kit.settings().title(), "", blocks);
   }
 
+  private boolean listsPartsWithoutPlaces() {
+    return kit.boards().stream()
+        .flatMap(board -> board.items().stream())
+        .anyMatch(item -> item.isFitted() && item.designators().isEmpty());
+  }
+
   private String summary(AssemblyOptions options) {
     int steps = plan.steps().size();
     if (steps == 0) {
-      return "Nothing in this kit is to be fitted.";
+      return listsPartsWithoutPlaces()
+          ? "The BOM lists parts, but names no place for them on a board, such as R1, so there are no"
+              + " steps: lowfirst check says what to do."
+          : "Nothing in this kit is to be fitted.";
     }
     long flips = plan.batches().stream().filter(batch -> !batch.isPluggedIn()).count();
     int parts = plan.steps().stream().mapToInt(Step::partsToPick).sum();

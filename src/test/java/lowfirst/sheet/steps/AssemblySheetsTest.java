@@ -168,6 +168,13 @@ class AssemblySheetsTest {
     assertFalse(says(empty, "# "));
   }
 
+  @Test
+  void parts_without_places_are_no_steps_but_are_to_be_fitted() {
+    Document steps = steps(Said.kit("bom.csv", "qty,part\n4,4k7 resistor\n1,BC547\n"));
+    assertSays(steps, "The BOM lists parts, but names no place for them on a board");
+    assertFalse(says(steps, "Nothing in this kit"));
+  }
+
   /** Three resistors alike: the second and third are worked like the first. */
   @Test
   void work_that_was_told_in_this_batch_is_not_told_again() {
