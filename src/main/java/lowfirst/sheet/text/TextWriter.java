@@ -20,10 +20,8 @@ public final class TextWriter implements Block.Writer<String> {
 
   private final int width;
 
-  /** Of each fact's name its texts as they are written. */
-  private final Map<String, Map<String, String>> said = new HashMap<>();
-
-  private int saidNames;
+  /** How texts of facts are written: by the width that is left for names, then by the name. */
+  private final Map<Integer, Map<String, Map<String, String>>> said = new HashMap<>();
 
   private final Map<String, String> paragraphs = new HashMap<>();
 
@@ -108,10 +106,6 @@ public final class TextWriter implements Block.Writer<String> {
   public String facts(Block.Facts facts) {
     int names = facts.facts().stream().mapToInt(f -> Wrapping.width(f.name())).max().orElse(0);
     boolean aligned = names + 2 <= width / 2;
-    if (names != saidNames) {
-      said.clear();
-      saidNames = names;
-    }
     var texts = new ArrayList<String>(facts.facts().size());
     facts.picture().ifPresent(drawing -> texts.add(picture(drawing.words())));
     for (Block.Facts.Fact fact : facts.facts()) {
@@ -123,7 +117,8 @@ public final class TextWriter implements Block.Writer<String> {
 
   private String kept(Block.Facts.Fact fact, int indent) {
     return kept(
-        said.computeIfAbsent(fact.name(), none -> new HashMap<>()),
+        said.computeIfAbsent(indent, none -> new HashMap<>())
+            .computeIfAbsent(fact.name(), none -> new HashMap<>()),
         fact.text(),
         () -> aligned(fact, indent));
   }
