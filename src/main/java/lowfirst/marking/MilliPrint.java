@@ -4,8 +4,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lowfirst.marking.PrintedReading.Carrier;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
@@ -16,7 +14,6 @@ import lowfirst.quantity.Quantity;
  * on a capacitor stands in {@link CapacitorPrint}.
  */
 final class MilliPrint {
-  private static final Pattern MILLI = Pattern.compile("(\\d{1,3})m(\\d{0,2})");
   private static final String RULE = "m for milli, its unit left out (common practice)";
 
   /** Rated currents in milliamperes of the sheets of IEC 60127-2: the series R10 of ISO 3. */
@@ -28,16 +25,30 @@ final class MilliPrint {
   private MilliPrint() {}
 
   static List<PrintedReading> readings(String print) {
-    Matcher match = MILLI.matcher(print);
-    if (!match.matches()) {
+    int m = print.indexOf('m');
+    int behind = print.length() - m - 1;
+    if (m < 1
+        || m > 3
+        || behind > 2
+        || !areDigits(print, 0, m)
+        || !areDigits(print, m + 1, print.length())) {
       return List.of();
     }
-    var number = new BigDecimal(match.group(1) + "." + match.group(2) + "0").stripTrailingZeros();
+    var number = new BigDecimal(print.replace('m', '.') + "0").stripTrailingZeros();
     return PrintedReading.found(
         Optional.of(of(Carrier.RESISTOR, number, Dimension.RESISTANCE)),
         Optional.of(of(Carrier.FUSE, number, Dimension.CURRENT))
             .filter(fuse -> RATED.contains(number.toPlainString())),
         Optional.of(of(Carrier.INDUCTOR, number, Dimension.INDUCTANCE)));
+  }
+
+  private static boolean areDigits(String text, int from, int to) {
+    for (int at = from; at < to; at++) {
+      if (text.charAt(at) < '0' || text.charAt(at) > '9') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static PrintedReading of(Carrier on, BigDecimal number, Dimension dimension) {

@@ -33,7 +33,10 @@ public final class PrintedCode {
     readings.addAll(InductorPrint.readings(print));
     readings.addAll(VoltagePrint.readings(print));
     readings.addAll(DiscPrint.readings(print));
-    readings.addAll(PrintedReading.found(FusePrint.of(print), FrequencyPrint.of(print)));
+    if (print.indexOf('A') > 0) {
+      FusePrint.of(print).ifPresent(readings::add);
+    }
+    FrequencyPrint.of(print).ifPresent(readings::add);
     readings.addAll(others(print));
     if (readings.size() > 1) {
       readings.sort(
