@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lowfirst.board.Bounds;
 import lowfirst.board.OutputChannel;
 import lowfirst.board.OutputChannel.PullDownSide;
 import lowfirst.board.OutputChannel.TraceLayer;
@@ -15,21 +16,10 @@ import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.table.Table;
 import lowfirst.problem.Problem;
-import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Sourced;
 
 /** Reads the rows of {@code channels.csv}. */
 final class ChannelTable {
-  /** Boards for very large currents have 0.4 mm of it: common practice. */
-  private static final Quantity THICKEST_COPPER = Quantity.of("1", Dimension.LENGTH);
-
-  /** The contact of one part to it has that much alone: common practice. */
-  private static final Quantity BEST_HEATSINK = Quantity.of("0.1", Dimension.THERMAL_RESISTANCE);
-
-  /** A slip in the unit makes 100 mil 100 mm: no track of a board for loads is wider than half. */
-  private static final Quantity WIDEST_TRACK = Quantity.of("50", Dimension.LENGTH);
-
   /** 5 K/W HS1: a thermal resistance, and what the heatsink is called. */
   private static final Pattern NAMED_HEATSINK =
       Pattern.compile(
@@ -64,10 +54,7 @@ final class ChannelTable {
     Optional<Sourced> traceWidth =
         isWired(cells.text(Column.TRACE_WIDTH))
             ? Optional.empty()
-            : cells.atMost(
-                Column.TRACE_WIDTH,
-                cells.inUnits(Column.TRACE_WIDTH, Dimension.LENGTH, "mm", "mil"),
-                WIDEST_TRACK);
+            : cells.inUnits(Column.TRACE_WIDTH, Bounds.TRACE_WIDTH, "mm", "mil");
     return new OutputChannel(
         name,
         board.isEmpty() ? names.boards.only() : names.boards.meantBy(board),
@@ -77,19 +64,19 @@ final class ChannelTable {
         pullDownSide(cells),
         cells.designator(Column.FLYBACK_DIODE),
         cells.designator(Column.FUSE),
-        cells.atLeast(Column.HEATSINK, isNamed ? named.group(1) : heatsink, BEST_HEATSINK),
+        cells.amount(Column.HEATSINK, isNamed ? named.group(1) : heatsink, Bounds.HEATSINK),
         isNamed ? named.group(2) : "",
         names.drivers.meantBy(cells.text(Column.DRIVER)),
         traceWidth,
-        cells.notBelowZero(Column.TRACE_LENGTH, Dimension.LENGTH),
-        cells.atMost(Column.TRACE_COPPER, THICKEST_COPPER),
+        cells.amount(Column.TRACE_LENGTH, Bounds.TRACE_LENGTH),
+        cells.amount(Column.TRACE_COPPER, Bounds.TRACE_COPPER),
         traceLayer(cells, traceWidth),
-        cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
+        cells.amount(Column.CONTACT_RATING, Bounds.CONTACT_RATING),
         cells.text(Column.WIRE),
-        cells.inUnits(Column.WIRE_LENGTH, Dimension.LENGTH, "m", "mm"),
+        cells.inUnits(Column.WIRE_LENGTH, Bounds.WIRE_LENGTH, "m", "mm"),
         cells.count(Column.WIRES_TOGETHER),
         names.loads.meantBy(cells.text(Column.LOAD)),
-        cells.amount(Column.AMBIENT, Dimension.TEMPERATURE),
+        cells.amount(Column.AMBIENT, Bounds.AMBIENT),
         row.place());
   }
 

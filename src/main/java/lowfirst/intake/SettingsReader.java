@@ -4,12 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lowfirst.board.Bounds;
 import lowfirst.board.Settings;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Reading;
-import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
@@ -51,11 +51,14 @@ final class SettingsReader {
     if (text.isBlank()) {
       return Optional.empty();
     }
-    Reading<Quantity> reading = Quantity.parse(text, Dimension.TEMPERATURE);
     Place place = entries.place("ambient");
-    if (!reading.isRead()) {
-      problems.add(new Problem(Kind.CELL_UNREADABLE, place, reading.fault(), reading.remedy()));
+    Reading<Quantity> reading = Quantity.parse(text, Bounds.AMBIENT.dimension());
+    Reading<Quantity> within =
+        reading.value().map(q -> Bounds.AMBIENT.within("ambient", q)).orElse(reading);
+    if (!within.isRead()) {
+      Kind kind = reading.isRead() ? Kind.OUT_OF_RANGE : Kind.CELL_UNREADABLE;
+      problems.add(new Problem(kind, place, within.fault(), within.remedy()));
     }
-    return reading.value().map(q -> Sourced.of(q, Source.kit(place.toString())));
+    return within.value().map(q -> Sourced.of(q, Source.kit(place.toString())));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lowfirst.board.Bounds;
 import lowfirst.board.Driver;
 import lowfirst.board.Load;
 import lowfirst.board.Load.LoadKind;
@@ -17,7 +18,6 @@ import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.table.Table;
 import lowfirst.problem.Problem;
-import lowfirst.quantity.Dimension;
 
 /** Reads the rows of the tables about rails, drivers and loads. */
 final class SupplyTables {
@@ -64,15 +64,15 @@ final class SupplyTables {
   private static Rail rail(String name, TableRow row, Cells cells) {
     return new Rail(
         name,
-        cells.aboveZero(Column.VOLTAGE, Dimension.VOLTAGE),
+        cells.amount(Column.VOLTAGE, Bounds.RAIL_VOLTAGE),
         cells.tolerance(Column.TOLERANCE),
-        cells.aboveZero(Column.CURRENT_LIMIT, Dimension.CURRENT),
-        cells.aboveZero(Column.SHORT_CIRCUIT_CURRENT, Dimension.CURRENT),
+        cells.amount(Column.CURRENT_LIMIT, Bounds.SUPPLY_CURRENT),
+        cells.amount(Column.SHORT_CIRCUIT_CURRENT, Bounds.SHORT_CIRCUIT),
         cells.count(Column.LOADS_AT_ONCE),
         cells.text(Column.RETURN_WIRE),
-        cells.inUnits(Column.RETURN_LENGTH, Dimension.LENGTH, "m", "mm"),
+        cells.inUnits(Column.RETURN_LENGTH, Bounds.WIRE_LENGTH, "m", "mm"),
         cells.count(Column.RETURN_CONTACTS),
-        cells.aboveZero(Column.CONTACT_RATING, Dimension.CURRENT),
+        cells.amount(Column.CONTACT_RATING, Bounds.CONTACT_RATING),
         cells.text(Column.RETURN),
         row.place());
   }
@@ -96,7 +96,7 @@ final class SupplyTables {
             .map(rails::meantBy)
             .distinct()
             .toList(),
-        cells.aboveZero(Column.POWER_LIMIT, Dimension.POWER),
+        cells.amount(Column.POWER_LIMIT, Bounds.SUPPLY_POWER),
         row.place());
   }
 
@@ -116,13 +116,13 @@ final class SupplyTables {
         cells.text(Column.KIND),
         cells.text(Column.PART_TYPE),
         rails.meantBy(cells.text(Column.SUPPLY)),
-        cells.amount(Column.HIGH_LEVEL_MIN, Dimension.VOLTAGE),
-        cells.amount(Column.LOW_LEVEL_MAX, Dimension.VOLTAGE),
-        cells.notBelowZero(Column.SOURCE_RESISTANCE, Dimension.RESISTANCE),
-        cells.inUnits(Column.CURRENT_LIMIT, Dimension.CURRENT, "mA", "A"),
-        cells.notBelowZero(Column.PWM_FREQUENCY, Dimension.FREQUENCY),
-        cells.notBelowZero(Column.PULL_UP, Dimension.RESISTANCE),
-        cells.inUnits(Column.INPUT_CURRENT, Dimension.CURRENT, "mA", "A"),
+        cells.amount(Column.HIGH_LEVEL_MIN, Bounds.HIGH_LEVEL),
+        cells.amount(Column.LOW_LEVEL_MAX, Bounds.LOW_LEVEL),
+        cells.amount(Column.SOURCE_RESISTANCE, Bounds.SOURCE_RESISTANCE),
+        cells.inUnits(Column.CURRENT_LIMIT, Bounds.DRIVER_CURRENT, "mA", "A"),
+        cells.amount(Column.PWM_FREQUENCY, Bounds.PWM_FREQUENCY),
+        cells.amount(Column.PULL_UP, Bounds.PULL_UP),
+        cells.inUnits(Column.INPUT_CURRENT, Bounds.INPUT_CURRENT, "mA", "A"),
         atReset(cells),
         row.place());
   }
@@ -171,20 +171,20 @@ final class SupplyTables {
         name,
         kind,
         rails.meantBy(cells.text(Column.RAIL)),
-        cells.aboveZero(Column.CURRENT, Dimension.CURRENT),
-        cells.aboveZero(Column.RESISTANCE, Dimension.RESISTANCE),
-        cells.aboveZero(Column.POWER, Dimension.POWER),
-        cells.aboveZero(Column.INDUCTANCE, Dimension.INDUCTANCE),
-        cells.inUnits(Column.ON_TIME, Dimension.TIME, "ms", "s"),
-        cells.inUnits(Column.PERIOD, Dimension.TIME, "ms", "s"),
-        cells.aboveZero(Column.INRUSH, Dimension.CURRENT),
-        cells.inUnits(Column.INRUSH_TIME, Dimension.TIME, "ms", "s"),
+        cells.amount(Column.CURRENT, Bounds.LOAD_CURRENT),
+        cells.amount(Column.RESISTANCE, Bounds.LOAD_RESISTANCE),
+        cells.amount(Column.POWER, Bounds.LOAD_POWER),
+        cells.amount(Column.INDUCTANCE, Bounds.INDUCTANCE),
+        cells.inUnits(Column.ON_TIME, Bounds.SWITCHING, "ms", "s"),
+        cells.inUnits(Column.PERIOD, Bounds.SWITCHING, "ms", "s"),
+        cells.amount(Column.INRUSH, Bounds.INRUSH),
+        cells.inUnits(Column.INRUSH_TIME, Bounds.INRUSH_TIME, "ms", "s"),
         cells.share(Column.DUTY),
-        cells.inUnits(Column.MAX_ON_TIME, Dimension.TIME, "ms", "s"),
-        cells.aboveZero(Column.PULL_IN_VOLTAGE, Dimension.VOLTAGE),
+        cells.inUnits(Column.MAX_ON_TIME, Bounds.SWITCHING, "ms", "s"),
+        cells.amount(Column.PULL_IN_VOLTAGE, Bounds.PULL_IN),
         cells.share(Column.RATED_DUTY),
         cells.tolerance(Column.TOLERANCE),
-        cells.notBelowZero(Column.TEMPERATURE_RISE, Dimension.TEMPERATURE_RISE),
+        cells.amount(Column.TEMPERATURE_RISE, Bounds.TEMPERATURE_RISE),
         cells.count(Column.SWITCH_ONS),
         row.place());
   }

@@ -13,6 +13,8 @@ import lowfirst.channel.check.Check;
 import lowfirst.channel.check.CheckKind;
 import lowfirst.intake.KitFiles;
 import lowfirst.intake.KitReader;
+import lowfirst.intake.KitReading;
+import lowfirst.problem.Problem;
 
 /**
  * A kit of one channel, written as tables and read as a user's would be; a test changes single
@@ -22,7 +24,7 @@ public final class ChannelKit {
   private static final String SOURCE = "test part, invented";
 
   /** Kits read before, by their texts: reading takes far longer than all checks of a channel. */
-  private static final Map<Map<String, String>, Kit> READ = new ConcurrentHashMap<>();
+  private static final Map<Map<String, String>, KitReading> READ = new ConcurrentHashMap<>();
 
   private final Map<String, Map<String, String>> rows;
   private final List<String> datasheets;
@@ -240,7 +242,17 @@ public final class ChannelKit {
     return with("bom.Q1", "part type=" + partType + "; description=MOSFET " + maker);
   }
 
+  /** What a user's kit of these tables would be. */
   public Kit kit() {
+    return reading().kit();
+  }
+
+  /** What is wrong with its tables. */
+  public List<Problem> problems() {
+    return reading().problems();
+  }
+
+  private KitReading reading() {
     var files = new HashMap<String, String>();
     files.put(
         "boards.csv", "board,count,bom,placements\nmain," + built + ",bom.csv,placements.csv\n");
@@ -266,10 +278,10 @@ public final class ChannelKit {
     return READ.computeIfAbsent(files, ChannelKit::read);
   }
 
-  private static Kit read(Map<String, String> files) {
+  private static KitReading read(Map<String, String> files) {
     var contents = new HashMap<String, byte[]>();
     files.forEach((name, text) -> contents.put(name, text.getBytes(StandardCharsets.UTF_8)));
-    return KitReader.read(new KitFiles("test", contents, List.of())).kit();
+    return KitReader.read(new KitFiles("test", contents, List.of()));
   }
 
   private String table(String prefix) {

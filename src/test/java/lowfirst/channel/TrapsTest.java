@@ -593,7 +593,8 @@ class TrapsTest {
   @Test
   void trap_29_letters_in_values_are_read_by_the_code_not_guessed() {
     assertEquals(4700, TYPICAL.with("bom.R2", "value=4K7").inputs().nominal(Term.PULL_DOWN));
-    assertEquals(4.7, TYPICAL.with("bom.R2", "value=4R7").inputs().nominal(Term.PULL_DOWN), 1e-9);
+    assertEquals(
+        4.7, TYPICAL.with("bom.R1", "value=4R7").inputs().nominal(Term.GATE_RESISTOR), 1e-9);
     ChannelInputs tolerance = TYPICAL.with("bom.R1", "value=220RK").inputs();
     assertTrue(
         !tolerance.knows(Term.GATE_RESISTOR) || tolerance.high(Term.GATE_RESISTOR) >= 1.09 * 220,

@@ -5,7 +5,6 @@ import java.util.Optional;
 import lowfirst.board.OutputChannel;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Term;
-import lowfirst.channel.formula.Conductor;
 import lowfirst.quantity.Source;
 import lowfirst.quantity.Sourced;
 
@@ -31,27 +30,14 @@ public final class PathData {
             COPPER_MILLIMETRES,
             Source.assumed("35 µm copper", "channels.csv trace copper")),
         cell(Term.CONTACT_RATING, channel.contactRating(), channel, "contact rating"),
-        wireArea(channel),
+        WireArea.of(
+            Term.WIRE_AREA,
+            channel.wire(),
+            channel.place(),
+            "wire",
+            "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv"),
         cell(Term.WIRE_LENGTH, channel.wireLength(), channel, "wire length"),
         wiresTogether(channel));
-  }
-
-  private static Datum wireArea(OutputChannel channel) {
-    var area = Conductor.squareMillimetres(ofOneCore(channel.wire()));
-    return area.isPresent()
-        ? Datum.of(
-            Term.WIRE_AREA,
-            area.getAsDouble(),
-            Source.kit(
-                channel.place() + ", wire " + channel.wire() + Conductor.doubt(channel.wire())))
-        : Datum.missing(
-            Term.WIRE_AREA,
-            "wire of channel " + channel.name() + ", as 0.75 mm² or AWG 18: channels.csv");
-  }
-
-  /** A cable of {@code 2 x 0.75 mm²} has that area out and back; two in parallel have more. */
-  private static String ofOneCore(String wire) {
-    return wire.replaceFirst("^\\s*\\d{1,2}\\s*[xX×]\\s*(?=\\S)", "");
   }
 
   private static Datum wiresTogether(OutputChannel channel) {

@@ -4,7 +4,6 @@ import java.util.List;
 import lowfirst.board.Rail;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Term;
-import lowfirst.channel.formula.Conductor;
 import lowfirst.quantity.Source;
 
 /** What a rail's checks need to know of its supply and its return: a row of {@code rails.csv}. */
@@ -15,24 +14,15 @@ public final class RailData {
   public static List<Datum> of(Rail rail) {
     return List.of(
         Datum.stated(Term.RAIL_LIMIT, rail.currentLimit(), at(rail, "current limit")),
-        returnArea(rail),
+        WireArea.of(
+            Term.RETURN_AREA,
+            rail.returnWire(),
+            rail.place(),
+            "return wire",
+            at(rail, "return wire")),
         Datum.stated(Term.RETURN_LENGTH, rail.returnLength(), at(rail, "return length")),
         returnContacts(rail),
         Datum.stated(Term.RETURN_CONTACT_RATING, rail.contactRating(), at(rail, "contact rating")));
-  }
-
-  private static Datum returnArea(Rail rail) {
-    var area = Conductor.squareMillimetres(rail.returnWire());
-    return area.isPresent()
-        ? Datum.of(
-            Term.RETURN_AREA,
-            area.getAsDouble(),
-            Source.kit(
-                rail.place()
-                    + ", return wire "
-                    + rail.returnWire()
-                    + Conductor.doubt(rail.returnWire())))
-        : Datum.missing(Term.RETURN_AREA, at(rail, "return wire"));
   }
 
   private static Datum returnContacts(Rail rail) {

@@ -1,11 +1,13 @@
 package lowfirst.channel.data;
 
 import java.util.List;
+import lowfirst.board.Bounds;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Role;
 import lowfirst.channel.check.Term;
 import lowfirst.channel.formula.ResistorRating;
 import lowfirst.part.PartType;
+import lowfirst.problem.Reading;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
 
@@ -17,13 +19,17 @@ final class ResistorReader {
 
   static PartData resistor(Role role, Term term, Term rating, String name, PartType type) {
     if (type.value().isEmpty()) {
-      return PartData.plain(
-          role,
-          name,
-          type.kind(),
-          List.of(Datum.missing(term, "value of \"" + name + "\": write it in the BOM")));
+      return missing(role, term, name, type, "value of \"" + name + "\": write it in the BOM");
     }
     Quantity nominal = type.value().get();
+    Reading<Quantity> within =
+        role == Role.GATE_RESISTOR
+            ? Bounds.GATE_RESISTOR.within("gate resistor", nominal)
+            : Bounds.PULL_DOWN.within("pull-down", nominal);
+    if (!within.isRead()) {
+      return missing(
+          role, term, name, type, within.fault() + "; " + within.remedy() + ", in the BOM");
+    }
     var tolerance = type.tolerance().orElseGet(() -> lowfirst.quantity.Tolerance.percent("5"));
     Source source =
         type.tolerance().isPresent()
@@ -41,6 +47,10 @@ final class ResistorReader {
                 tolerance.highest(nominal).asDouble(),
                 source),
             ratedPower(rating, type)));
+  }
+
+  private static PartData missing(Role role, Term term, String name, PartType type, String why) {
+    return PartData.plain(role, name, type.kind(), List.of(Datum.missing(term, why)));
   }
 
   private static Datum ratedPower(Term rating, PartType type) {

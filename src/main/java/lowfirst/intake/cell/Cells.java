@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import lowfirst.board.Bounds;
 import lowfirst.board.Designator;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.HeaderUnit;
@@ -68,21 +69,29 @@ public final class Cells {
     return Optional.of(text);
   }
 
-  /** An amount with its cell as source; absent when empty, not known or not understood. */
-  public Optional<Sourced> amount(Column column, Dimension dimension) {
-    return amount(column, row.text(column), dimension);
+  /**
+   * An amount with its cell as source; absent when empty, not known, not understood or out of
+   * bounds.
+   */
+  public Optional<Sourced> amount(Column column, Bounds bounds) {
+    return amount(column, row.text(column), bounds);
   }
 
-  private Optional<Sourced> amount(Column column, String text, Dimension dimension) {
+  /** An amount that is only a part of its cell. */
+  public Optional<Sourced> amount(Column column, String text, Bounds bounds) {
     if (isEmpty(column)) {
       return Optional.empty();
     }
-    Reading<Quantity> reading = read(column, text, dimension);
+    Reading<Quantity> reading = read(column, text, bounds.dimension());
     if (!reading.isRead()) {
       problems.add(problem(row, column, reading));
       return Optional.empty();
     }
-    return reading.value().map(q -> Sourced.of(q, Source.kit(row.place(column).toString())));
+    Reading<Quantity> within = bounds.within(column.words(), reading.value().orElseThrow());
+    if (!within.isRead()) {
+      problems.add(row.problem(Kind.OUT_OF_RANGE, column, within.fault(), within.remedy()));
+    }
+    return within.value().map(q -> Sourced.of(q, Source.kit(row.place(column).toString())));
   }
 
   /** Whether a number's cell says that there is none. Not to know it is no "none". */
@@ -109,10 +118,10 @@ public final class Cells {
   }
 
   /**
-   * An amount above zero, or a length of at least that, that needs its unit, in its cell or in its
-   * header: a bare 2 may be 2 m of wire or 2 mm, a bare 250 as many milliseconds or seconds.
+   * An amount that needs its unit, in its cell or in its header: a bare 2 may be 2 m of wire or 2
+   * mm, a bare 250 as many milliseconds or seconds.
    */
-  public Optional<Sourced> inUnits(Column column, Dimension dimension, String one, String other) {
+  public Optional<Sourced> inUnits(Column column, Bounds bounds, String one, String other) {
     String text = row.text(column);
     if (isBare(column, text) && PlainNumber.orNan(text) != 0) {
       problems.add(
@@ -123,10 +132,7 @@ public final class Cells {
               "write the unit, such as 2 " + one));
       return Optional.empty();
     }
-    // a load may sit at its terminal, but is on for no time, and no driver gives nothing
-    return dimension == Dimension.LENGTH
-        ? notBelowZero(column, dimension)
-        : aboveZero(column, dimension);
+    return amount(column, bounds);
   }
 
   /** Whether neither the text nor the header of its column tells the unit. */
@@ -140,7 +146,7 @@ public final class Cells {
     double bare = PlainNumber.orNan(text);
     return bare > 0 && bare < 1 && isBare(column, text)
         ? mayBeShare(column, text)
-        : notBelowZero(column, text, Dimension.PERCENT);
+        : amount(column, text, Bounds.TOLERANCE);
   }
 
   private Optional<Sourced> mayBeShare(Column column, String text) {
@@ -153,74 +159,6 @@ public final class Cells {
     return Optional.empty();
   }
 
-  /** An amount that can't be below zero. */
-  public Optional<Sourced> notBelowZero(Column column, Dimension dimension) {
-    return notBelowZero(column, row.text(column), dimension);
-  }
-
-  /** An amount that is only a part of its cell, and no less than this: 0 may stand for none. */
-  public Optional<Sourced> atLeast(Column column, String text, Quantity least) {
-    Optional<Sourced> amount = notBelowZero(column, text, least.dimension());
-    if (amount.isPresent() && amount.get().quantity().compareTo(least) < 0) {
-      problems.add(
-          row.problem(
-              Kind.OUT_OF_RANGE,
-              column,
-              "no " + column.words() + " has less than " + least,
-              "write what it has, or leave the cell empty where there is none"));
-      return Optional.empty();
-    }
-    return amount;
-  }
-
-  private Optional<Sourced> notBelowZero(Column column, String text, Dimension dimension) {
-    Optional<Sourced> amount = amount(column, text, dimension);
-    if (amount.isPresent() && amount.get().quantity().amount().signum() < 0) {
-      problems.add(
-          row.problem(
-              Kind.OUT_OF_RANGE,
-              column,
-              "the " + column.words() + " can't be below zero",
-              "correct the sign"));
-      return Optional.empty();
-    }
-    return amount;
-  }
-
-  /** An amount above zero: a load that draws nothing, or a supply that gives nothing, is none. */
-  public Optional<Sourced> aboveZero(Column column, Dimension dimension) {
-    Optional<Sourced> amount = notBelowZero(column, dimension);
-    if (amount.isPresent() && amount.get().quantity().isZero()) {
-      problems.add(
-          row.problem(
-              Kind.OUT_OF_RANGE,
-              column,
-              "the " + column.words() + " can't be zero",
-              "write what it is, or leave the cell empty"));
-      return Optional.empty();
-    }
-    return amount;
-  }
-
-  /** An amount above zero, and no more than this: 35 without its unit is 35 mm of copper. */
-  public Optional<Sourced> atMost(Column column, Quantity most) {
-    return atMost(column, aboveZero(column, most.dimension()), most);
-  }
-
-  /** An amount that was read, where it is no more than this. */
-  public Optional<Sourced> atMost(Column column, Optional<Sourced> amount, Quantity most) {
-    if (amount.isPresent() && amount.get().quantity().compareTo(most) > 0) {
-      problems.add(
-          row.problem(
-              Kind.OUT_OF_RANGE,
-              column,
-              "no " + column.words() + " is more than " + most,
-              "write it with its unit"));
-      return Optional.empty();
-    }
-    return amount;
-  }
-
   /** A share of a whole: above zero, and no more than 100 %; 1 without its sign may be that. */
   public Optional<Sourced> share(Column column) {
     String text = row.text(column);
@@ -228,17 +166,7 @@ public final class Cells {
     if (bare > 0 && bare <= 1 && isBare(column, text)) {
       return mayBeShare(column, text);
     }
-    Optional<Sourced> share = aboveZero(column, Dimension.PERCENT);
-    if (share.isPresent() && share.get().asDouble() > 100) {
-      problems.add(
-          row.problem(
-              Kind.OUT_OF_RANGE,
-              column,
-              "the " + column.words() + " can't be more than 100 %",
-              "write the share of time that it is on"));
-      return Optional.empty();
-    }
-    return share;
+    return amount(column, text, Bounds.SHARE);
   }
 
   /** A count of at least one; absent when empty or not understood. */

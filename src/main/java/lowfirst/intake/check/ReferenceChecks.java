@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lowfirst.board.Board;
+import lowfirst.board.Bounds;
 import lowfirst.board.Designator;
 import lowfirst.board.Driver;
 import lowfirst.board.Item;
@@ -20,6 +21,7 @@ import lowfirst.board.SupplyUnit;
 import lowfirst.board.Swap;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableKind;
+import lowfirst.part.PartKind;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -113,6 +115,26 @@ final class ReferenceChecks {
     part(channel, "pull-down", Column.PULL_DOWN, channel.pullDown());
     part(channel, "flyback diode", Column.FLYBACK_DIODE, channel.flybackDiode());
     part(channel, "fuse", Column.FUSE, channel.fuse());
+    value(channel, "gate resistor", Column.GATE_RESISTOR, channel.gateResistor());
+    value(channel, "pull-down", Column.PULL_DOWN, channel.pullDown());
+  }
+
+  /** A value that the part may have, but not in this place. */
+  private void value(OutputChannel channel, String role, Column column, Optional<Designator> part) {
+    Bounds bounds = column == Column.PULL_DOWN ? Bounds.PULL_DOWN : Bounds.GATE_RESISTOR;
+    part.flatMap(designator -> itemOf(channel, designator))
+        .filter(item -> item.partType().kind() == PartKind.RESISTOR)
+        .flatMap(item -> item.partType().value())
+        .map(value -> bounds.within(role + " " + part.get(), value))
+        .filter(within -> !within.isRead())
+        .ifPresent(
+            within ->
+                problems.add(
+                    new Problem(
+                        Kind.OUT_OF_RANGE,
+                        cell(channel, column, part.get().text()),
+                        within.fault(),
+                        "name another part, or correct its value in that board's BOM")));
   }
 
   private void supply(SupplyUnit supply) {
