@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
 import lowfirst.board.Designator;
+import lowfirst.problem.Excerpt;
 
 /** The few words that reasons and problems of this room are made of. */
 final class Words {
@@ -16,10 +17,7 @@ final class Words {
   static String list(Collection<Designator> designators) {
     List<String> names = designators.stream().sorted().map(Designator::text).toList();
     if (names.size() > MOST_NAMED) {
-      return String.join(", ", names.subList(0, MOST_NAMED))
-          + " and "
-          + (names.size() - MOST_NAMED)
-          + " more";
+      return Excerpt.of(names, MOST_NAMED);
     }
     if (names.size() < 2) {
       return String.join("", names);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import lowfirst.board.Designator;
 import lowfirst.board.Item;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -31,9 +32,7 @@ final class ListedNotFitted {
     if (fitted.isEmpty()) {
       return Optional.empty();
     }
-    String named =
-        String.join(", ", fitted.stream().limit(NAMED).map(Designator::text).toList())
-            + (fitted.size() > NAMED ? " and " + (fitted.size() - NAMED) + " more" : "");
+    String named = Excerpt.of(fitted, NAMED);
     return Optional.of(
         new Problem(
             Kind.OPTIONAL_PART,

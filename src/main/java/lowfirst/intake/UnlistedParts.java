@@ -20,6 +20,7 @@ import lowfirst.intake.kind.LineCells;
 import lowfirst.intake.kind.PartOfLine;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
@@ -167,9 +168,6 @@ final class UnlistedParts {
 
   /** The first of their names. */
   private static String names(List<Item> items) {
-    List<String> names =
-        items.stream().flatMap(i -> i.designators().stream()).map(Designator::text).toList();
-    return String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-        + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "");
+    return Excerpt.of(items.stream().flatMap(i -> i.designators().stream()).toList(), NAMED);
   }
 }

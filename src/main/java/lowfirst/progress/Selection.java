@@ -14,6 +14,7 @@ import lowfirst.assembly.AssemblyPlan;
 import lowfirst.assembly.Step;
 import lowfirst.board.Designator;
 import lowfirst.board.Unit;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Reading;
 
 /**
@@ -165,9 +166,6 @@ public record Selection(List<Spot> spots) {
   }
 
   private static String words(List<?> things) {
-    List<String> distinct = things.stream().map(Object::toString).distinct().toList();
-    int shown = Math.min(distinct.size(), 12);
-    String more = shown < distinct.size() ? " and " + (distinct.size() - shown) + " more" : "";
-    return String.join(", ", distinct.subList(0, shown)) + more;
+    return Excerpt.of(things.stream().map(Object::toString).distinct().toList(), 12);
   }
 }

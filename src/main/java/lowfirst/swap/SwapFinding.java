@@ -12,6 +12,7 @@ import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Datum;
 import lowfirst.channel.check.Term;
 import lowfirst.part.BodyOutlines;
+import lowfirst.problem.Excerpt;
 import lowfirst.quantity.Source;
 import lowfirst.swap.rule.Answer;
 import lowfirst.swap.rule.PlaceRule;
@@ -196,10 +197,8 @@ public record SwapFinding(
   }
 
   private static String places(List<ChannelChange> channels) {
-    List<String> names = channels.stream().map(one -> one.use().channel().name()).toList();
-    int shown = Math.min(PLACES_SHOWN, names.size());
-    String more = names.size() > shown ? " and " + (names.size() - shown) + " more" : "";
-    return String.join(", ", names.subList(0, shown)) + more;
+    return Excerpt.of(
+        channels.stream().map(one -> one.use().channel().name()).toList(), PLACES_SHOWN);
   }
 
   /** What one rule said. */

@@ -18,6 +18,7 @@ import lowfirst.board.Placed;
 import lowfirst.board.Placement;
 import lowfirst.intake.bom.SocketLines;
 import lowfirst.part.PartKind;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
@@ -128,13 +129,10 @@ final class BomChecks {
   private static String placedIn(List<Placement> same) {
     List<Integer> others = new ArrayList<>(same.stream().map(one -> one.place().line()).toList());
     others.remove(1);
-    String lines =
-        String.join(", ", others.stream().limit(LINES_NAMED).map(line -> line + "").toList());
-    String more =
-        others.size() > LINES_NAMED ? " and " + (others.size() - LINES_NAMED) + " more" : "";
+    String lines = Excerpt.of(others, LINES_NAMED);
     return others.size() == 1
         ? " is placed here and in line " + lines
-        : " is placed " + same.size() + " times, here and in lines " + lines + more;
+        : " is placed " + same.size() + " times, here and in lines " + lines;
   }
 
   private void notPlaced() {

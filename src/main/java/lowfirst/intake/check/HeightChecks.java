@@ -15,6 +15,7 @@ import lowfirst.part.BodyOutline;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
 import lowfirst.part.SurfaceMount;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -131,10 +132,6 @@ final class HeightChecks {
   }
 
   private static String named(List<Designator> designators) {
-    var names = new ArrayList<String>();
-    List<Designator> different = designators.stream().distinct().toList();
-    different.stream().limit(NAMED).forEach(designator -> names.add(designator.text()));
-    int more = different.size() - names.size();
-    return String.join(", ", names) + (more > 0 ? " and " + more + " more" : "");
+    return Excerpt.of(designators.stream().distinct().toList(), NAMED);
   }
 }

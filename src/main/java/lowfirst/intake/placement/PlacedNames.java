@@ -3,6 +3,7 @@ package lowfirst.intake.placement;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,7 @@ import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.kind.PartKindWords;
 import lowfirst.intake.table.Table;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -110,16 +112,14 @@ final class PlacedNames {
 
   /** Which words were passed over; empty without any. */
   Optional<Problem> said() {
-    var some = read.entrySet().stream().limit(NAMED).map(e -> "\"" + e.getKey() + "\"").toList();
-    int more = read.size() - some.size();
+    List<String> names = read.keySet().stream().map(name -> "\"" + name + "\"").toList();
     return first.map(
         place ->
             new Problem(
                 Kind.COLUMN_GUESSED,
                 place,
                 "of "
-                    + String.join(", ", some)
-                    + (more > 0 ? " and " + more + " more" : "")
+                    + Excerpt.of(names, NAMED)
                     + " the designator in front was read, the words behind it were not",
                 "if the words belong to the name, write it without blanks"));
   }

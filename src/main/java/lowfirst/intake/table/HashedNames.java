@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -28,9 +29,7 @@ public final class HashedNames {
   /** That they were read as parts; empty without any. */
   public Optional<Problem> said() {
     boolean one = names.size() == 1;
-    String named =
-        String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-            + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "");
+    String named = Excerpt.of(names, NAMED);
     return first.map(
         place ->
             new Problem(

@@ -8,6 +8,7 @@ import lowfirst.board.Designator;
 import lowfirst.board.Placement;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.TableRow;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -86,8 +87,7 @@ public final class WordNames {
     return new Problem(
         Kind.COLUMN_GUESSED,
         first,
-        String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-            + (names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "")
+        Excerpt.of(names, NAMED)
             + (one
                 ? " was taken for the name of a part on the board"
                 : " were taken for names of parts on the board"),

@@ -3,9 +3,9 @@ package lowfirst.intake.workbook;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.Row;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -48,8 +48,6 @@ public final class HiddenRows {
 
   /** The first of some rows, and how many more. */
   public static String numbers(List<Integer> lines) {
-    String named =
-        lines.stream().limit(NAMED).map(line -> line + "").collect(Collectors.joining(", "));
-    return lines.size() > NAMED ? named + " and " + (lines.size() - NAMED) + " more" : named;
+    return Excerpt.of(lines, NAMED);
   }
 }

@@ -10,6 +10,7 @@ import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.Row;
 import lowfirst.intake.workbook.StruckCells.Struck;
+import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -83,7 +84,7 @@ public final class StruckRows {
   private static Problem cells(
       String file, String sheet, Header header, List<Struck> cells, String text) {
     Struck first = cells.get(0);
-    List<String> names = cells.stream().limit(NAMED).map(StruckRows::name).toList();
+    List<String> names = cells.stream().map(StruckRows::name).toList();
     return new Problem(
         Kind.OPTIONAL_PART,
         Place.ofCell(file, first.line(), first.cell() + 1, header.name(first.cell()), text),
@@ -91,8 +92,7 @@ public final class StruckRows {
             + sheet
             + "\" letters are struck through in "
             + (cells.size() == 1 ? "cell " : "cells ")
-            + String.join(", ", names)
-            + (cells.size() > NAMED ? " and " + (cells.size() - NAMED) + " more" : "")
+            + Excerpt.of(names, NAMED)
             + ", but were read like the others, though what is struck out may not hold any more",
         "delete what does not hold, and take the strike away from what does");
   }

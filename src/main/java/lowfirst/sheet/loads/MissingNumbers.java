@@ -1,6 +1,5 @@
 package lowfirst.sheet.loads;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Set;
 import lowfirst.channel.ChannelStudy;
 import lowfirst.channel.Remedy;
 import lowfirst.channel.SumFinding;
+import lowfirst.problem.Excerpt;
 import lowfirst.sheet.document.Block.Table;
 import lowfirst.sheet.document.Tables;
 
@@ -60,12 +60,7 @@ final class MissingNumbers {
                     Tables.row(
                         entry.getKey(),
                         String.join(", ", entry.getValue()),
-                        named(new ArrayList<>(places.get(entry.getKey())))))
+                        Excerpt.of(places.get(entry.getKey()), NAMED)))
             .toList());
-  }
-
-  private static String named(List<String> names) {
-    String first = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
-    return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
   }
 }
