@@ -46,10 +46,21 @@ final class WrittenRatings {
       Pattern.compile(
           NOT_INSIDE_A_NUMBER + NO_SIZE + NUMBER + "\\s*(m?)\\s*(?:W|watts?)" + WORD_ENDS,
           Pattern.CASE_INSENSITIVE);
+
+  /** What a circuit has there, which is no rating of the part: 12 V input, 5V rail. */
+  private static final String NO_PLACE =
+      "(?!\\s*[-–]?\\s*(?:(?:power|main|logic|motor|dc)[- ]?)?(?:input|output|(?:in|out)(?=\\s*(?:$|[,;)]))|rails?|suppl(?:y|ies)"
+          + "|bus|eing(?:a|ä)ng\\w*|ausg(?:a|ä)ng\\w*|versorgung\\w*|schiene|entr(?:é|e)e"
+          + "|sortie|alimentation|entrada|salida|alimentaci(?:ó|o)n|sa(?:í|i)da|ingresso|uscita|alimentazione)(?![\\p{L}\\d]))";
+
   private static final Pattern VOLT =
       Pattern.compile(
-          NOT_INSIDE_A_NUMBER + NUMBER + "\\s*(k?)\\s*(?:V(?:dc|ac)?|volts?)" + WORD_ENDS,
-          Pattern.CASE_INSENSITIVE);
+          NOT_INSIDE_A_NUMBER
+              + NUMBER
+              + "\\s*(k?)\\s*(?:V(?:dc|ac)?|volts?)"
+              + WORD_ENDS
+              + NO_PLACE,
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   private String rest;
   private Optional<Tolerance> tolerance = Optional.empty();

@@ -21,9 +21,11 @@ public final class SurfaceMount {
               + "|[A-Z]SM[DT](?![A-Z0-9])|\\dX\\d{2}-\\dMP(?![A-Z0-9])");
   private static final Pattern THROUGH_HOLE =
       Pattern.compile("(?<![A-Z])(THT|THROUGH|P?DIP|DIL|SOCKET|AXIAL|RADIAL|ADAPTER)(?![A-Z])");
+
+  /** The count of pins may stand before the family: 8SOIC. */
   private static final Pattern FAMILY =
       Pattern.compile(
-          "(?<![A-Z0-9])("
+          "(?:(?<![A-Z0-9])|(?<=(?<![A-Z0-9])\\d{1,3})(?=[A-Z]{0,4}(?:SO(?:IC|J|P)|[QD]FN|QFP|BGA|LGA)))("
               + "SC-?(59|70|74|75|88)A?|SOT-?(23|25|26|89|143|223|323|343|346|353|363|416|457|523|553"
               + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123(F|FL|L|W)?|128|323F?|523F?|723|882|923)"
               + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
@@ -32,6 +34,7 @@ public final class SurfaceMount {
               + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"
               + "|(2012|3216|3528|6032|7343)-\\d{2}[A-Z]?"
               + ")(?![A-Z])");
+
   private static final Pattern CHIP =
       Pattern.compile(
           "(?<![A-Z0-9.])(R|C|L|D|F|M|FB|LED|SML|RES|CAP|IND|CHIP)?[ _-]?"

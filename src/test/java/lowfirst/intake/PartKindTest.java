@@ -472,4 +472,23 @@ class PartKindTest {
     assertEquals(
         kind, reading.kit().boards().get(0).items().get(0).partType().kind(), "of the BOM's part");
   }
+
+  @Test
+  void a_type_number_under_a_word_for_bodies_tells_where_nothing_else_does() {
+    List<Item> items =
+        KitTables.read(
+                "bom.csv",
+                "Part,Value,Device\nQ1,BC547,TO92\nU1,unknown,LM358N\nQ2,?,BC547\nR1,10k,0207/10\n"
+                    + "C1,100n,C050\nD1,,LED5MM\n")
+            .kit()
+            .boards()
+            .get(0)
+            .items();
+    assertEquals(
+        List.of("BC547 TO92", "LM358N ", "BC547 ", " 0207/10", " C050", " LED5MM"),
+        items.stream()
+            .map(item -> item.partType().typeNumber() + " " + item.partType().packageName())
+            .toList());
+    assertEquals(PartKind.INTEGRATED_CIRCUIT, items.get(1).partType().kind());
+  }
 }

@@ -50,6 +50,11 @@ class WrittenValueTest {
         "10k R1206W | RESISTANCE | 10 kΩ | - | - | - | R1206W",
         "1/4W 10k | RESISTANCE | 10 kΩ | - | - | 250 mW | -",
         "10k MF0.25W | RESISTANCE | 10 kΩ | - | - | 250 mW | MF",
+        // what a circuit has there is no rating of the part
+        "47 µF, 12 V input bulk | CAPACITANCE | 47 µF | - | - | - | 12 V input bulk",
+        "47 µF 35V, 12V rail | CAPACITANCE | 47 µF | - | 35 V | - | 12V rail",
+        "100n 5V supply 50V | CAPACITANCE | 100 nF | - | 50 V | - | 5V supply",
+        "22u 25V bulk | CAPACITANCE | 22 µF | - | 25 V | - | bulk",
         "10uF/25 | CAPACITANCE | 10 µF | - | - | - | 25",
         "0805/100n | CAPACITANCE | 100 nF | - | - | - | 0805",
         "u47 | CAPACITANCE | 470 nF | - | - | - | -",

@@ -26,6 +26,7 @@ public final class KitChecks {
   public static List<Problem> doubts(Kit kit) {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
+      problems.addAll(OneLine.of(board.items()));
       problems.addAll(AgreementChecks.of(board));
       problems.addAll(PlacementChecks.of(board));
       problems.addAll(HeightChecks.of(board));

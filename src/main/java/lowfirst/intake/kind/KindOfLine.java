@@ -139,7 +139,16 @@ public final class KindOfLine {
     voteLetters();
     voteWhatFitsTheLetters();
     PartKind kind = guess.kind();
+    if (PartKindGuess.areKin(kind, PartKind.DIODE) && saysPlain()) {
+      return PartKind.DIODE;
+    }
     return kind == PartKind.UNKNOWN && isUnheard() ? byUnit(cells) : kind;
+  }
+
+  /** Whether a type number tells more than words and letters about a narrower kind. */
+  private boolean saysPlain() {
+    return PartKindWords.isPlain(PartOfLine.withoutModel(value))
+        || value.isEmpty() && PartKindWords.isPlain(number);
   }
 
   private void voteTypeNumbers() {
@@ -219,6 +228,13 @@ public final class KindOfLine {
     } else if (isChip && prefix.equals("D")) {
       guess.vote(Optional.of(PartKind.INTEGRATED_CIRCUIT), PartKindGuess.STRONG);
     }
+  }
+
+  /** Whether a text is the type number of a transistor, circuit or the like, but for LEDs. */
+  static boolean isSemiconductor(String text) {
+    return PartKindWords.byTypeNumber(text)
+        .filter(kind -> kind != PartKind.LED && SEMICONDUCTORS.contains(kind))
+        .isPresent();
   }
 
   /** Whether a text names the colour of an LED, and no more than its size beside. */

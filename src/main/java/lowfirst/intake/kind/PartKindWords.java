@@ -77,7 +77,8 @@ public final class PartKindWords {
         letters.putIfAbsent(prefix, kind);
       }
     } else {
-      String flags = name[0].equals("type") ? "" : "(?iU)";
+      boolean number = name[0].equals("type") || name[0].equals("plain");
+      String flags = number ? "" : "(?iU)";
       rules
           .computeIfAbsent(name[0], none -> new ArrayList<>())
           .add(new Rule(Pattern.compile(flags + sides[1].strip()), kind));
@@ -146,6 +147,16 @@ public final class PartKindWords {
         .filter(rule -> rule.pattern().matcher(text).matches())
         .map(Rule::kind)
         .findFirst();
+  }
+
+  /**
+   * Whether a maker's type number is of a part that is no narrower kind, whatever words say: a
+   * 1N4001 is no Schottky diode.
+   */
+  public static boolean isPlain(String typeNumber) {
+    return typeNumber.length() <= LONGEST
+        && TABLE.rules.get("plain").stream()
+            .anyMatch(rule -> rule.pattern().matcher(typeNumber).matches());
   }
 
   /** By the letters that a designator starts with. */

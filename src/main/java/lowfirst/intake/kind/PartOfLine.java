@@ -48,7 +48,8 @@ public record PartOfLine(PartType type, String notUnderstood) {
   private static final double ELECTROLYTIC_FROM_FARADS = 9.9e-6;
 
   /** What these cells say. */
-  public static PartOfLine read(LineCells cells) {
+  public static PartOfLine read(LineCells line) {
+    LineCells cells = withNumberInPackage(line);
     String value = cells.value();
     String description = cells.description();
     boolean symbolName = isSymbolName(value);
@@ -115,6 +116,13 @@ public record PartOfLine(PartType type, String notUnderstood) {
       return new PartOfLine(type, "nothing says which " + kind.words() + " this is");
     }
     return new PartOfLine(type, missing ? notUnderstood(text, symbolName, dimension.get()) : "");
+  }
+
+  /** Where nothing else says what a part is, a type number under a word for bodies does: device. */
+  private static LineCells withNumberInPackage(LineCells cells) {
+    boolean silent = (cells.value() + cells.number() + cells.description()).isEmpty();
+    String name = cells.packageName();
+    return silent && KindOfLine.isSemiconductor(name) ? cells.with(name, "") : cells;
   }
 
   /** The package, and that a description calls the part soldered flat. */
