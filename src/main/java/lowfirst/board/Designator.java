@@ -94,6 +94,12 @@ public final class Designator implements Comparable<Designator> {
     return text.substring(0, end).toUpperCase(java.util.Locale.ROOT);
   }
 
+  /** Whether both start with the same letters, capital or small: R1 and R12. */
+  public boolean hasPrefixOf(Designator other) {
+    return number != 0 && other.number != 0 && letters() == other.letters()
+        || prefix().equals(other.prefix());
+  }
+
   @Override
   public int compareTo(Designator other) {
     return number != 0 && other.number != 0

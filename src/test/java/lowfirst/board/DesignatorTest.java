@@ -171,6 +171,21 @@ class DesignatorTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "R1, R12, true",
+    "R1, r12, true",
+    "R1, RV1, false",
+    "R1, C1, false",
+    "R07, R7, true",
+    "LED1, LED1A, true",
+    "RELAYS1, RELAYS2, true",
+    "RELAYS1, RELAY1, false",
+  })
+  void letters_are_the_same_capital_or_small(String one, String other, boolean same) {
+    assertEquals(same, Designator.of(one).hasPrefixOf(Designator.of(other)));
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"", " ", " R1", "R1 "})
   void a_blank_or_padded_text_is_our_own_mistake(String text) {
     assertThrows(IllegalArgumentException.class, () -> Designator.of(text));

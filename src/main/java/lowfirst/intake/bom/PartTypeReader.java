@@ -114,7 +114,7 @@ public final class PartTypeReader {
   /** Of several letters in one line those that most have, such as RV1, RA1, RA2; the first else. */
   private static String lettersOf(List<Designator> names) {
     Designator first = names.get(0);
-    boolean alike = names.stream().allMatch(name -> name.prefix().equals(first.prefix()));
+    boolean alike = names.stream().allMatch(first::hasPrefixOf);
     return letters(alike ? first : commonest(names));
   }
 
