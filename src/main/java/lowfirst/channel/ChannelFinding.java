@@ -37,6 +37,7 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
   private static List<Check> checks(ChannelInputs in) {
     var checks = new ArrayList<Check>(32);
     UnreadCells.into(in.datum(Term.UNREAD), checks);
+    ownPartsInto(in, checks);
     LoadChecks.into(in, checks);
     switchInto(in, checks);
     DiodeChecks.into(in, checks);
@@ -56,6 +57,9 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
   /** The same under one answer to what the kit leaves open. */
   static List<Check> checksOf(Role role, ChannelInputs in) {
     var checks = new ArrayList<Check>(24);
+    if (role.checks().contains(CheckKind.OWN_PARTS)) {
+      ownPartsInto(in, checks);
+    }
     switch (role) {
       case MOSFET, GATE_RESISTOR, PULL_DOWN, STAGE -> {
         LoadChecks.into(in, checks);
@@ -71,6 +75,14 @@ public record ChannelFinding(OutputChannel channel, List<Check> checks) {
       }
     }
     return checks;
+  }
+
+  /** Undecided where a part is named in several rows; no check where none is. */
+  private static void ownPartsInto(ChannelInputs in, List<Check> checks) {
+    if (!in.knows(Term.SEVERAL_ROWS)) {
+      checks.add(
+          Check.of(CheckKind.OWN_PARTS, Double.NaN, Double.NaN, in.datum(Term.SEVERAL_ROWS)));
+    }
   }
 
   private static void switchInto(ChannelInputs in, List<Check> checks) {

@@ -112,8 +112,8 @@ public final class ChannelInputs {
     data[Term.UNREAD.ordinal()] = UnreadCells.none();
     data[Term.OTHERS_ON_HEATSINK.ordinal()] =
         Datum.of(Term.OTHERS_ON_HEATSINK, 0, Source.kit("channels.csv: nothing else"));
-    data[Term.OTHERS_ON_DIODE.ordinal()] =
-        Datum.of(Term.OTHERS_ON_DIODE, 0, Source.kit("channels.csv: nothing else"));
+    data[Term.SEVERAL_ROWS.ordinal()] =
+        Datum.of(Term.SEVERAL_ROWS, 0, Source.kit("channels.csv: nothing else"));
     var set = EnumSet.noneOf(Fitted.class);
     set.addAll(fitted);
     return new ChannelInputs(channel, loadKind, switching, set, data, new EnumMap<>(Role.class));

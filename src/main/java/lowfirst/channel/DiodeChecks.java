@@ -41,11 +41,10 @@ final class DiodeChecks {
     checks.add(
         Check.of(
             CheckKind.DIODE_PEAK,
-            in.loadAmps() + in.high(Term.OTHERS_ON_DIODE),
+            in.loadAmps(),
             in.low(Term.DIODE_PEAK_RATING),
             in.datum(Term.LOAD_CURRENT),
             in.datum(Term.SUPPLY),
-            in.datum(Term.OTHERS_ON_DIODE),
             in.datum(Term.DIODE_PEAK_RATING)));
     checks.add(average(in));
     checks.add(heated(in, share -> temperature(in, share)));

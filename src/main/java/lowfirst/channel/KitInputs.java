@@ -48,7 +48,7 @@ public final class KitInputs {
           rail.map(RailInputs::shortCircuit)
               .orElseGet(() -> Datum.missing(Term.SHORT_CIRCUIT, loadRails.missing(in.channel())));
       joined.add(
-          in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in), shared.onDiode(in)));
+          in.with(lift, intoShort, shared.onFuse(in), shared.onStage(in), shared.ownParts(in)));
     }
     var heated = new SharedParts(kit, joined);
     joined.replaceAll(in -> in.has(Fitted.HEATSINK) ? in.with(heated.onHeatsink(in)) : in);

@@ -1,12 +1,14 @@
 package lowfirst.channel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.board.Designator;
@@ -58,8 +60,8 @@ final class SharedParts {
    * are others of it only as far as the BOMs list so many.
    */
   Datum onStage(ChannelInputs in) {
-    if (in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR) {
-      return onOneTransistor(in);
+    if (isOneTransistor(in)) {
+      return summed(Term.OTHERS_ON_STAGE, List.of(), 0, "one transistor, one load");
     }
     String none = "no other channel on this driver";
     if (in.channel().mosfet().isPresent()) {
@@ -158,41 +160,62 @@ final class SharedParts {
         .filter(other -> UnitChannels.unitOf(kit, other.channel()).equals(unit));
   }
 
-  /** One transistor, one load: what it carries for two is not the current of either. */
-  private Datum onOneTransistor(ChannelInputs in) {
-    Datum others =
-        onDesignator(Term.OTHERS_ON_STAGE, in, OutputChannel::mosfet, "one transistor, one load");
-    return others.isKnown() && others.high() == 0
-        ? others
-        : Datum.missing(
-            Term.OTHERS_ON_STAGE,
-            "one load of "
-                + in.switchName()
-                + ", which is in several rows: write what it switches as one load, or the"
-                + " designator of each row's own in channels.csv");
+  /**
+   * One transistor, one gate resistor, one pull-down, one diode: one channel. Where several rows
+   * name it nobody knows whose it is, and what a transistor carries for two is not the current of
+   * either.
+   */
+  Datum ownParts(ChannelInputs in) {
+    String shared =
+        Arrays.stream(Role.values())
+            .filter(role -> servesOne(role, in))
+            .flatMap(role -> inSeveralRows(role, in).stream())
+            .collect(Collectors.joining("; "));
+    return shared.isEmpty()
+        ? in.datum(Term.SEVERAL_ROWS)
+        : Datum.missing(Term.SEVERAL_ROWS, shared);
   }
 
-  /**
-   * One diode, one coil: in several rows it is missing in all but one; of an array each has its
-   * own.
-   */
-  Datum onDiode(ChannelInputs in) {
-    PartData diode = in.parts().get(Role.FLYBACK_DIODE);
-    Datum others =
-        onDesignator(
-            Term.OTHERS_ON_DIODE,
-            in,
-            OutputChannel::flybackDiode,
-            "no other channel on this diode");
-    boolean isOwn = others.isKnown() && others.high() == 0;
-    return isOwn || diode == null || !diode.kind().isDiode()
-        ? in.datum(Term.OTHERS_ON_DIODE)
-        : Datum.missing(
-            Term.OTHERS_ON_DIODE,
-            "which coil "
-                + in.channel().flybackDiode().orElseThrow()
-                + " is across: it is in several rows, and a diode serves one coil; write the"
-                + " designator of each row's own in channels.csv");
+  /** Of an array or a network each channel has its own; a fuse carries what flows through it. */
+  private static boolean servesOne(Role role, ChannelInputs in) {
+    PartData part = in.parts().get(role);
+    return part != null
+        && switch (role) {
+          case MOSFET -> isOneTransistor(in);
+          case GATE_RESISTOR, PULL_DOWN -> part.kind() == PartKind.RESISTOR;
+          case FLYBACK_DIODE -> part.kind().isDiode();
+          case FUSE, STAGE -> false;
+        };
+  }
+
+  private static boolean isOneTransistor(ChannelInputs in) {
+    return in.switching() == Switching.MOSFET || in.switching() == Switching.BIPOLAR_TRANSISTOR;
+  }
+
+  private Optional<String> inSeveralRows(Role role, ChannelInputs in) {
+    Designator place = role.placeIn(in.channel()).orElseThrow();
+    long here = named(place, in);
+    long everywhere = here + onSameUnit(in).mapToLong(row -> named(place, row)).sum();
+    if (here == 1 && everywhere <= copies(in)) {
+      return Optional.empty();
+    }
+    String joint = role == Role.MOSFET ? " or, if it switches them all, one load for them," : "";
+    return Optional.of(
+        "whose "
+            + role.words()
+            + " "
+            + place
+            + " is: it is named several times, and serves one channel; write each row's own"
+            + joint
+            + " in channels.csv");
+  }
+
+  /** How many places a row names it in. */
+  private static long named(Designator place, ChannelInputs row) {
+    return Arrays.stream(Role.values())
+        .flatMap(role -> role.placeIn(row.channel()).stream())
+        .filter(place::equals)
+        .count();
   }
 
   private String partType(ChannelInputs in) {
@@ -240,10 +263,15 @@ final class SharedParts {
         onSameUnit(in)
             .filter(other -> part.apply(other.channel()).equals(part.apply(own)))
             .toList();
-    int count =
-        unitNamed.contains(own.board()) ? 1 : kit.board(own.board()).map(Board::count).orElse(1);
+    int count = copies(in);
     int sharing = (others.size() + 1 + count - 1) / count - 1;
     return summed(term, others, sharing, none);
+  }
+
+  /** How many of its board's parts the rows without a unit's name may be about. */
+  private int copies(ChannelInputs in) {
+    String board = in.channel().board();
+    return unitNamed.contains(board) ? 1 : kit.board(board).map(Board::count).orElse(1);
   }
 
   private static double amperes(List<ChannelInputs> channels) {

@@ -45,7 +45,6 @@ final class SwitchChecks {
             in.low(Term.DRAIN_CURRENT_RATING),
             in.datum(Term.LOAD_CURRENT),
             in.datum(Term.SUPPLY),
-            in.datum(Term.OTHERS_ON_STAGE),
             in.datum(Term.DRAIN_CURRENT_RATING)));
     if (hasInrush(in)) {
       checks.add(inrush(in));

@@ -186,6 +186,19 @@ public final class ChannelKit {
     return changed;
   }
 
+  /** The same kit with one more channel like the first, its parts its own but for the fuse. */
+  public ChannelKit another(int number) {
+    ChannelKit more = with("channels." + number, row("channels") + "; channel=out " + number);
+    for (String column : List.of("MOSFET", "gate resistor", "pull-down", "flyback diode")) {
+      String first = rows.get("channels").get(column);
+      String own = first + number;
+      more =
+          more.with("bom." + own, row("bom." + first) + "; designators=" + own)
+              .with("channels." + number, column + "=" + own);
+    }
+    return more;
+  }
+
   /** The cells of a row, as {@code with} takes them. */
   public String row(String name) {
     return rows.get(name).entrySet().stream()

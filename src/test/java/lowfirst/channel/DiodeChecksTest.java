@@ -86,23 +86,6 @@ class DiodeChecksTest {
         verdict == Verdict.UNDECIDED, check.missing().toString().contains("fit a fast or a"));
   }
 
-  /** The other coil has none: its MOSFET would swallow what it stores. */
-  @Test
-  void one_diode_in_the_rows_of_two_coils_is_missing_at_one_of_them() {
-    ChannelKit one =
-        TYPICAL.with("bom.Q2", "designators=Q2; part type=T-FET; description=MOSFET, N-channel");
-    ChannelKit two =
-        one.with("channels.two", one.row("channels"))
-            .with("channels.two", "channel=out 2; MOSFET=Q2");
-    Check shared = two.check(CheckKind.DIODE_PEAK);
-    assertEquals(Verdict.UNDECIDED, shared.verdict());
-    assertTrue(shared.missing().toString().contains("which coil D1 is across"));
-    ChannelKit own =
-        two.with("bom.D2", "designators=D2; part type=T-DIODE; description=diode, rectifier")
-            .with("channels.two", "flyback diode=D2");
-    assertEquals(Verdict.CARRIES, own.check(CheckKind.DIODE_PEAK).verdict());
-  }
-
   /** A few milliwatts heat no body with leads by more than 500 K/W; one watt may. */
   @Test
   void where_no_way_to_the_air_is_stated_the_worst_there_is_may_still_do() {

@@ -516,29 +516,6 @@ class RailTest {
     assertEquals(Verdict.CARRIES, check(listed, CheckKind.RETURN_CURRENT).verdict());
   }
 
-  /** A transistor that is in two rows carries both their loads, and no row's current is its own. */
-  @Test
-  void a_transistor_in_two_rows_of_one_unit_is_undecided() {
-    ChannelKit one = ChannelKit.typical();
-    ChannelKit two = one.with("channels.2", one.row("channels") + "; channel=out 2; fuse=");
-    for (String name : List.of("out 1", "out 2")) {
-      ChannelFinding finding = ChannelFinding.of(channel(two, name));
-      Check check = finding.check(CheckKind.DRAIN_CURRENT).orElseThrow();
-      assertEquals(Verdict.UNDECIDED, check.verdict());
-      assertTrue(check.missing().get(0).startsWith("one load of T-FET"), check::toString);
-    }
-    ChannelKit built = two.built(2);
-    assertTrue(channel(built, "out 1").knows(Term.OTHERS_ON_STAGE), "one on each board");
-    ChannelKit own =
-        two.with("channels.2", "MOSFET=Q2").with("bom.Q2", one.row("bom.Q1") + "; designators=Q2");
-    assertEquals(
-        Verdict.CARRIES,
-        ChannelFinding.of(channel(own, "out 1"))
-            .check(CheckKind.DRAIN_CURRENT)
-            .orElseThrow()
-            .verdict());
-  }
-
   /** Each board that is built has its own array; one on another board serves them all. */
   @Test
   void an_array_on_each_unit_carries_the_outputs_of_its_unit() {

@@ -16,6 +16,12 @@ public enum CheckKind {
       AT_MOST,
       "cells that can't be read, rows of the same name, swaps without a place = 0",
       "What stands there may be what decides."),
+  OWN_PARTS(
+      "no part of it is another channel's",
+      Dimension.RATIO,
+      AT_MOST,
+      "other rows with the same transistor, gate resistor, pull-down or flyback diode = 0",
+      "Such a part serves one channel: where several rows name it, all but one lack it."),
   VOLTAGE_SCOPE(
       "within extra-low voltage",
       Dimension.VOLTAGE,
@@ -166,7 +172,7 @@ public enum CheckKind {
       "flyback diode peak current",
       Dimension.CURRENT,
       AT_MOST,
-      "Iload + Iothers ≤ IFRM, or π·IFav which a half-wave rating implies",
+      "Iload ≤ IFRM, or π·IFav which a half-wave rating implies",
       "At switching off the diode takes over the whole coil current at once."),
   DIODE_CURRENT(
       "flyback diode average current",

@@ -11,7 +11,9 @@ import lowfirst.board.OutputChannel;
 public enum Role {
   /** The part in the MOSFET's place. */
   MOSFET(
+      "MOSFET",
       OutputChannel::mosfet,
+      CheckKind.OWN_PARTS,
       CheckKind.GATE_LEVEL,
       CheckKind.GATE_LIMIT,
       CheckKind.GATE_OFF,
@@ -30,7 +32,9 @@ public enum Role {
       CheckKind.REPETITIVE_AVALANCHE,
       CheckKind.PULL_IN),
   GATE_RESISTOR(
+      "gate resistor",
       OutputChannel::gateResistor,
+      CheckKind.OWN_PARTS,
       CheckKind.GATE_LEVEL,
       CheckKind.GATE_LIMIT,
       CheckKind.GATE_OFF,
@@ -41,7 +45,9 @@ public enum Role {
       CheckKind.JUNCTION_TEMPERATURE,
       CheckKind.FORCED_GAIN),
   PULL_DOWN(
+      "pull-down",
       OutputChannel::pullDown,
+      CheckKind.OWN_PARTS,
       CheckKind.GATE_LEVEL,
       CheckKind.GATE_LIMIT,
       CheckKind.GATE_OFF,
@@ -49,7 +55,9 @@ public enum Role {
       CheckKind.PULL_DOWN_POWER,
       CheckKind.FORCED_GAIN),
   FLYBACK_DIODE(
+      "flyback diode",
       OutputChannel::flybackDiode,
+      CheckKind.OWN_PARTS,
       CheckKind.DIODE_VOLTAGE,
       CheckKind.DIODE_PEAK,
       CheckKind.DIODE_CURRENT,
@@ -58,6 +66,7 @@ public enum Role {
       CheckKind.RELEASE_TIME,
       CheckKind.DRAIN_VOLTAGE),
   FUSE(
+      "fuse",
       OutputChannel::fuse,
       CheckKind.FUSE_CURRENT,
       CheckKind.FUSE_PULSE,
@@ -74,6 +83,7 @@ public enum Role {
       CheckKind.TRIP_PROTECTS_WIRE),
   /** A driver that carries the load itself: array, optocoupler, transistor. */
   STAGE(
+      "driver",
       channel -> Optional.empty(),
       CheckKind.STAGE_CURRENT,
       CheckKind.INRUSH_CURRENT,
@@ -88,12 +98,19 @@ public enum Role {
       CheckKind.JUNCTION_TEMPERATURE,
       CheckKind.PULL_IN);
 
+  private final String words;
   private final Function<OutputChannel, Optional<Designator>> place;
   private final Set<CheckKind> checks;
 
-  Role(Function<OutputChannel, Optional<Designator>> place, CheckKind... checks) {
+  Role(String words, Function<OutputChannel, Optional<Designator>> place, CheckKind... checks) {
+    this.words = words;
     this.place = place;
     this.checks = EnumSet.copyOf(Set.of(checks));
+  }
+
+  /** What a person calls it. */
+  public String words() {
+    return words;
   }
 
   /** Its designator; empty where none is fitted, and of a stage, which a driver names. */

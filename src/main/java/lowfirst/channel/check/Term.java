@@ -85,7 +85,6 @@ public enum Term {
   DIODE_RTH("RthJA", Dimension.THERMAL_RESISTANCE, HIGHER, "datasheets.csv RthJA, max"),
   DIODE_JUNCTION_RATING("TJ", Dimension.TEMPERATURE, LOWER, "datasheets.csv TJ, max"),
   DIODE_RECOVERY("trr", Dimension.TIME, HIGHER, "datasheets.csv trr, max"),
-  OTHERS_ON_DIODE("Iothers", Dimension.CURRENT, HIGHER, "channels.csv, rows with this diode"),
   // fuse
   FUSE_RATING("IN", Dimension.CURRENT, EITHER, "datasheets.csv IN, or the fuse's value in the BOM"),
   FUSE_TRIP("Itrip", Dimension.CURRENT, HIGHER, "datasheets.csv Itrip"),
@@ -118,6 +117,7 @@ public enum Term {
   // a limit that rails share
   SUPPLY_LIMIT("Plimit", Dimension.POWER, LOWER, "supplies.csv power limit"),
   // the tables themselves
+  SEVERAL_ROWS("rows", Dimension.RATIO, HIGHER, "channels.csv, rows with the same part"),
   UNREAD("unread", Dimension.RATIO, HIGHER, "the cell that check names"),
   // constants that a formula takes from practice or a standard, with their source
   CONSTANT("factor", Dimension.RATIO, EITHER, "");

@@ -104,6 +104,7 @@ public final class LoadsWords {
   static String part(CheckKind kind) {
     return switch (kind) {
       case CELLS_READ -> "a cell that can't be read";
+      case OWN_PARTS -> "a part of several channels";
       case VOLTAGE_SCOPE -> "the rail's voltage";
       case GATE_LEVEL -> "the gate's on-voltage";
       case GATE_LIMIT -> "the gate's highest voltage";

@@ -509,12 +509,7 @@ class LoadsDocumentTest {
   void a_number_that_several_checks_of_several_channels_lack_is_asked_for_once() {
     ChannelKit kit = ChannelKit.typical().withoutDatasheet("T-FET", "RthJA");
     for (int more = 2; more <= 5; more++) {
-      String own = "Q" + more;
-      kit =
-          kit.with("bom." + own, kit.row("bom.Q1") + "; designators=" + own)
-              .with("bom.D" + more, kit.row("bom.D1") + "; designators=D" + more)
-              .with("channels." + more, kit.row("channels") + "; channel=out " + more)
-              .with("channels." + more, "MOSFET=" + own + "; flyback diode=D" + more);
+      kit = kit.another(more);
     }
     List<String> missing = Said.rows(report(kit.kit()), "What is missing: find this");
     assertEquals(1, missing.size(), missing.toString());

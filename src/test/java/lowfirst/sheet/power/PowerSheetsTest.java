@@ -271,10 +271,8 @@ class PowerSheetsTest {
         one.with("rails", "current limit=9.5 A")
             .with("loads", "resistance=3 Ohm")
             .with("loads.2", one.row("loads") + "; load=small; resistance=48 Ohm")
-            .with("channels.2", one.row("channels") + "; load=small; fuse=; trace width=4 mm")
-            .with("bom.Q2", one.row("bom.Q1") + "; designators=Q2")
-            .with("bom.D2", one.row("bom.D1") + "; designators=D2")
-            .with("channels.2", "MOSFET=Q2; flyback diode=D2")
+            .another(2)
+            .with("channels.2", "channel=out 1; load=small; fuse=; trace width=4 mm")
             .kit();
     List<String> lines = Said.lines(firstPower(kit, findings(kit)));
     assertTrue(lines.stream().anyMatch(line -> line.startsWith("out 1 | Leave striker unplugged")));
