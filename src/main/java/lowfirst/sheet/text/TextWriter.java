@@ -23,6 +23,8 @@ public final class TextWriter implements Block.Writer<String> {
   /** How texts of facts are written: by the width that is left for names, then by the name. */
   private final Map<Integer, Map<String, Map<String, String>>> said = new HashMap<>();
 
+  private final Map<String, String> cautions = new HashMap<>();
+
   private final Map<String, String> paragraphs = new HashMap<>();
 
   private TextWriter(int width) {
@@ -99,7 +101,7 @@ public final class TextWriter implements Block.Writer<String> {
 
   @Override
   public String caution(Block.Caution caution) {
-    return text(wrapped("CAUTION! ", caution.text()));
+    return kept(cautions, caution.text(), () -> wrapped("CAUTION! ", caution.text()));
   }
 
   @Override
@@ -123,7 +125,7 @@ public final class TextWriter implements Block.Writer<String> {
         () -> aligned(fact, indent));
   }
 
-  /** Facts and paragraphs say the same again and again. */
+  /** Facts, cautions and paragraphs say the same again and again. */
   private static String kept(Map<String, String> texts, String text, Supplier<List<String>> lines) {
     if (texts.size() > MOST_KEPT) {
       texts.clear();
