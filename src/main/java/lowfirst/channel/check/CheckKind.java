@@ -211,8 +211,8 @@ public enum CheckKind {
       "fuse survives the inrush",
       Dimension.JOULE_INTEGRAL,
       AT_MOST,
-      "(Iinrush + Iothers)²·tinrush·⌈10 s/T⌉ ≤ s·I²t melting; s = 48 % for 100 pulses in its life, 38 % for"
-          + " 1 000, 29 % for 10 000, 22 % for 100 000",
+      "(Iinrush + Iothers)²·tinrush·ceil(10 s/T) ≤ s·I²t melting; s = 48 % for 100 pulses in its life, 38 %"
+          + " for 1 000, 29 % for 10 000, 22 % for 100 000",
       "Every inrush bites a little off the fuse, and more when it can't cool in between."),
   FUSE_HOLDER(
       "fuse holder bears the fuse",
