@@ -268,9 +268,63 @@ class BomRowsTest {
   void the_rows_below_a_heading_are_not_fitted_unless_a_column_says_so() {
     String bom = "ref,qty,value,fitted\nR1,1,1k,\nNot fitted,,,\nR2,1,2k,\nR3,1,3k,yes\n";
     assertEquals(List.of(true, false, true), items(bom).stream().map(Item::isFitted).toList());
-    assertEquals(List.of(3), lines(bom, Kind.COLUMN_GUESSED));
+    assertEquals(List.of(3), lines(bom, Kind.OPTIONAL_PART), "nothing shows where it ends");
     String last = "ref,qty,value\nR1,1,1k\nR2,1,2k\nNot fitted,,\n";
-    assertEquals(List.of(), lines(last, Kind.COLUMN_GUESSED), "it heads nothing");
+    assertEquals(List.of(), lines(last, Kind.OPTIONAL_PART), "it heads nothing");
+  }
+
+  /** F fitted, N not, O optional, row by row. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "Not fitted, COLUMN_GUESSED, FNNF",
+    "Do not populate:, COLUMN_GUESSED, FNNF",
+    "Nicht bestückt, COLUMN_GUESSED, FNNF",
+    "OPTIONAL:, OPTIONAL_PART, FOOF",
+    "Optional parts, OPTIONAL_PART, FOOF",
+    "Optional for the bell:, OPTIONAL_PART, FOOF",
+    "Only for the bell:, OPTIONAL_PART, FOOF",
+    "Fitted, '', FFFF",
+    "Optional but of great use in wet cellars, '', FFFF"
+  })
+  void a_heading_over_rows_holds_up_to_the_next_heading_or_blank_row(
+      String heading, String kind, String fitted) {
+    for (String end : List.of(",,\n", "Clamps,,\n", "\n", ",,\nClamps,,\n")) {
+      String bom =
+          "ref,qty,value\nR1,1,1k\n%s,,\nR2,1,2k\nR3,1,3k\n%sJ1,1,2-pole\n".formatted(heading, end);
+      assertEquals(fitted, fittings(bom), bom);
+      assertEquals(
+          kind.isEmpty() ? List.of() : List.of(3),
+          kind.isEmpty() ? lines(bom, Kind.OPTIONAL_PART) : lines(bom, Kind.valueOf(kind)),
+          bom);
+    }
+  }
+
+  private static String fittings(String bom) {
+    return items(bom).stream()
+        .map(item -> item.fitting().name().substring(0, 1))
+        .collect(Collectors.joining());
+  }
+
+  @Test
+  void the_end_of_the_table_ends_a_heading_that_is_set_off() {
+    String bom = "ref,qty,value\nR1,1,1k\n\nNot fitted,,\n\nR2,1,2k\nR3,1,3k\n";
+    assertEquals("FNN", fittings(bom));
+    assertEquals(List.of(4), lines(bom, Kind.COLUMN_GUESSED));
+    assertEquals(List.of(), lines(bom, Kind.OPTIONAL_PART));
+  }
+
+  @Test
+  void blank_rows_between_all_others_end_no_heading_and_that_is_asked() {
+    String bom = "ref,qty,value\n\nR1,1,1k\n\nOptional,,\n\nR2,1,2k\n\nR3,1,3k\n";
+    assertEquals("FOO", fittings(bom));
+    assertEquals(List.of(5), lines(bom, Kind.OPTIONAL_PART));
+  }
+
+  @Test
+  void a_cell_of_several_lines_is_no_blank_row() {
+    String bom =
+        "ref,qty,value\nR1,1,1k\nNot fitted,,\n\"R2\nR3\",2,2k\nR4,1,3k\n\nR5,1,1k\nR6,1,1k\nR7,1,1k\n";
+    assertEquals("FNNFFF", fittings(bom));
   }
 
   @ParameterizedTest(name = "{0}")

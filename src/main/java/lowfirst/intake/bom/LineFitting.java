@@ -3,8 +3,8 @@ package lowfirst.intake.bom;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 import lowfirst.board.Item;
 import lowfirst.intake.cell.DesignatorList;
 import lowfirst.intake.cell.DoneWords;
@@ -15,7 +15,6 @@ import lowfirst.intake.column.TableRow;
 import lowfirst.intake.table.Table;
 import lowfirst.part.PartType;
 import lowfirst.problem.Kind;
-import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
@@ -23,10 +22,6 @@ import lowfirst.problem.Problem;
  * it, or its words.
  */
 final class LineFitting {
-  /** What a heading over parts says beside whether they are fitted. */
-  private static final Pattern PARTS =
-      Pattern.compile("(?iU)[^\\w/.]+|\\b(parts?|components?|items|teile|bauteile)\\b");
-
   /** Where words may say it, whatever else the column is for. */
   private static final List<Column> PLACES =
       List.of(
@@ -40,46 +35,27 @@ final class LineFitting {
           Column.POWER,
           Column.KIND);
 
-  private final Table table;
+  private final FittingHeadings headings;
   private final List<Problem> problems;
   private final FittingWords words = new FittingWords();
   private final Map<String, Boolean> leftOut = new HashMap<>();
 
   /** What is found wrong or taken for granted goes to {@code problems}. */
   LineFitting(Table table, List<Problem> problems) {
-    this.table = table;
+    this.headings = new FittingHeadings(table);
     this.problems = problems;
   }
 
-  /** Says which headings were taken to leave out the rows below them. */
+  /** Says how headings over rows were taken. */
   void sayHeadings() {
-    table.headings().forEach(this::sayLeftOut);
-  }
-
-  /** Whether a heading says just that, and does not only speak of it. */
-  private static boolean headsLeftOut(String heading) {
-    return !heading.isEmpty()
-        && heading.length() < 60
-        && FittedSigns.leaveOutOnly(PARTS.matcher(heading).replaceAll(" ").strip());
-  }
-
-  private void sayLeftOut(int line, String heading) {
-    boolean any =
-        !table.rows().isEmpty() && table.rows().get(table.rows().size() - 1).line() > line;
-    if (any && headsLeftOut(heading)) {
-      problems.add(
-          new Problem(
-              Kind.COLUMN_GUESSED,
-              Place.ofLine(table.file(), line),
-              "the rows below \"" + heading + "\" were taken as not fitted",
-              "if that is wrong, delete this line, or write yes into a column \"fitted\""));
-    }
+    headings.said().forEach(problems::add);
   }
 
   /** Whether the part of a line is fitted. */
   Item.Fitting of(TableRow row, DesignatorList list, OptionalInt quantity, PartType type) {
-    boolean inSection = headsLeftOut(table.headingAt(row.line()));
-    if ((inSection && row.text(Column.FITTED).isEmpty())
+    Optional<Item.Fitting> headed =
+        headings.over(row.line()).filter(said -> row.text(Column.FITTED).isEmpty());
+    if (headed.filter(Item.Fitting.NOT_FITTED::equals).isPresent()
         || isLeftOut(row)
         || (quantity.isPresent() && quantity.getAsInt() == 0)) {
       return Item.Fitting.NOT_FITTED;
@@ -96,7 +72,7 @@ final class LineFitting {
     if (!optional && words.leaveOut(row, type.kind())) {
       return Item.Fitting.NOT_FITTED;
     }
-    return optional ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
+    return optional || headed.isPresent() ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;
   }
 
   private static Problem saysBoth(TableRow row, PartType type) {

@@ -69,6 +69,11 @@ public final class FittingWords {
     return OPTIONAL.matcher(text).matches();
   }
 
+  /** Whether a text begins with such words, as the heading over optional parts does. */
+  public static boolean beginWithOptional(String text) {
+    return OPTIONAL.matcher(text).lookingAt();
+  }
+
   /** Whether words leave it to the builder to fit the part. */
   public boolean areOptional(TableRow row) {
     return PLACES.stream().anyMatch(column -> !said(row, column).optional().isEmpty());

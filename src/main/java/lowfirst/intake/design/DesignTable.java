@@ -87,6 +87,7 @@ final class DesignTable {
         Optional.empty(),
         Optional.empty(),
         java.util.Collections.emptyNavigableMap(),
+        java.util.Set.of(),
         new Understanding(
             file,
             kind.key(),

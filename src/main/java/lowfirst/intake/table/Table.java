@@ -3,6 +3,7 @@ package lowfirst.intake.table;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import lowfirst.board.Side;
 import lowfirst.intake.cell.SideWords;
 import lowfirst.intake.column.Header;
@@ -15,6 +16,7 @@ import lowfirst.problem.Problem;
  *
  * @param unit the unit that a line before the header states for bare numbers
  * @param headings texts of one cell among the rows, by their lines, that head the rows below
+ * @param afterBlank lines of the rows and headings that blank rows part from what is above
  * @param side the side that a line before the header states for every row
  */
 public record Table(
@@ -25,6 +27,7 @@ public record Table(
     Optional<String> unit,
     Optional<String> side,
     NavigableMap<Integer, String> headings,
+    Set<Integer> afterBlank,
     Understanding understanding,
     List<Problem> problems) {
 
@@ -46,10 +49,9 @@ public record Table(
     return Optional.empty();
   }
 
-  /** The heading of the section that a line stands in; empty when it has none. */
-  public String headingAt(int line) {
-    var heading = headings.floorEntry(line);
-    return heading == null ? "" : heading.getValue();
+  /** Whether a blank row parts a line from what is above it. */
+  public boolean isAfterBlank(int line) {
+    return afterBlank.contains(line);
   }
 
   /** Whether its columns were understood, even if it has no rows. */

@@ -379,6 +379,7 @@ public final class TableReader {
         Preamble.unit(before).or(() -> unitBelow),
         Preamble.side(before),
         headings,
+        BlankLines.before(cut.rows()),
         Understanding.of(kind, cut, width, encoding, file, rows),
         problems);
   }
