@@ -246,12 +246,10 @@ class SilentReadingTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "'Reference: R1\nValue: 10k\nPackage: 0207\n\nReference: R2\nValue: 22k\nPackage: 0207\n', 1,"
+    // one part alone is no list
+    "'Reference: R1\nValue: 10k\nPackage: 0207\n', 1,"
         + " 'each part stands in lines of its own (\"Reference: R1\")'",
-    "'Reference: R1\nValue: 10k\n\nReference: Q1\nValue: IRLZ44N\n', 1, 'each part stands in lines'",
     "'Ref,Q1,R1,R2,D1\nValue,IRLZ44N,100R,10k,1N4007\nQty,1,1,1,1\n', 1, 'the table is turned'",
-    "'Parts\n\nReference = R1\nValue = 10k\nQuantity = 1\nReference = R2\nValue = 1k\n', 3,"
-        + " 'each part stands in lines of its own (\"Reference = R1\")'",
     "'Reference,R1,R2,C1\nValue,10k,22k,100n\nPackage,0207,0207,disc\n', 1, 'the table is turned'",
     "'Value;10k;22k;100n\nReference;R1;R2;C1\n', 2, 'the table is turned'"
   })

@@ -19,6 +19,8 @@ public enum Separator {
   FIXED_WIDTH(' ', "fixed widths"),
   /** None: a part a line, as one jots it down. */
   LINES(' ', "lines of designators and words"),
+  /** None: a line for each thing that is known of a part. */
+  RECORDS(' ', "records, a line for each column"),
   /** None: the file is a spreadsheet, which knows its cells. */
   SHEET('\0', "a spreadsheet's own grid");
 

@@ -86,7 +86,7 @@ final class BlankRows {
       case WIDE_BLANKS ->
           Arrays.stream(line.strip().split("\\s{2,}|\t")).map(String::strip).toList();
       case FIXED_WIDTH -> cut(line, columns);
-      case COMMA, SEMICOLON, TAB, BAR, SIGNS, BLANKS, LINES, SHEET -> words(line);
+      case COMMA, SEMICOLON, TAB, BAR, SIGNS, BLANKS, LINES, RECORDS, SHEET -> words(line);
     };
   }
 

@@ -47,6 +47,10 @@ record Cut(
       PartLines lines = PartLines.in(text).orElse(PartLines.NONE);
       return new Cut(separator, lines.rows(), lines.header(), lines.problems(file));
     }
+    if (separator == Separator.RECORDS) {
+      List<Row> records = RecordLines.in(kind, text).orElse(List.of());
+      return new Cut(separator, records, header(kind, file, records, map), List.of());
+    }
     Rows rows =
         separator.isOneCharacter()
             ? Rows.separated(file, text, separator)

@@ -65,6 +65,9 @@ record LikeliestCut(TableKind kind, String file, String text, ColumnMap map) {
         return bars;
       }
     }
+    if (RecordLines.in(kind, text).isPresent()) {
+      return by(Separator.RECORDS);
+    }
     Optional<Cut> best = Optional.empty();
     double most = 0;
     // Columns of blanks are tried only where no character parts the cells.
