@@ -31,7 +31,7 @@ public final class SurfaceMount {
               + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
               + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP|D?W|[DLNM])?"
               + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
-              + "|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"
+              + "|SMDIP|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"
               + "|(2012|3216|3528|6032|7343)-\\d{2}[A-Z]?"
               + ")(?![A-Z])");
 
@@ -46,7 +46,7 @@ public final class SurfaceMount {
       Pattern.compile("(?<=[A-Z])(0402|0603|0805|1206)(?![0-9]|[.,X]\\d)");
 
   private static final Pattern CHIP_WORD =
-      Pattern.compile("(?<![\\w.,/-])(0402|0603|0805|1206)(?![\\w.,/-]*\\w)");
+      Pattern.compile("(?<![\\w.,/-])(0201|0402|0603|0805|1206|1210|1812|2512)(?![\\w.,/-]*\\w)");
 
   /** Words about leads, or about a choice. */
   private static final Pattern LEADS =

@@ -73,6 +73,11 @@ class PartKindTest {
     "U3, RK09K1130, '', RES-TH_RK09K1130, POTENTIOMETER",
     // of letters that nobody knows the unit of the value tells
     "CA1, 220pF, '', '', CAPACITOR",
+    "CA1, u1, '', '', CAPACITOR",
+    // a body of capacitors, by its pitch and size, against letters of connectors
+    "CN1, 15p, '', C025-040X050, CAPACITOR",
+    "CN1, 15p, '', '', CONNECTOR",
+    "RG, '', R-EU_0204/7, 0204/7, RESISTOR",
     "RE1, 10 kOhm, '', '', RESISTOR",
     "DR1, 10uH, '', '', INDUCTOR",
     "CA1, 220, '', '', UNKNOWN",

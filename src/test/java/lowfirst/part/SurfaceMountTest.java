@@ -47,6 +47,7 @@ class SurfaceMountTest {
         "D_SMA",
         "MiniMELF",
         "8SOIC",
+        "SMDIP-4",
         "48LQFP",
         "16 TSSOP",
         "SOIC-8_3.9x4.9mm_P1.27mm",

@@ -16,6 +16,10 @@ import lowfirst.intake.kind.PartKindWords;
 
 /** What the cells of a column look like, for headers that are missing or say little. */
 public final class CellShapes {
+  /** Digits only, but for a letter before and dashes between: C28233, 77123-45; common practice. */
+  private static final Pattern ORDER_NUMBER =
+      Pattern.compile("[A-Z]?\\d{5,9}|\\d{2,7}(-\\d{1,7})+");
+
   private static final Pattern DESIGNATORS =
       Pattern.compile(
           "(?:\\d{1,2}\\.)?[\\p{L}_]{1,6}[0-9?]{1,4}[\\p{L}_]{0,12}((?:[\\s,;.–-]+|\\s+(?iu:"
@@ -134,6 +138,11 @@ public final class CellShapes {
   /** The share of the filled cells that are addresses of pages. */
   public static double linkShare(List<Row> rows, int cell) {
     return share(rows, cell, text -> text.contains("://"));
+  }
+
+  /** The share of the filled cells that are numbers by which dealers sell, and nothing else. */
+  public static double orderNumberShare(List<Row> rows, int cell) {
+    return share(rows, cell, text -> ORDER_NUMBER.matcher(text).matches());
   }
 
   /** The share of the filled cells that name a side of the board. */

@@ -63,6 +63,9 @@ public final class KindOfLine {
   /** A description that says what kind of part it is, and nothing else. */
   private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
 
+  /** 0.1 µF as IEC 60062 writes it. */
+  private static final Pattern LETTER_FIRST = Pattern.compile("[pnuµ]\\d{1,3}");
+
   private static final Pattern NO_NUMBER = Pattern.compile("[^\\d.,\\s]");
 
   /** Of a diode the colour alone tells that it is lit. */
@@ -142,7 +145,7 @@ public final class KindOfLine {
     if (PartKindGuess.areKin(kind, PartKind.DIODE) && saysPlain()) {
       return PartKind.DIODE;
     }
-    return kind == PartKind.UNKNOWN && isUnheard() ? byUnit(cells) : kind;
+    return kind == PartKind.UNKNOWN && letters.isEmpty() ? byUnit(cells) : kind;
   }
 
   /** Whether a type number tells more than words and letters about a narrower kind. */
@@ -344,6 +347,9 @@ public final class KindOfLine {
   /** Where nothing else tells, the unit of the value does. */
   private static PartKind byUnit(LineCells cells) {
     String value = cells.value().isEmpty() ? cells.description() : cells.value();
+    if (LETTER_FIRST.matcher(value).matches()) {
+      return PartKind.CAPACITOR;
+    }
     if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
       return PartKind.UNKNOWN;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import lowfirst.board.Designator;
 import lowfirst.intake.cell.CellShapes;
@@ -20,7 +21,9 @@ import lowfirst.intake.column.TableKind;
 import lowfirst.intake.kind.KindOfLine;
 import lowfirst.intake.kind.PartKindGuess;
 import lowfirst.intake.kind.PartKindWords;
+import lowfirst.marking.WrittenValue;
 import lowfirst.part.PartKind;
+import lowfirst.quantity.Dimension;
 
 /** What the cells below a header show of its columns, where its words leave that open. */
 final class ColumnsByCells {
@@ -47,6 +50,16 @@ final class ColumnsByCells {
 
   /** Share of cells that say no more than a kind of part, from which a column is about kinds. */
   private static final double MANY = 0.6;
+
+  /** What the unit of a value tells apart. */
+  private static final List<Dimension> MEASURED =
+      List.of(Dimension.RESISTANCE, Dimension.CAPACITANCE, Dimension.INDUCTANCE);
+
+  private static final Pattern NAME = Pattern.compile("(?i)((part|component) ?)?name");
+
+  /** Letters and digits without a blank. */
+  private static final Pattern TYPE_NUMBER =
+      Pattern.compile("(?U)(?=\\S*\\p{L})(?=\\S*\\d)[\\w./+-]{3,}");
 
   private final HeaderUses uses;
   private final List<Row> below;
@@ -158,8 +171,20 @@ final class ColumnsByCells {
                     .equals(row.cell(value)));
   }
 
-  /** Letters of other kinds beside them show that the words tell what a part is for. */
+  /**
+   * Letters of other kinds beside them, or values, show that the words tell what a part is for, or
+   * in which folder its drawing lies.
+   */
   private boolean isAnother(Row row, PartKind kind) {
+    String value = row.cell(uses.cellOf(Column.VALUE));
+    boolean measured =
+        kind.measures().isPresent()
+            && !WrittenValue.showsUnit(value, kind.measures().get())
+            && MEASURED.stream().anyMatch(other -> WrittenValue.showsUnit(value, other));
+    return measured || hasOtherLetters(row, kind);
+  }
+
+  private boolean hasOtherLetters(Row row, PartKind kind) {
     return DesignatorList.parse(row.cell(uses.cellOf(Column.DESIGNATORS))).designators().stream()
         .limit(1)
         .map(Designator::prefix)
@@ -173,6 +198,20 @@ final class ColumnsByCells {
     if (uses.kind() == TableKind.BOM) {
       useByCells(Column.KIND, this::tellKinds);
     }
+  }
+
+  /**
+   * Whether a likely header such as name stands, beside values, over what parts are for: at most
+   * half of such cells could be type numbers.
+   */
+  boolean areNamesBesideValues(int cell) {
+    if (uses.lacks(Column.VALUE) || !NAME.matcher(uses.names().get(cell).strip()).matches()) {
+      return false;
+    }
+    List<String> texts =
+        below.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
+    long numbers = texts.stream().filter(text -> TYPE_NUMBER.matcher(text).matches()).count();
+    return numbers * 2 <= texts.size();
   }
 
   /** Designators under a word for part numbers or such, surer ones than in the free column. */

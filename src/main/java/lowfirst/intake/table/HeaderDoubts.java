@@ -44,10 +44,12 @@ final class HeaderDoubts {
     }
     if (kind == TableKind.BOM && header.index() >= 0) {
       leavingOut(file, cut).ifPresent(problems::add);
-      VariantColumn.unread(file, cut).ifPresent(problems::add);
       YesAndNo.unread(file, cut, map).ifPresent(problems::add);
       ExcludedColumn.unread(file, cut, map).ifPresent(problems::add);
       problems.addAll(UndecidedColumn.unread(file, cut));
+    }
+    if (kind.isExported() && header.index() >= 0) {
+      VariantColumn.unread(file, cut).ifPresent(problems::add);
     }
     for (Column column : Column.values()) {
       map.column(kind, file, column)

@@ -237,6 +237,7 @@ public final class HeaderMatch {
             && !(ColumnsByCells.TEXTS.contains(column)
                 && (match.isWeak()
                     ? cells.saysLittle(column, cell)
+                        || column == Column.PART_TYPE && cells.areNamesBesideValues(cell)
                     : column == Column.PART_TYPE && cells.tellKindsOfSeveralValues(cell)))) {
           best = cell;
           bestRank = match.rank();

@@ -182,14 +182,15 @@ final class HeaderlessMatch {
     tell(
         Column.VALUE, value >= 0 ? value : first(cell -> CellShapes.filledShare(rows, cell) > 0.5));
     tell(Column.PACKAGE, first(cell -> CellShapes.packageShare(rows, cell) > 0.5));
-    // Prices and links are none.
+    // Prices, links and dealers' numbers are none.
     tell(
         Column.PART_TYPE,
         first(
             cell ->
                 CellShapes.filledShare(rows, cell) > 0.3
                     && CellShapes.numberShare(rows, cell) < 0.9
-                    && CellShapes.linkShare(rows, cell) < 0.5));
+                    && CellShapes.linkShare(rows, cell) < 0.5
+                    && CellShapes.orderNumberShare(rows, cell) < 0.5));
   }
 
   private void tellPlacements() {
@@ -225,6 +226,17 @@ final class HeaderlessMatch {
     }
     tell(Column.VALUE, text(numbers));
     tell(Column.PACKAGE, text(numbers));
+    tell(Column.VALUE, sparse(numbers));
+  }
+
+  /** The only free column with words, of which most rows have none; -1 without, or of several. */
+  private int sparse(List<Integer> numbers) {
+    int[] free =
+        IntStream.range(0, width)
+            .filter(cell -> !taken[cell] && !numbers.contains(cell))
+            .filter(cell -> CellShapes.filledShare(rows, cell) > 0)
+            .toArray();
+    return free.length == 1 && mayBeValues(free[0]) ? free[0] : -1;
   }
 
   /** What sure words of a header tell that has a strange one, whatever the cells look like. */

@@ -141,13 +141,38 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
         && TEXTS.stream().anyMatch(text -> !row.cell(header.cellOf(text)).isEmpty());
   }
 
+  /** Where bullets stand before most lines that name parts, all others are prose. */
   private static Optional<NamelessList> lines(Cut cut) {
+    List<Row> bulleted =
+        cut.rows().stream().filter(row -> PartLines.isBulleted(line(row, " "))).toList();
+    Optional<NamelessList> list = lines(bulleted);
+    long known = cut.rows().stream().filter(row -> isKnown(line(row, ", "))).count();
+    return list.filter(read -> read.rows().size() * 2 > known).isPresent()
+        ? list.map(read -> read.passingOver(cut.rows(), bulleted))
+        : lines(cut.rows());
+  }
+
+  private NamelessList passingOver(List<Row> all, List<Row> bulleted) {
+    var more = new ArrayList<>(unread);
+    all.stream()
+        .filter(row -> !bulleted.contains(row) && !CellShapes.isDrawn(row))
+        .filter(row -> line(row.line(), line(row, ", ")).isPresent())
+        .forEach(more::add);
+    return new NamelessList(header, rows, more);
+  }
+
+  private static String line(Row row, String between) {
+    return row.cells().stream()
+        .filter(cell -> !cell.isEmpty())
+        .collect(Collectors.joining(between));
+  }
+
+  private static Optional<NamelessList> lines(List<Row> all) {
     var rows = new ArrayList<Row>();
     var unread = new ArrayList<Row>();
     int counted = 0;
-    for (Row row : cut.rows()) {
-      String line =
-          row.cells().stream().filter(cell -> !cell.isEmpty()).collect(Collectors.joining(", "));
+    for (Row row : all) {
+      String line = line(row, ", ");
       Optional<Row> read = line(row.line(), line);
       if (read.isPresent()) {
         rows.add(read.get());
@@ -173,7 +198,8 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
 
   /** What a line says that there is to buy, and how many where it does. */
   private static Optional<Row> line(int number, String line) {
-    if (line.length() > LONGEST || line.contains("://")) {
+    boolean heads = line.endsWith(":");
+    if (line.length() > LONGEST || line.contains("://") || heads) {
       return Optional.empty();
     }
     Matcher last = COUNT_LAST.matcher(line);

@@ -25,23 +25,30 @@ final class NoHeader {
 
   /** Why no header was found. */
   static Problem in(TableKind kind, String file, Cut cut) {
-    Optional<Problem> pairs = noPairs(kind, file, cut);
-    if (pairs.isPresent()) {
-      return pairs.get();
-    }
-    Optional<Problem> programs = forPrograms(file, cut.rows());
-    if (programs.isPresent()) {
-      return programs.get();
-    }
-    Optional<Problem> other =
-        kind.isExported() ? OtherForm.of(kind, file, cut.rows()) : Optional.empty();
-    if (other.isPresent()) {
-      return other.get();
-    }
-    return halfFound(kind, file, cut)
+    return unlikeBullets(kind, file, cut)
         .or(() -> OtherForm.bulleted(kind, file, cut.rows()))
-        .or(() -> kind == TableKind.BOM ? namesNowhere(file, cut.rows()) : Optional.empty())
-        .orElseGet(() -> nothingFound(kind, file, cut.rows()));
+        .orElseGet(() -> namesNone(kind, file, cut));
+  }
+
+  /** The same where a list of what to buy is read all the same, with bullets or not. */
+  static Problem overParts(String file, Cut cut) {
+    return unlikeBullets(TableKind.BOM, file, cut)
+        .orElseGet(() -> namesNone(TableKind.BOM, file, cut));
+  }
+
+  private static Problem namesNone(TableKind kind, String file, Cut cut) {
+    Optional<Problem> nowhere =
+        kind == TableKind.BOM ? namesNowhere(file, cut.rows()) : Optional.empty();
+    return nowhere.orElseGet(() -> nothingFound(kind, file, cut.rows()));
+  }
+
+  /** What a table is instead, or lacks; empty where it is none. */
+  private static Optional<Problem> unlikeBullets(TableKind kind, String file, Cut cut) {
+    Optional<Problem> pairs = noPairs(kind, file, cut);
+    return pairs
+        .or(() -> forPrograms(file, cut.rows()))
+        .or(() -> kind.isExported() ? OtherForm.of(kind, file, cut.rows()) : Optional.empty())
+        .or(() -> halfFound(kind, file, cut));
   }
 
   /** What a browser or another program reads. */

@@ -98,10 +98,10 @@ public final class TableReader {
 
   private void readRows(ColumnMap map) {
     if (!header.isComplete(kind)) {
-      problems.add(NoHeader.in(kind, file, cut));
-      if (map.columns(kind, file).isEmpty()) {
-        NamelessList.in(kind, cut).ifPresent(this::readNameless);
-      }
+      Optional<NamelessList> list =
+          map.columns(kind, file).isEmpty() ? NamelessList.in(kind, cut) : Optional.empty();
+      problems.add(list.isPresent() ? NoHeader.overParts(file, cut) : NoHeader.in(kind, file, cut));
+      list.ifPresent(this::readNameless);
       return;
     }
     problems.addAll(HeaderDoubts.about(kind, file, cut, map));

@@ -12,8 +12,8 @@ import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
- * A column of a BOM that says to which variants of the board a row belongs. Nobody said which
- * variant is built, so all rows are read, and that is said.
+ * A column of a BOM or placement list that says to which variants of the board a row belongs.
+ * Nobody said which variant is built, so all rows are read, and that is said.
  */
 final class VariantColumn {
   /** More different cells than this name no variants. */

@@ -111,4 +111,44 @@ class NamelessListTest {
   void other_texts_list_nothing(String text) {
     assertEquals(List.of(), bought(text));
   }
+
+  @Test
+  void what_an_order_asks_for_is_how_many_there_are() {
+    String text =
+        "Dealer #,Mfr. #,Maker,Description,Order Qty.,Price\n"
+            + "77-AB1,AB1,Bell Works,Carbon film resistors 220 ohms 5%,5,0.10\n"
+            + "77-AB2,AB2,Bell Works,Ceramic capacitor 100nF 50V,4,0.11\n"
+            + "77-1N5822,1N5822,Bell Works,Schottky diode 3A,3,0.32\n";
+    KitReading reading = KitTables.read("bom.csv", text);
+    assertEquals(
+        List.of(5, 4, 3),
+        reading.kit().boards().get(0).items().stream().map(item -> item.quantity()).toList());
+  }
+
+  /** Above and below a list with bullets words speak of parts, too. */
+  @Test
+  void of_prose_around_bullets_nothing_is_read_and_one_thing_said() {
+    KitReading reading =
+        KitTables.read(
+            "bom.txt",
+            "10k potentiometers are sold at the dealer's\n\nFinal parts list:\n\n- 555 timer in DIP-8\n"
+                + "- schottky diodes (2)\n- 100nF capacitor (2)\n- 4.7 KΩ\n- push button\n\nResistors:\n"
+                + "diodes\n");
+    assertEquals(
+        List.of(
+            "1 555 timer in DIP-8 integrated circuit",
+            "2 schottky diodes Schottky diode",
+            "2 100 nF capacitor",
+            "1 4.7 kΩ resistor",
+            "1 push button switch"),
+        bought(reading));
+    assertEquals(
+        List.of(
+            "from here on no line names parts on the board, such as R1, so nobody knows where they"
+                + " go"),
+        reading.problems().stream()
+            .filter(p -> p.kind() == Kind.HEADER_NOT_FOUND)
+            .map(p -> p.message())
+            .toList());
+  }
 }

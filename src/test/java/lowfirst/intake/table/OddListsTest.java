@@ -1690,4 +1690,77 @@ class OddListsTest {
     assertEquals("[1 [R1] 1k, 1 [R2] 2k, 1 [C1] 1n]", shown(reading));
     assertEquals(2, of(reading, Kind.ROW_IGNORED).size());
   }
+
+  // --- columns that only look like others
+
+  @Test
+  void a_folder_of_drawings_called_resistor_makes_no_capacitor_one() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Part,Value,Package,Library\nCIN1,1u,C075,resistor\nCF1,15p,C025,resistor\nCS1,u1,C025,resistor\n"
+                + "RB1,1k,0204,resistor\nRF1,20k,0204,resistor\nMUTE,,1X03,pinhead\n");
+    assertEquals(0, of(reading, Kind.VALUE_NOT_UNDERSTOOD).size(), reading.problems().toString());
+    assertEquals(
+        List.of(PartKind.CAPACITOR, PartKind.CAPACITOR, PartKind.CAPACITOR),
+        items(reading).stream().limit(3).map(item -> item.partType().kind()).toList());
+  }
+
+  @Test
+  void a_name_beside_a_value_is_no_part_number() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Designator,Name,Value,Footprint,Quantity\nR1,R_Gate,10k,0207,1\nQ1,Driver,IRLZ44N,TO-220,1\n"
+                + "U1,Main cpu,ATMEGA328P,DIP-28,1\nJ1,Power in,screw terminal,,1\n");
+    assertEquals(
+        List.of("", "IRLZ44N", "ATMEGA328P", "screw terminal"),
+        items(reading).stream().map(item -> item.partType().typeNumber()).toList());
+    KitReading typed =
+        bom("bom.csv", "Designator,Name,Value,Quantity\nR1,XF25-10K,10k,1\nQ1,IRLZ44N,FET,1\n");
+    assertEquals("IRLZ44N", items(typed).get(1).partType().typeNumber(), "numbers they are");
+  }
+
+  @Test
+  void what_a_dealer_numbers_is_no_part_number_where_only_cells_tell() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "R1,10k,DIN0207,77123-45\nR2,22k,DIN0207,90881-22\nQ1,BC547,TO-92,41002-99\nR3,1k,DIN0207,11002-99\n");
+    assertEquals(
+        List.of("", "", "BC547", ""),
+        items(reading).stream().map(item -> item.partType().typeNumber()).toList());
+    assertEquals("10k", items(reading).get(0).partType().text());
+  }
+
+  @Test
+  void a_column_of_variants_in_a_placement_list_is_asked() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "variant,designator,part,x mm,y mm,rotation,side\ncommon,R1,10k,1,1,0,top\n"
+                + "small,U1,NE555,20,1,0,top\nlarge,U2,LM358,40,1,0,top\n");
+    assertTrue(says(reading, Kind.OPTIONAL_PART, "(common, large, small)"));
+  }
+
+  @Test
+  void a_value_that_few_placements_have_is_read_without_a_header_too() {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt",
+            "C1\t25.21\t6.50\t0.00\t\tDISC5\nJ1\t33.82\t18.76\t90.00\t\tSIL4\n"
+                + "R1\t2.75\t2.61\t90.00\t\tR0207\nR2\t6.61\t2.61\t90.00\t\tR0207\n"
+                + "U1\t6.86\t18.04\t90.00\tATMEGA328P\tDIP28\n");
+    assertEquals(
+        List.of("", "", "", "", "ATMEGA328P"),
+        reading.kit().boards().get(0).placements().stream().map(p -> p.valueText()).toList());
+  }
+
+  @Test
+  void chinese_words_for_a_model_and_a_note_are_known() {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv", "位号,元件型号,封装,X(mm),Y(mm),旋转角度,层,注释\nQ1,BC547,TO-92,1,2,0,Top,驱动\n");
+    assertEquals("BC547", reading.kit().boards().get(0).placements().get(0).valueText());
+  }
 }
