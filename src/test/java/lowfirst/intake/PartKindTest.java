@@ -74,6 +74,7 @@ class PartKindTest {
     // of letters that nobody knows the unit of the value tells
     "CA1, 220pF, '', '', CAPACITOR",
     "CA1, u1, '', '', CAPACITOR",
+    "X9, '', 22uH switch inductor, '', INDUCTOR",
     // a body of capacitors, by its pitch and size, against letters of connectors
     "CN1, 15p, '', C025-040X050, CAPACITOR",
     "CN1, 15p, '', '', CONNECTOR",

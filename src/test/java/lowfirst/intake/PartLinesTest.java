@@ -114,4 +114,16 @@ class PartLinesTest {
         KitTables.problems(KitTables.read("bom.txt", bom)).stream()
             .anyMatch(problem -> problem.contains("bom.txt:1: several parts stand side by side")));
   }
+
+  @Test
+  void a_body_at_the_end_of_a_line_names_no_part() {
+    assertEquals(
+        List.of("1 [C1] 1u", "1 [D1] 1N4148", "1 [R1] 10k"),
+        parts("1x 1u C1\n1x 1N4148 D1\n1x 10k R1\nU$3 AB2302 AB2302 SOT23\n").stream()
+            .limit(3)
+            .toList());
+    assertTrue(
+        parts("1x 1u C1\n1x 1N4148 D1\n1x 10k R1\nU$3 AB2302 AB2302 SOT23\n").stream()
+            .noneMatch(part -> part.contains("[SOT23]")));
+  }
 }

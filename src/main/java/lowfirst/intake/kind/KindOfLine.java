@@ -63,6 +63,9 @@ public final class KindOfLine {
   /** A description that says what kind of part it is, and nothing else. */
   private static final Pattern ONE_WORD = Pattern.compile("\\p{L}+");
 
+  /** Farads or henries: without letters nothing tells. */
+  private static final Pattern MICRO = Pattern.compile("[\\d.,]+\\s?[uµμ](?![\\p{L}])");
+
   /** 0.1 µF as IEC 60062 writes it. */
   private static final Pattern LETTER_FIRST = Pattern.compile("[pnuµ]\\d{1,3}");
 
@@ -350,7 +353,8 @@ public final class KindOfLine {
     if (LETTER_FIRST.matcher(value).matches()) {
       return PartKind.CAPACITOR;
     }
-    if (value.isEmpty() || !Character.isDigit(value.charAt(0))) {
+    boolean open = cells.letters().isEmpty() && MICRO.matcher(value).lookingAt();
+    if (value.isEmpty() || !Character.isDigit(value.charAt(0)) || open) {
       return PartKind.UNKNOWN;
     }
     return Stream.of(PartKind.RESISTOR, PartKind.CAPACITOR, PartKind.INDUCTOR)

@@ -1,12 +1,10 @@
 package lowfirst.intake.table;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -14,7 +12,6 @@ import java.util.stream.IntStream;
 import lowfirst.intake.cell.CellShapes;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
-import lowfirst.intake.column.HeaderWords;
 import lowfirst.intake.column.Row;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.kind.DescriptionWords;
@@ -34,18 +31,12 @@ import lowfirst.problem.Problem;
  * @param unread lines that say neither how many nor a known word for a part
  */
 record NamelessList(Header header, List<Row> rows, List<Row> unread) {
-  private static final Pattern COUNT =
-      Pattern.compile("(?i)x?\\s?\\d{1,5}\\s?(x|pcs\\.?|st\\.?|off)?");
-
   /** What says what the part is, the surest first. */
-  private static final List<Column> TEXTS =
+  static final List<Column> TEXTS =
       List.of(Column.VALUE, Column.DESCRIPTION, Column.PART_TYPE, Column.PACKAGE);
 
-  private static final Set<Column> OTHERS =
-      EnumSet.of(Column.TOLERANCE, Column.VOLTAGE, Column.POWER, Column.HEIGHT, Column.MAKER);
-
   /** Share of filled cells from which a column counts parts, or names such. */
-  private static final double MOSTLY = 0.6;
+  static final double MOSTLY = 0.6;
 
   /** Rows before which a header stands. */
   private static final int SEARCHED = 20;
@@ -92,7 +83,7 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
       Row row = rows.get(index);
       if (row.fillsMoreThan(1)) {
         List<Row> below = rows.subList(index + 1, rows.size());
-        var search = new Search(row.cells(), below, new ArrayList<>());
+        var search = new NamelessColumns(row.cells(), below, new ArrayList<>());
         if (search.isFound()) {
           return Optional.of(headed(index, search));
         }
@@ -101,7 +92,7 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
     return Optional.empty();
   }
 
-  private static NamelessList headed(int index, Search search) {
+  private static NamelessList headed(int index, NamelessColumns search) {
     var plain = new Header(index, search.names(), search.uses());
     List<Row> held = search.below().stream().filter(row -> holds(plain, row)).toList();
     int text =
@@ -143,22 +134,9 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
 
   /** Where bullets stand before most lines that name parts, all others are prose. */
   private static Optional<NamelessList> lines(Cut cut) {
-    List<Row> bulleted =
-        cut.rows().stream().filter(row -> PartLines.isBulleted(line(row, " "))).toList();
-    Optional<NamelessList> list = lines(bulleted);
+    Optional<NamelessList> list = lines(cut, row -> PartLines.isBulleted(line(row, " ")));
     long known = cut.rows().stream().filter(row -> isKnown(line(row, ", "))).count();
-    return list.filter(read -> read.rows().size() * 2 > known).isPresent()
-        ? list.map(read -> read.passingOver(cut.rows(), bulleted))
-        : lines(cut.rows());
-  }
-
-  private NamelessList passingOver(List<Row> all, List<Row> bulleted) {
-    var more = new ArrayList<>(unread);
-    all.stream()
-        .filter(row -> !bulleted.contains(row) && !CellShapes.isDrawn(row))
-        .filter(row -> line(row.line(), line(row, ", ")).isPresent())
-        .forEach(more::add);
-    return new NamelessList(header, rows, more);
+    return list.filter(read -> read.rows().size() * 2L > known).or(() -> lines(cut, row -> true));
   }
 
   private static String line(Row row, String between) {
@@ -167,24 +145,31 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
         .collect(Collectors.joining(between));
   }
 
-  private static Optional<NamelessList> lines(List<Row> all) {
+  private static Optional<NamelessList> lines(Cut cut, Predicate<Row> mayHold) {
     var rows = new ArrayList<Row>();
     var unread = new ArrayList<Row>();
+    String heading = "";
     int counted = 0;
-    for (Row row : all) {
+    int listed = 0;
+    for (Row row : cut.rows()) {
       String line = line(row, ", ");
       Optional<Row> read = line(row.line(), line);
-      if (read.isPresent()) {
-        rows.add(read.get());
+      if (read.isPresent() && mayHold.test(row)) {
+        rows.add(under(heading, read.get()));
         counted += read.get().cell(1).isEmpty() ? 0 : 1;
-      } else if (!line.isEmpty() && !CellShapes.isDrawn(row)) {
+      } else if (line.endsWith(":")) {
+        heading = PartKindWords.byWords(line).isPresent() || isKind(line) ? line : "";
+      } else if (!line.isEmpty()
+          && !CellShapes.isDrawn(row)
+          && (mayHold.test(row) || read.isPresent())) {
         unread.add(row);
+        listed += mayHold.test(row) ? 1 : 0;
       }
     }
     long known = rows.stream().filter(row -> isKnown(row.cell(0))).count();
     boolean isList =
         known >= FEWEST
-            && rows.size() > MOSTLY * (rows.size() + unread.size())
+            && rows.size() > MOSTLY * (rows.size() + listed)
             && (counted > MOSTLY * rows.size() || known > MOSTLY * rows.size());
     var header =
         new Header(
@@ -192,8 +177,18 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
             List.of(),
             List.of(
                 new Header.Use(Column.VALUE, 0, Header.Basis.CELLS),
-                new Header.Use(Column.QUANTITY, 1, Header.Basis.CELLS)));
+                new Header.Use(Column.QUANTITY, 1, Header.Basis.CELLS),
+                new Header.Use(Column.DESCRIPTION, 2, Header.Basis.CELLS)));
     return isList ? Optional.of(new NamelessList(header, rows, unread)) : Optional.empty();
+  }
+
+  /** With the words over it, which may say what the line leaves out: Resistors, and below 150. */
+  private static Row under(String heading, Row read) {
+    return new Row(read.line(), List.of(read.cell(0), read.cell(1), heading));
+  }
+
+  private static boolean isKind(String heading) {
+    return PartKindWords.byName(heading.substring(0, heading.length() - 1)).isPresent();
   }
 
   /** What a line says that there is to buy, and how many where it does. */
@@ -225,7 +220,7 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
         .orElse("");
   }
 
-  private static boolean isKnown(String text) {
+  static boolean isKnown(String text) {
     return PartKindWords.byWords(text).isPresent()
         || PartKindWords.byTypeNumber(text).isPresent()
         || DescriptionWords.typeNumberIn(text).isPresent()
@@ -249,57 +244,5 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
                         + "\"), so nothing was read from "
                         + (unread.size() == 1 ? "it" : "them"),
                     "nothing, unless parts stand there: then write 2x before each"));
-  }
-
-  /** The look for columns under a header. */
-  private record Search(List<String> names, List<Row> below, List<Header.Use> uses) {
-    private boolean isFound() {
-      boolean counted = use(Column.QUANTITY, cell -> share(cell, COUNT) > MOSTLY);
-      for (Column text : TEXTS) {
-        use(text, cell -> true);
-      }
-      OTHERS.forEach(column -> use(column, cell -> true));
-      List<Header.Use> texts = uses.stream().filter(use -> TEXTS.contains(use.column())).toList();
-      // Without a count only words for parts tell a list of them.
-      return texts.stream().anyMatch(use -> known(use.cell()) > (counted ? 0.3 : MOSTLY));
-    }
-
-    private boolean use(Column column, IntPredicate fits) {
-      int best = -1;
-      int rank = Integer.MAX_VALUE;
-      for (int cell = 0; cell < names.size(); cell++) {
-        int at = cell;
-        boolean free = uses.stream().noneMatch(use -> use.cell() == at);
-        for (HeaderWords.Match match : HeaderWords.matches(TableKind.BOM, names.get(cell))) {
-          if (free && match.column() == column && match.rank() < rank && fits.test(cell)) {
-            best = cell;
-            rank = match.rank();
-          }
-        }
-      }
-      if (best >= 0) {
-        Header.Basis basis =
-            rank < HeaderWords.WEAK ? Header.Basis.HEADER : Header.Basis.LIKELY_HEADER;
-        uses.add(new Header.Use(column, best, basis));
-      }
-      return best >= 0;
-    }
-
-    private double share(int cell, Pattern pattern) {
-      List<String> filled = filled(cell);
-      long fitting = filled.stream().filter(text -> pattern.matcher(text).matches()).count();
-      return filled.isEmpty() ? 0 : (double) fitting / filled.size();
-    }
-
-    /** Share of cells whose words or numbers are those of parts. */
-    private double known(int cell) {
-      List<String> filled = filled(cell);
-      long known = filled.stream().filter(NamelessList::isKnown).count();
-      return filled.isEmpty() ? 0 : (double) known / filled.size();
-    }
-
-    private List<String> filled(int cell) {
-      return below.stream().map(row -> row.cell(cell)).filter(text -> !text.isEmpty()).toList();
-    }
   }
 }

@@ -50,6 +50,10 @@ public record PartLines(
 
   private static final String BULLET = "\\s*(?:[-*•]\\s+(?:\\[[ xX]\\]\\s+)?|\\d{1,3}[.)]\\s+)?";
 
+  /** Names of bodies at the end of a line, which look like designators. */
+  private static final Pattern BODY =
+      Pattern.compile("(?:SOT|SOD|TO|DO|SOIC|SOP|DIP|DIL|SIP)\\d{1,3}");
+
   /** What begins a line of a list among prose, as in notes. */
   private static final Pattern BULLETED = Pattern.compile("\\s*[-*•]\\s+\\S.*");
 
@@ -233,6 +237,7 @@ public record PartLines(
     boolean torn = closed >= 0 && (words.indexOf('(') < 0 || closed < words.indexOf('('));
     return !(words.isEmpty() && isCounted(line))
         && !words.startsWith("/ ")
+        && !BODY.matcher(line.group("names")).matches()
         && !torn
         && CellShapes.mayName(line.group("names"));
   }

@@ -151,4 +151,24 @@ class NamelessListTest {
             .map(p -> p.message())
             .toList());
   }
+
+  /** A bare µ is of farads or of henries. */
+  @Test
+  void words_over_a_list_tell_what_its_lines_leave_out() {
+    assertEquals(
+        List.of(
+            "7 100 nF capacitor",
+            "4 150 Ω resistor",
+            "6 1.5 kΩ resistor",
+            "2 Red 20mA THT LED",
+            "1 10 µH inductor",
+            "2 6mm PCB push button switch",
+            "1 10µ THT part of unknown kind"),
+        bought(
+            KitTables.read(
+                "bom.txt",
+                "Capacitors:\n- 7x 100n 0603\n\nResistances:\n- 4x 150 0603\n- 6x 1k5 0603\n\nLEDs:\n"
+                    + "- 2x Red 20mA THT\n\nInductors:\n- 1x 10µ THT\n\nRelays:\n"
+                    + "- 2x 6mm PCB push button\n\nOthers:\n- 1x 10µ THT\n")));
+  }
 }
