@@ -323,4 +323,25 @@ class DiodeChecksTest {
     amounts(1.5, 1.1, in, CheckKind.DIODE_CURRENT);
     assertEquals(Verdict.UNDECIDED, ChannelKit.check(in, CheckKind.DIODE_CURRENT).verdict());
   }
+
+  /**
+   * Half of 1.105 A through at most 0.95 V, as promised at 9.4 A, and 80 K/W (ST 1N582x, Ed. 3A)
+   * heat it by 42.0 K; others state the way to the air by a typical value, which promises nothing.
+   */
+  @Test
+  void the_maker_of_a_schottky_diode_tells_whether_its_heat_is_known_under_pwm() {
+    ChannelKit pwm =
+        TYPICAL
+            .with("drivers", "PWM frequency=500 Hz")
+            .with("loads", "duty=50 %; on time=; period=");
+    Check named =
+        pwm.with("bom.D1", "part type=1N5822; description=diode STMicroelectronics")
+            .check(CheckKind.DIODE_TEMPERATURE);
+    assertEquals(Verdict.CARRIES, named.verdict(), named.missing()::toString);
+    assertEquals(40 + 0.5 * 1.10526 * 0.95 * 80, named.actualAmount(), 0.01);
+    Check any =
+        pwm.with("bom.D1", "part type=1N5822; description=diode Diodes Incorporated")
+            .check(CheckKind.DIODE_TEMPERATURE);
+    assertEquals(Verdict.UNDECIDED, any.verdict());
+  }
 }

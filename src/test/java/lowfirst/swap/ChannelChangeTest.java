@@ -145,6 +145,7 @@ class ChannelChangeTest {
     var places =
         Map.of(
             PartKind.MOSFET, Role.MOSFET,
+            PartKind.BIPOLAR_TRANSISTOR, Role.MOSFET,
             PartKind.DIODE, Role.FLYBACK_DIODE,
             PartKind.FUSE, Role.FUSE,
             PartKind.DRIVER_ARRAY, Role.STAGE);

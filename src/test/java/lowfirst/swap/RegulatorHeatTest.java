@@ -37,7 +37,7 @@ class RegulatorHeatTest {
     tables.put(
         "datasheets.csv",
         "part type,symbol,condition,min,typ,max,unit,source\n"
-            + rows("OLD", "kind,voltage regulator,,,,; VO,,,5,,V")
+            + rows("OLD", "kind,voltage regulator,,,,; VO,,,5,,V; IO,,,,1.5,A")
             + rows("NEW", "kind,voltage regulator,,,,; " + sheet));
     return SwapFinding.ofParts(SmallKit.swap(SmallKit.of(tables), "U1", "NEW"));
   }
@@ -70,6 +70,28 @@ class RegulatorHeatTest {
         answer.asked().flatMap(Evidence::quantity).map(Quantity::asDouble).orElseThrow(),
         1e-4 * kelvinPerWatt,
         answer::toString);
+  }
+
+  /** 1 A for 1.5 A: what is drawn at most tells, or what the loads draw at least. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.25 A, '', fits, 3",
+    "1 A, '', fits, 0",
+    "1.2 A, '', does not fit, -0.166667",
+    "'', '', undecided, ",
+    "'', 'heater,resistive,logic,0.5 A,,', undecided, ",
+    "'', 'heater,resistive,logic,1.25 A,,', does not fit, -0.2",
+  })
+  void less_current_is_enough_where_no_more_is_drawn(
+      String limit, String load, String verdict, Double margin) {
+    String rails = BEFORE + FED.replace("0.25 A", limit);
+    Answer answer =
+        swap("40 C", rails, load.isEmpty() ? "" : load + "\n", SHEET + "; IO,,,,1,A")
+            .reason(RegulatorRule.OUTPUT_CURRENT)
+            .orElseThrow()
+            .answer();
+    assertEquals(verdict, answer.verdict().words());
+    assertEquals(margin == null ? 0 : margin, answer.margin().orElse(0), 1e-6);
   }
 
   @ParameterizedTest(name = "{0} K/W: {1}")

@@ -194,6 +194,15 @@ class RuleAnswersTest {
     // a gain is a guaranteed minimum at one current
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA >300 x, fits",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA <900 x, undecided",
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=2mA >190 x, does not fit",
+    // less at one current and as much at another: the place's current tells
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=9mA >60 x, hFE@IC=2mA >90 x; hFE@IC=9mA >60 x, undecided",
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=9mA >60 x, hFE@IC=2mA >90 x; hFE@IC=9mA >50 x, does not fit",
+    // 60 at 20 mA between 90 at 2 mA and 70 at 50 mA; but not beyond the last, nor at less volts
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=20mA >60 x, hFE@IC=2mA >90 x; hFE@IC=50mA >70 x, undecided",
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=80mA >60 x, hFE@IC=2mA >90 x; hFE@IC=50mA >70 x, does not fit",
+    "BIPOLAR_TRANSISTOR, GAIN, '', 'hFE@IC=2mA, VCE=1V >200 x; hFE@IC=20mA, VCE=1V >60 x', 'hFE@IC=2mA, VCE=1V >90 x; hFE@IC=50mA, VCE=2V >70 x', does not fit",
+    "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=9mA >60 x, [A] hFE@IC=2mA >90 x; [A] hFE@IC=9mA >60 x; [B] hFE@IC=2mA >90 x, does not fit",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x, hFE@IC=100mA >300 x, undecided",
     "BIPOLAR_TRANSISTOR, GAIN, '', hFE@IC=2mA >200 x; hFE@IC=100mA >60 x, hFE@IC=2mA >300 x, undecided",
     "BIPOLAR_TRANSISTOR, GAIN, '', 'hFE@IC=2mA, VCE=5V >200 x', 'hFE@IC=2mA, VCE=1V >200 x', fits",
@@ -251,8 +260,17 @@ class RuleAnswersTest {
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO ~5 V, undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >4.8~5<5.2 V, undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.75~5<5.25 V, fits",
-    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.7~5<5.2 V, does not fit",
-    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.8~5<5.3 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.7~5<5.2 V, undecided",
+    "REGULATOR, OUTPUT_VOLTAGE, '', VO >4.75~5<5.25 V, VO >4.8~5<5.3 V, undecided",
+    // its rail of 5 V is said to be within 5 %: 4.75 V to 5.25 V
+    "REGULATOR, OUTPUT_VOLTAGE, rail 24, VO >4.8~5<5.2 V, VO >4.75~5<5.25 V, fits",
+    "REGULATOR, OUTPUT_VOLTAGE, rail 24, VO >4.8~5<5.2 V, VO >4.74~5<5.2 V, does not fit",
+    "REGULATOR, OUTPUT_VOLTAGE, rail 24, VO >4.8~5<5.2 V, VO >4.8~5<5.26 V, does not fit",
+    // a third less may be enough, half is of another class; what the boards draw tells
+    "REGULATOR, OUTPUT_CURRENT, '', IO <1.5 A; VO ~5 V, IO <1 A; VO ~5 V, undecided",
+    "REGULATOR, OUTPUT_CURRENT, '', IO <1 A; VO ~5 V, IO <1.5 A; VO ~5 V, fits",
+    "REGULATOR, OUTPUT_CURRENT, '', IO <1 A; VO ~5 V, IO <0.5 A; VO ~5 V, does not fit",
+    "REGULATOR, OUTPUT_CURRENT, '', IO <1 A; VO ~5 V, IO <0.51 A; VO ~5 V, undecided",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO ~3.3 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO ~5 V, VO >1.2<37 V, does not fit",
     "REGULATOR, OUTPUT_VOLTAGE, '', VO >1.2<37 V, VO ~5 V, does not fit",

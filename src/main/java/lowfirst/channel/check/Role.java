@@ -9,7 +9,7 @@ import lowfirst.board.OutputChannel;
 
 /** The place of a part in a channel. */
 public enum Role {
-  /** The part in the MOSFET's place. */
+  /** The part in the MOSFET's place, which may be a transistor, an array or an optocoupler. */
   MOSFET(
       "MOSFET",
       OutputChannel::mosfet,
@@ -30,6 +30,12 @@ public enum Role {
       CheckKind.AVALANCHE_CURRENT,
       CheckKind.AVALANCHE_ENERGY,
       CheckKind.REPETITIVE_AVALANCHE,
+      CheckKind.STAGE_CURRENT,
+      CheckKind.STAGE_TOTAL,
+      CheckKind.STAGE_VOLTAGE,
+      CheckKind.STAGE_TEMPERATURE,
+      CheckKind.FORCED_GAIN,
+      CheckKind.OPTO_CURRENT,
       CheckKind.PULL_IN),
   GATE_RESISTOR(
       "gate resistor",

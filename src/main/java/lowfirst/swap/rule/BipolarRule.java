@@ -4,12 +4,15 @@ import static lowfirst.quantity.Source.standard;
 import static lowfirst.swap.rule.Comparison.atLeast;
 import static lowfirst.swap.rule.Comparison.ratedAtLeastIfStated;
 import static lowfirst.swap.rule.Comparison.sameWord;
-import static lowfirst.swap.rule.Comparison.testedAtLeast;
 import static lowfirst.swap.rule.Comparison.testedAtMostIfStated;
 
+import lowfirst.channel.check.CheckKind;
 import lowfirst.quantity.Source;
 
-/** What a bipolar transistor must be to stand in for another. */
+/**
+ * What a bipolar transistor must be to stand in for another; the channels it serves have the last
+ * word.
+ */
 enum BipolarRule implements SwapRule {
   POLARITY(
       "NPN or PNP",
@@ -20,37 +23,45 @@ enum BipolarRule implements SwapRule {
       "collector-emitter voltage",
       "off, it sees the whole rail",
       standard("IEC 60747-7: collector-emitter voltage, base open"),
-      atLeast("VCEO")),
+      atLeast("VCEO"),
+      CheckKind.STAGE_VOLTAGE),
   COLLECTOR_CURRENT(
       "collector current",
       "above its rating the gain falls away and it overheats",
       standard("IEC 60747-7: maximum collector current"),
-      atLeast("IC")),
+      atLeast("IC"),
+      CheckKind.STAGE_CURRENT),
   GAIN(
       "current gain",
       "the base current there is must still saturate it: the guaranteed minimum counts",
       standard("IEC 60747-7: static forward current transfer ratio"),
-      testedAtLeast("hFE")),
+      TransistorGain::judged,
+      CheckKind.FORCED_GAIN),
   SATURATION(
       "saturation voltage",
       "more drop is more heat and less voltage for the load",
       standard("IEC 60747-7: collector-emitter saturation voltage"),
-      testedAtMostIfStated("VCEsat")),
+      testedAtMostIfStated("VCEsat"),
+      CheckKind.FORCED_GAIN,
+      CheckKind.STAGE_TEMPERATURE),
   BASE_VOLTAGE(
       "base-emitter voltage",
       "a Darlington needs two junctions' worth of drive",
       standard("IEC 60747-7: base-emitter voltage"),
-      testedAtMostIfStated("VBEon")),
+      testedAtMostIfStated("VBEon"),
+      CheckKind.FORCED_GAIN),
   POWER(
       "power",
       "its own heat",
       standard("IEC 60747-7: total power dissipation"),
-      ratedAtLeastIfStated("PD"));
+      ratedAtLeastIfStated("PD"),
+      CheckKind.STAGE_TEMPERATURE);
 
   private final Card card;
 
-  BipolarRule(String words, String why, Source source, Judgement judgement) {
-    this.card = Card.of(words, why, source, judgement);
+  BipolarRule(
+      String words, String why, Source source, Judgement judgement, CheckKind... answeredBy) {
+    this.card = Card.of(words, why, source, judgement, answeredBy);
   }
 
   @Override

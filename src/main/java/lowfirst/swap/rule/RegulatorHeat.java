@@ -8,8 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import lowfirst.board.Load;
-import lowfirst.board.OutputChannel;
 import lowfirst.board.Rail;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Dimension;
@@ -83,8 +81,8 @@ final class RegulatorHeat {
   }
 
   private static Answer inThisKit(SwapCase swap, Evidence gives) {
-    Optional<Rail> before = higher(swap).stream().max(BY_VOLTS);
-    Optional<Rail> fed = fed(swap);
+    Optional<Rail> before = RegulatorRails.higher(swap).stream().max(BY_VOLTS);
+    Optional<Rail> fed = RegulatorRails.fed(swap);
     if (before.isEmpty() || fed.isEmpty()) {
       return Answer.missing(
           Optional.empty(),
@@ -92,7 +90,7 @@ final class RegulatorHeat {
           List.of("the rail before the regulator and the rail that it feeds: rails.csv"),
           "its heat is the volts between them times the current");
     }
-    double loads = loadAmps(swap, fed.get());
+    double loads = RegulatorRails.loadAmps(swap, fed.get());
     Optional<Double> limit = fed.get().currentLimit().map(Sourced::asDouble);
     Evidence atLimit = needed(swap, before.get(), fed.get(), limit.orElse(Double.NaN));
     Evidence atLoads = needed(swap, before.get(), fed.get(), loads);
@@ -175,7 +173,7 @@ final class RegulatorHeat {
   /** What the lowest rail before it leaves above its output, against what it needs. */
   static Optional<Answer> dropout(SwapCase swap) {
     Optional<Evidence> gives = swap.offered().greatest("dropout");
-    Optional<Rail> before = higher(swap).stream().min(BY_VOLTS);
+    Optional<Rail> before = RegulatorRails.higher(swap).stream().min(BY_VOLTS);
     if (before.isPresent() && gives.isPresent()) {
       double out =
           swap.offered().lines("VO").stream()
@@ -198,7 +196,7 @@ final class RegulatorHeat {
       }
       if (!swap.asked().states("dropout")) {
         return Optional.of(
-            higher(swap).size() == 1
+            RegulatorRails.higher(swap).size() == 1
                 ? answer
                 : Answer.missing(
                     Optional.of(needs),
@@ -214,53 +212,6 @@ final class RegulatorHeat {
   }
 
   private static final Comparator<Rail> BY_VOLTS = Comparator.comparingDouble(Rail::nominalVolts);
-
-  /** Every rail above the output voltage. */
-  private static List<Rail> higher(SwapCase swap) {
-    Optional<Double> out = outputVolts(swap);
-    return swap.kit().rails().stream()
-        .filter(rail -> out.filter(volts -> rail.nominalVolts() > 1.05 * volts).isPresent())
-        .toList();
-  }
-
-  private static Optional<Rail> fed(SwapCase swap) {
-    Optional<Double> out = outputVolts(swap);
-    return swap.kit().rails().stream()
-        .filter(
-            rail ->
-                out.filter(volts -> Math.abs(rail.nominalVolts() - volts) < 0.05 * volts)
-                    .isPresent())
-        .findFirst();
-  }
-
-  private static Optional<Double> outputVolts(SwapCase swap) {
-    return swap.offered().lines("VO").stream()
-        .flatMap(line -> line.typ().stream())
-        .map(Quantity::asDouble)
-        .findFirst();
-  }
-
-  /** What the loads of a rail draw by their tables: the least that flows with all of them on. */
-  private static double loadAmps(SwapCase swap, Rail rail) {
-    double sum = 0;
-    for (OutputChannel channel : swap.kit().channels()) {
-      Optional<Load> load = swap.kit().load(channel.load());
-      if (load.map(Load::rail).filter(rail.name()::equals).isPresent()) {
-        sum += amps(load.get(), rail.nominalVolts());
-      }
-    }
-    return sum;
-  }
-
-  private static double amps(Load load, double volts) {
-    if (load.current().isPresent()) {
-      return load.current().get().asDouble();
-    }
-    if (load.power().isPresent()) {
-      return load.power().get().asDouble() / volts;
-    }
-    return load.resistance().map(ohms -> volts / ohms.asDouble()).orElse(0.0);
-  }
 
   private static double number(Evidence evidence) {
     return evidence.quantity().map(Quantity::asDouble).orElse(Double.NaN);

@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lowfirst.board.Rail;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
+import lowfirst.quantity.Sourced;
 import lowfirst.swap.subject.Evidence;
 import lowfirst.swap.subject.SwapCase;
 import lowfirst.swap.subject.SwapPart;
@@ -27,7 +29,11 @@ public enum RegulatorRule implements SwapRule {
       "the rail before it, with its tolerance, must stay below the rating",
       standard("IEC 60747-1: limiting values"),
       RegulatorRule::inputVoltage),
-  OUTPUT_CURRENT("output current", "what the boards draw", standard("IEC 60747-1"), atLeast("IO")),
+  OUTPUT_CURRENT(
+      "output current",
+      "what the boards draw",
+      standard("IEC 60747-1"),
+      RegulatorRule::outputCurrent),
   DROPOUT(
       "dropout voltage",
       "the input may come closer to the output than the candidate bears",
@@ -136,11 +142,77 @@ public enum RegulatorRule implements SwapRule {
     boolean within =
         offered.stream()
             .allMatch(line -> asked.stream().anyMatch(allowed -> reaches(allowed, line)));
+    return within ? Answer.of(SwapVerdict.FITS, needs, gives, "") : furtherOff(swap, needs, gives);
+  }
+
+  /** What it feeds may bear more than the asked part would have done: its rail tells. */
+  private static Answer furtherOff(SwapCase swap, Evidence needs, Evidence gives) {
+    Optional<Rail> fed = RegulatorRails.fed(swap).filter(rail -> rail.tolerance().isPresent());
+    if (fed.isEmpty()) {
+      return Answer.missing(
+          Optional.of(needs),
+          Optional.of(gives),
+          List.of(
+              "how far off what it feeds bears its voltage: the tolerance of that rail in rails.csv"),
+          "its voltage may be further off");
+    }
+    double least = fed.get().lowestVolts();
+    double most = fed.get().highestVolts();
+    boolean within =
+        swap.offered().lines("VO").stream()
+            .allMatch(
+                line ->
+                    line.min().orElseThrow().asDouble() >= least
+                        && line.max().orElseThrow().asDouble() <= most);
+    Evidence rail =
+        Evidence.of(
+            "rail " + fed.get().name() + " within " + fed.get().tolerance().get().quantity(),
+            fed.get().tolerance().get().source());
     return Answer.of(
         within ? SwapVerdict.FITS : SwapVerdict.DOES_NOT_FIT,
-        needs,
+        rail,
         gives,
-        within ? "" : "its voltage may be further off");
+        within ? "" : "its voltage may be further off than its rail's tolerance says");
+  }
+
+  /** Half as much, and it is one of a smaller class: 1.5 A, 1 A, 0.5 A, 0.1 A (common practice). */
+  private static final double SMALLER_CLASS = 0.5;
+
+  /**
+   * Less than the asked part gives is enough where the boards draw no more. A regulator limits its
+   * current itself, so that nothing burns where they do, but their voltage falls.
+   */
+  private static Optional<Answer> outputCurrent(SwapCase swap) {
+    return atLeast("IO").of(swap).map(answer -> drawn(swap, answer));
+  }
+
+  private static Answer drawn(SwapCase swap, Answer parts) {
+    if (parts.verdict() != SwapVerdict.DOES_NOT_FIT) {
+      return parts;
+    }
+    Evidence gives = parts.offered().orElseThrow();
+    Optional<Rail> fed = RegulatorRails.fed(swap);
+    Optional<Sourced> limit = fed.flatMap(Rail::currentLimit);
+    double loads = fed.map(rail -> RegulatorRails.loadAmps(swap, rail)).orElse(0.0);
+    if (limit.isPresent() || loads > gives.quantity().orElseThrow().asDouble()) {
+      Quantity draws =
+          limit.map(Sourced::quantity).orElseGet(() -> Quantity.of(loads, Dimension.CURRENT));
+      String words = "drawn from rail " + fed.orElseThrow().name();
+      return Comparison.compared(
+          Evidence.of(draws, words, Source.computed("rails.csv, loads.csv")),
+          gives,
+          Comparison.Better.MORE);
+    }
+    if (parts.margin().orElse(-1) <= SMALLER_CLASS - 1) {
+      return parts;
+    }
+    return Answer.missing(
+        parts.asked(),
+        parts.offered(),
+        List.of(
+            "what the boards draw from it: measure it and write it as the current limit of the rail"
+                + " that it feeds, in rails.csv"),
+        "it gives less than the part asked for, which may be enough");
   }
 
   /** Less than the asked part bears is enough where every rail of the kit stays below it. */
