@@ -12,6 +12,7 @@ import lowfirst.intake.cell.LostNames;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.Row;
+import lowfirst.intake.column.Separator;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.column.WholeNumber;
@@ -58,7 +59,22 @@ final class Remarks {
   /** A row with more filled cells than this is data. */
   private static final int MOST_IN_A_REMARK = 3;
 
+  private static final int MOST_WORDS_OF_A_HEADING = 6;
+
   private Remarks() {}
+
+  /** A heading of a few words, which blanks parted into cells: Optional parts: */
+  static Row whole(Separator separator, Row row) {
+    boolean parted = separator == Separator.BLANKS || separator == Separator.FIXED_WIDTH;
+    if (!parted || row.filled() < 2 || row.fillsMoreThan(MOST_WORDS_OF_A_HEADING)) {
+      return row;
+    }
+    String words = words(row);
+    boolean heads = words.endsWith(":") || FittedSigns.leaveOutOnly(words);
+    return heads && words.chars().noneMatch(Character::isDigit)
+        ? new Row(row.line(), List.of(words))
+        : row;
+  }
 
   /** Why {@code row} is no data; empty when it is. */
   static Optional<Problem> in(

@@ -112,7 +112,7 @@ public final class TableReader {
     above(before);
     merged = MergedValues.lines(kind, header, all.subList(first, all.size()));
     for (int i = first; i < all.size(); i++) {
-      Row row = unnumbered(all.get(i));
+      Row row = Remarks.whole(cut.separator(), unnumbered(all.get(i)));
       if (!isPassedOver(row, pages)) {
         readRow(row, all, i, map);
       }
@@ -369,6 +369,10 @@ public final class TableReader {
     return heads;
   }
 
+  private List<Row> whole() {
+    return cut.rows().stream().map(row -> Remarks.whole(cut.separator(), row)).toList();
+  }
+
   private Table table(String encoding) {
     List<Row> before = cut.before();
     return new Table(
@@ -379,7 +383,7 @@ public final class TableReader {
         Preamble.unit(before).or(() -> unitBelow),
         Preamble.side(before),
         headings,
-        BlankLines.before(cut.rows()),
+        headings.isEmpty() ? Set.of() : BlankLines.before(cut.header(), whole()),
         Understanding.of(kind, cut, width, encoding, file, rows),
         problems);
   }

@@ -1691,6 +1691,22 @@ class OddListsTest {
     assertEquals(2, of(reading, Kind.ROW_IGNORED).size());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"Optional parts:", "Only for the bell:", "Do not populate:"})
+  void a_heading_that_blanks_part_is_one_all_the_same(String heading) {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Part     Value        Package\n\nR1       10k          0207\n\n"
+                + heading
+                + "\n\nR2       22k          0207\nC1       100n         C050\n\nD1       1N4148       DO35\n");
+    assertEquals("[1 [R1] 10k, 1 [R2] 22k, 1 [C1] 100n, 1 [D1] 1N4148]", shown(reading));
+    Item.Fitting below = heading.startsWith("Do") ? Item.Fitting.NOT_FITTED : Item.Fitting.OPTIONAL;
+    assertEquals(
+        List.of(Item.Fitting.FITTED, below, below, Item.Fitting.FITTED),
+        items(reading).stream().map(Item::fitting).toList());
+  }
+
   // --- columns that only look like others
 
   @Test
