@@ -2,26 +2,15 @@ package lowfirst.sheet.loads;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import lowfirst.channel.ChannelStudy;
-import lowfirst.channel.OnCurrent;
 import lowfirst.channel.RailFinding;
-import lowfirst.channel.Remedy;
-import lowfirst.channel.Sensitivity;
 import lowfirst.channel.SumFinding;
 import lowfirst.channel.SupplyFinding;
-import lowfirst.channel.check.CheckKind;
 import lowfirst.channel.check.Verdict;
 import lowfirst.sheet.document.Block;
 import lowfirst.sheet.document.Block.Caution;
-import lowfirst.sheet.document.Block.Facts;
-import lowfirst.sheet.document.Block.Figure;
 import lowfirst.sheet.document.Block.Heading;
 import lowfirst.sheet.document.Block.Paragraph;
 import lowfirst.sheet.document.Block.Table;
@@ -35,8 +24,6 @@ import lowfirst.sheet.wording.Sentence;
  * are shown once.
  */
 public final class LoadsDocument {
-  private static final int SENSITIVITIES_SHOWN = 3;
-
   private LoadsDocument() {}
 
   /** The findings of a kit. */
@@ -60,9 +47,7 @@ public final class LoadsDocument {
       blocks.addAll(cautions());
     }
     var tables = new CheckTables();
-    for (List<ChannelStudy> alike : alike(studies)) {
-      addChannel(alike, tables, blocks);
-    }
+    ChannelSection.of(studies).forEach(section -> blocks.addAll(section.blocks(tables)));
     sums.forEach(sum -> addSum(sum, tables, blocks));
     return new Document("Loads of " + title, "tables " + shortened(fingerprint), blocks);
   }
@@ -147,135 +132,6 @@ public final class LoadsDocument {
                 + " belong to a person licensed for them."));
   }
 
-  private static List<List<ChannelStudy>> alike(List<ChannelStudy> studies) {
-    Map<List<Object>, List<ChannelStudy>> groups = new LinkedHashMap<>();
-    for (ChannelStudy study : studies) {
-      groups.computeIfAbsent(likeness(study), none -> new ArrayList<>()).add(study);
-    }
-    return List.copyOf(groups.values());
-  }
-
-  private static List<Object> likeness(ChannelStudy study) {
-    return study.finding().checks().stream()
-        .<Object>map(
-            check ->
-                List.of(
-                    check.kind(),
-                    check.actualAmount(),
-                    check.allowedAmount(),
-                    check.verdict(),
-                    check.missing().size()))
-        .toList();
-  }
-
-  private static void addChannel(List<ChannelStudy> alike, CheckTables tables, List<Block> blocks) {
-    ChannelStudy study = alike.get(0);
-    blocks.add(new Heading(2, names(alike)));
-    blocks.add(new Paragraph(Sentence.of(LoadsWords.line(study))));
-    if (alike.size() > 1) {
-      blocks.add(
-          new Paragraph(
-              "The sources below are those of "
-                  + study.inputs().channel().name()
-                  + "; the others have the same numbers in their own rows."));
-    }
-    addRemedies(study.remedies(), blocks);
-    blocks.add(new Facts(measured(study)));
-    study
-        .curve()
-        .map(ChannelPlot::of)
-        .ifPresent(drawing -> blocks.add(new Figure(drawing, drawing.words())));
-    blocks.addAll(ReleaseWords.blocks(study));
-    blocks.addAll(tables.of(study.inputs().channel().name(), study.finding().checks()));
-  }
-
-  private static String names(List<ChannelStudy> alike) {
-    String first = "Channel " + alike.get(0).inputs().channel().name();
-    if (alike.size() == 1) {
-      return first;
-    }
-    return alike.size() == 2
-        ? first + " and " + alike.get(1).inputs().channel().name()
-        : first
-            + " and "
-            + (alike.size() - 1)
-            + " alike, to "
-            + alike.get(alike.size() - 1).inputs().channel().name();
-  }
-
-  /** What is missing stands above, for all channels together. */
-  private static void addRemedies(List<Remedy> remedies, List<Block> blocks) {
-    List<Remedy> changes = MissingNumbers.without(remedies);
-    if (changes.isEmpty()) {
-      return;
-    }
-    blocks.add(
-        new Table(
-            "What to change: any one line for each",
-            List.of(Tables.words("for", 25), Tables.words("change", 75)),
-            changes.stream()
-                .map(remedy -> Tables.row(target(remedy, changes), LoadsWords.words(remedy)))
-                .distinct()
-                .toList()));
-  }
-
-  /** The part; or the check alone, where the part fails others that this change doesn't mend. */
-  private static String target(Remedy remedy, List<Remedy> all) {
-    String part = LoadsWords.part(remedy.check());
-    String words = LoadsWords.words(remedy);
-    Set<CheckKind> failing =
-        all.stream()
-            .map(Remedy::check)
-            .filter(check -> LoadsWords.part(check).equals(part))
-            .collect(Collectors.toSet());
-    long mended =
-        all.stream()
-            .filter(other -> failing.contains(other.check()))
-            .filter(other -> LoadsWords.words(other).equals(words))
-            .map(Remedy::check)
-            .distinct()
-            .count();
-    return mended == failing.size() ? part : remedy.check().words();
-  }
-
-  private static List<Facts.Fact> measured(ChannelStudy study) {
-    var facts = new ArrayList<Facts.Fact>();
-    double gate = study.inputs().gateVolts();
-    if (Double.isFinite(gate) && !study.curve().isEmpty()) {
-      facts.add(
-          new Facts.Fact(
-              "measure",
-              String.format(
-                  Locale.ROOT,
-                  "gate to source at least %.2f V when on; about %s in the load, cold, never more"
-                      + " than %s",
-                  gate,
-                  LoadsWords.amps(OnCurrent.amperes(study.inputs())),
-                  LoadsWords.amps(study.inputs().loadAmps()))));
-    }
-    ReleaseWords.fact(study).ifPresent(facts::add);
-    String matters =
-        study.sensitivities().stream()
-            .limit(SENSITIVITIES_SHOWN)
-            .map(LoadsDocument::sensitivity)
-            .collect(Collectors.joining("; "));
-    facts.add(
-        new Facts.Fact("matters most, a tenth worse", matters.isEmpty() ? "nothing" : matters));
-    return facts;
-  }
-
-  private static String sensitivity(Sensitivity sensitivity) {
-    String part = LoadsWords.part(sensitivity.check());
-    return sensitivity.used() < 1
-        ? String.format(
-            Locale.ROOT,
-            "%s (%.0f %% of what %s has left)",
-            LoadsWords.noun(sensitivity.term()),
-            100 * sensitivity.used(),
-            part)
-        : LoadsWords.noun(sensitivity.term()) + " (then " + part + " fails)";
-  }
-
   private static void addSum(SumFinding sum, CheckTables tables, List<Block> blocks) {
     blocks.add(new Heading(2, Sentence.begun(LoadsWords.name(sum))));
     if (sum instanceof RailFinding rail) {
@@ -287,7 +143,7 @@ public final class LoadsDocument {
     } else if (sum instanceof SupplyFinding supply) {
       named("Shared by the rails: ", supply.supply().rails()).ifPresent(blocks::add);
     }
-    addRemedies(sum.remedies(), blocks);
+    ChangeTable.of(sum.remedies()).ifPresent(blocks::add);
     blocks.addAll(tables.of(LoadsWords.name(sum), sum.checks()));
   }
 

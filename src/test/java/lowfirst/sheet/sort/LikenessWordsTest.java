@@ -1,5 +1,6 @@
 package lowfirst.sheet.sort;
 
+import static lowfirst.part.PartTypes.type;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,8 +11,6 @@ import lowfirst.board.Kit;
 import lowfirst.marking.BandSequence;
 import lowfirst.part.PartKind;
 import lowfirst.part.PartType;
-import lowfirst.quantity.Dimension;
-import lowfirst.quantity.Quantity;
 import lowfirst.sheet.document.Said;
 import lowfirst.sorting.Compartment;
 import lowfirst.sorting.Consequence;
@@ -82,22 +81,6 @@ class LikenessWordsTest {
         + " "
         + compartment.type().ratedVoltage().map(Object::toString).orElse("")
         + " ";
-  }
-
-  private static PartType type(PartKind kind, String text, String packageName) {
-    return type(kind, text, packageName, null);
-  }
-
-  private static PartType type(PartKind kind, String text, String packageName, String watts) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.ofNullable(watts).map(w -> Quantity.of(w, Dimension.POWER)),
-        "",
-        packageName);
   }
 
   private static Compartment compartment(int number, PartType type, Compartment.Role... roles) {

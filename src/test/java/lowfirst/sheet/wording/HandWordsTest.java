@@ -1,5 +1,6 @@
 package lowfirst.sheet.wording;
 
+import static lowfirst.part.PartTypes.type;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,22 +22,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Single sentences at the bench: which way round, how to seat. */
 class HandWordsTest {
-
-  private static PartType type(PartKind kind, String text, String packageName) {
-    return type(kind, text, packageName, null);
-  }
-
-  private static PartType type(PartKind kind, String text, String packageName, String watts) {
-    return new PartType(
-        kind,
-        text,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.ofNullable(watts).map(w -> Quantity.of(w, Dimension.POWER)),
-        "",
-        packageName);
-  }
 
   private static Step step(
       PartType type, Step.Stage stage, OptionalDouble height, String... names) {
