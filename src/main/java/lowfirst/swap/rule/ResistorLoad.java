@@ -5,6 +5,7 @@ import static lowfirst.swap.rule.Comparison.atLeast;
 import java.util.Optional;
 import lowfirst.board.Driver;
 import lowfirst.board.Rail;
+import lowfirst.channel.formula.ResistorRating;
 import lowfirst.quantity.Dimension;
 import lowfirst.quantity.Quantity;
 import lowfirst.quantity.Source;
@@ -17,15 +18,27 @@ import lowfirst.swap.subject.SwapUse;
  * gate drive of the kit, squared, over the resistance. Elsewhere the BOM's rating is the demand.
  */
 final class ResistorLoad {
+  /** What a resistor bears of which nobody says more: every leaded one bears that. */
+  private static final Evidence SMALLEST =
+      Evidence.of(
+          Quantity.of(ResistorRating.SMALLEST_WATTS, Dimension.POWER),
+          "the least of any with leads",
+          Source.assumed("1/8 W", "the BOM's value, as 220R 0.25W"));
+
   private ResistorLoad() {}
 
   static Optional<Answer> power(SwapCase swap) {
     Optional<Evidence> gives = swap.offered().least("PD");
     Optional<Evidence> needs = inGateCircuit(swap);
-    if (needs.isPresent() && gives.isPresent()) {
-      return Optional.of(Comparison.compared(needs.get(), gives.get(), Comparison.Better.MORE));
+    if (needs.isEmpty()) {
+      return atLeast("PD").of(swap);
     }
-    return atLeast("PD").of(swap);
+    Answer answer =
+        Comparison.compared(needs.get(), gives.orElse(SMALLEST), Comparison.Better.MORE);
+    return Optional.of(
+        gives.isPresent() || answer.verdict() == SwapVerdict.FITS
+            ? answer
+            : Comparison.unknown(swap, "PD", needs, gives));
   }
 
   /** P = V²/R with V the highest rail that a gate driver runs from; for gate circuits only. */
