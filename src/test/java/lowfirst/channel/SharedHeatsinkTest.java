@@ -99,4 +99,14 @@ class SharedHeatsinkTest {
     assertEquals(UNDECIDED, ChannelKit.check(tried, CheckKind.JUNCTION_TEMPERATURE).verdict());
     assertEquals(OVERLOADED, heat(two("100 K/W HS1", "8 K/W HS1")).verdict());
   }
+
+  /** What nobody knows of the other load heats this one, too. */
+  @Test
+  void a_heat_that_is_not_known_is_asked_for_where_it_goes() {
+    Check check = heat(two("8 K/W HS1", "8 K/W HS1").with("channels.two", "load=ghost"));
+    assertEquals(UNDECIDED, check.verdict());
+    assertTrue(
+        check.missing().contains("the heat of [out 2], on one heatsink: what they lack"),
+        check::toString);
+  }
 }

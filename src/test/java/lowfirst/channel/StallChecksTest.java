@@ -124,4 +124,21 @@ class StallChecksTest {
     assertEquals(UNDECIDED, more.verdict(), "8.4 A, and at 4 V it is specified up to 8 A");
     assertTrue(more.missing().toString().contains("ID ≥ 8.4 A"), more.missing().toString());
   }
+
+  /**
+   * Of the pin's 4.7 V the base keeps 0.95 V; the rest drives 470 Ω and 1 % behind 30 Ω with 7.43
+   * mA, less 0.1 mA through the pull-down: ten times that stays saturated, and more does not.
+   */
+  @Test
+  void a_transistor_carries_a_jammed_motor_as_far_as_its_base_current_reaches() {
+    ChannelKit motor =
+        ChannelKit.typical()
+            .with("rails", "voltage=12 V")
+            .with("bom.Q1", "part type=2N3904; description=transistor NPN onsemi")
+            .with("bom.R1", "value=470R 1%")
+            .with("loads", "kind=motor; resistance=; current=30 mA; tolerance=0 %; inrush=60 mA");
+    Check check = motor.check(CheckKind.STALL_CURRENT);
+    assertEquals(0.063, check.actualAmount(), 1e-6, "60 mA at 12.6 V for 12 V");
+    assertEquals(0.0733, check.allowedAmount(), 0.0003);
+  }
 }
