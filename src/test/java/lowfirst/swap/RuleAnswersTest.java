@@ -169,6 +169,8 @@ class RuleAnswersTest {
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <9e-3 A, does not fit",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <39e-3 A, fits",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <41e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <10e-3 A, does not fit",
+    "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, IZT <40e-3 A, does not fit",
     "ZENER_DIODE, TEST_CURRENT, '', IZT <20e-3 A, '', silent",
     "ZENER_DIODE, TEST_CURRENT, '', '', IZT <20e-3 A, silent",
     // pins and rows must be the same; a terminal's poles may drift by a hole's play over all of
