@@ -197,6 +197,7 @@ class MapOfTheCodeTest {
                 "lowfirst.intake.shipped",
                 "lowfirst.sheet.csv"),
             List.of("org.dhatim.fastexcel..", "lowfirst.intake.workbook"),
+            List.of("org.jsoup..", "lowfirst.intake.workbook"),
             List.of("org.apache.pdfbox..", "lowfirst.sheet.pdf"),
             List.of("java.sql..", "lowfirst.store"),
             List.of("com.google.zxing..", "lowfirst.sheet.progress"),

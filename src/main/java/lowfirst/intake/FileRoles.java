@@ -20,6 +20,7 @@ import lowfirst.intake.table.TableReader;
 import lowfirst.intake.text.PipeTable;
 import lowfirst.intake.text.TextOfFile;
 import lowfirst.intake.text.TickBoxes;
+import lowfirst.intake.workbook.WebPage;
 
 /** Tells which files of a folder are BOMs and which placement lists, by name and by content. */
 final class FileRoles {
@@ -55,6 +56,10 @@ final class FileRoles {
           "markdown",
           "org");
   private static final Set<String> NOTES = Set.of("md", "markdown", "org");
+
+  /** Some programs give a page the ending of a spreadsheet. */
+  private static final Set<String> PAGES = Set.of("html", "htm", "xls");
+
   private static final Pattern BOM_NAME =
       Pattern.compile(
           "bom|bill|material|part|stueckliste|stückliste|nomenclat|components|lista|teileliste|distinta"
@@ -149,17 +154,27 @@ final class FileRoles {
     int dot = name.lastIndexOf('.');
     String ending = name.substring(dot + 1);
     boolean table =
-        dot > 0 && (TABLES.contains(ending) || (NOTES.contains(ending) && holdsTable(name, path)));
+        dot > 0
+            && (TABLES.contains(ending)
+                || (isNamed(name) && NOTES.contains(ending) && holdsList(path))
+                || (isNamed(name) && PAGES.contains(ending) && isPage(path)));
     return table && !(folder.isEmpty() && KNOWN.contains(name.substring(0, dot)));
   }
 
   /** Notes are read only where their name says that they list parts, and a list stands there. */
-  private boolean holdsTable(String name, String path) {
-    if (!isNamed(name)) {
-      return false;
-    }
-    String text = TextOfFile.of(path, files.file(path).orElse(new byte[0])).text();
-    return PipeTable.isIn(text) || PartLines.in(TickBoxes.dropped(text)).isPresent();
+  private boolean holdsList(String path) {
+    String text = text(path);
+    return WebPage.isOne(text)
+        || PipeTable.isIn(text)
+        || PartLines.in(TickBoxes.dropped(text)).isPresent();
+  }
+
+  private boolean isPage(String path) {
+    return WebPage.isOne(text(path));
+  }
+
+  private String text(String path) {
+    return TextOfFile.of(path, files.file(path).orElse(new byte[0])).text();
   }
 
   /** A table with coordinates is a placement list whatever it is called. */

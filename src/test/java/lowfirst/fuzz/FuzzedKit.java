@@ -51,6 +51,7 @@ final class FuzzedKit {
           "columns.properties",
           "main/bom.csv",
           "main/bom.xlsx",
+          "main/bom.html",
           "main/placements.csv",
           "board.xml");
 
@@ -71,7 +72,7 @@ final class FuzzedKit {
     if (OF_BOARDS.contains(file)) {
       files.keySet().retainAll(OF_BOARDS);
     }
-    if (file.endsWith(".xlsx")) {
+    if (file.endsWith(".xlsx") || file.endsWith(".html")) {
       files.remove("main/bom.csv");
       files.put(
           "boards.csv", text("board,bom,placements\nmain," + file + ",main/placements.csv\n"));
@@ -88,7 +89,7 @@ final class FuzzedKit {
   /** A rejection names a file of the kit, and a rejected cell its line and column. */
   private static void place(Problem problem, Map<String, byte[]> files) {
     boolean lies = problem.place().line() < 0 || problem.place().column() < 0;
-    boolean table = problem.place().file().matches(".*\\.(csv|xlsx|xml)");
+    boolean table = problem.place().file().matches(".*\\.(csv|xlsx|html|xml)");
     // A cell is also empty where the table lacks its column.
     boolean cell = table && problem.kind() != Kind.CELL_EMPTY;
     boolean vague =

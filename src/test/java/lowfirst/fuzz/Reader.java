@@ -29,6 +29,7 @@ enum Reader {
   COLUMNS(FuzzedKit.with("columns.properties")),
   WORKBOOK(FuzzedKit.with("main/bom.xlsx")),
   SHEET(FuzzedKit.withSheet()),
+  PAGE(FuzzedKit.with("main/bom.html")),
   DESIGN(FuzzedKit.with("board.xml")),
   CODE(bytes -> look(new String(bytes, StandardCharsets.UTF_8))),
   REQUEST(RequestFuzz::read);

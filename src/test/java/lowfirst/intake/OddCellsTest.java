@@ -890,7 +890,7 @@ class OddCellsTest {
         "[ | 1 | data for programs",
         "[Main board] | 1 | no line could be read as a header",
         "<html> | 1 | with tags",
-        "Parts of the board#<table>#<tr><td>R1</td><td>10k</td></tr> | 2 | with tags"
+        "Parts of the board#<table>#<tr><td>R1</td><td>10k</td></tr> | 3 | no line could be read as a header"
       })
   void data_for_programs_is_named_as_such(String text, int line, String words) {
     Problem said =

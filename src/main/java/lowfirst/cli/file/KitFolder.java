@@ -52,12 +52,15 @@ public final class KitFolder {
           "md",
           "markdown",
           "org",
+          "html",
+          "htm",
+          "xls",
           "xml",
           "cvg");
 
   /** Forms that are not read: their names are enough to say so. */
   private static final Set<String> OTHER_ENDINGS =
-      Set.of("xls", "xlsb", "ods", "numbers", "html", "htm", "pdf", "json", "zip", "gz");
+      Set.of("xlsb", "ods", "numbers", "pdf", "json", "zip", "gz");
 
   private final Path root;
   private final TreeMap<String, byte[]> contents = new TreeMap<>();

@@ -16,7 +16,6 @@ import lowfirst.problem.Problem;
 
 /** Says why no header was found, and what would help. */
 final class NoHeader {
-  private static final Pattern TABLE_TAG = Pattern.compile("(?i)<t(able|head|body|r|h|d)\\b");
 
   /** How data for programs begins, unlike a heading in brackets. */
   private static final Pattern BRACES = Pattern.compile("\\{.*|\\[(\\s*[\\[{\"].*)?");
@@ -55,7 +54,7 @@ final class NoHeader {
   private static Optional<Problem> forPrograms(String file, List<Row> rows) {
     for (Row row : rows.subList(0, Math.min(rows.size(), Cut.SEARCHED))) {
       boolean first = row == rows.get(0);
-      if (row.cell(0).startsWith("<") && (first || TABLE_TAG.matcher(row.cell(0)).lookingAt())) {
+      if (first && row.cell(0).startsWith("<")) {
         return Optional.of(
             new Problem(
                 Kind.HEADER_NOT_FOUND,

@@ -25,6 +25,7 @@ import lowfirst.intake.text.TextOfFile;
 import lowfirst.intake.text.TickBoxes;
 import lowfirst.intake.text.WideSigns;
 import lowfirst.intake.text.ZeroWidthSigns;
+import lowfirst.intake.workbook.WebPage;
 import lowfirst.intake.workbook.Workbook;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
@@ -63,10 +64,15 @@ public final class TableReader {
   /** The table that {@code bytes} hold; never throws. */
   public static Table read(TableKind kind, String file, byte[] bytes, ColumnMap map) {
     if (Workbook.isOne(bytes)) {
-      return read(kind, file, Workbook.of(file, bytes), map);
+      return read(kind, file, Workbook.of(file, bytes), "spreadsheet (Office Open XML)", map);
+    }
+    TextOfFile written = TextOfFile.of(file, bytes);
+    if (WebPage.isOne(written.text())) {
+      String form = "web page (HTML), " + written.encoding();
+      return read(kind, file, WebPage.of(file, written.text()), form, map);
     }
     TextOfFile text =
-        TextOfFile.of(file, bytes)
+        written
             .with(ZeroWidthSigns::dropped)
             .with(WideSigns::plain)
             .with(OddQuotes::plain)
@@ -87,13 +93,14 @@ public final class TableReader {
     return reader.table(text.encoding());
   }
 
-  private static Table read(TableKind kind, String file, Workbook workbook, ColumnMap map) {
+  private static Table read(
+      TableKind kind, String file, Workbook workbook, String form, ColumnMap map) {
     var reader = new TableReader(kind, file, LikeliestSheet.of(kind, file, workbook, map));
     reader.problems.addAll(reader.cut.problems());
     if (workbook.problems().isEmpty()) {
       reader.readRows(map);
     }
-    return reader.table("spreadsheet (Office Open XML)");
+    return reader.table(form);
   }
 
   private void readRows(ColumnMap map) {
