@@ -181,7 +181,7 @@ class OddCellsTest {
     KitReading reading =
         KitTables.read(
             "placements.csv",
-            "Ref\tPosition (mm)\nR1\t(12.5, 30.0)\nR2\t20.25 / 41\nR3\t7;8\nR4\t12,5\n");
+            "Ref\tPosition (mm)\tSide\nR1\t(12.5, 30.0)\ttop\nR2\t20.25 / 41\ttop\nR3\t7;8\ttop\nR4\t12,5\ttop\n");
     assertEquals(
         List.of("R1 12.5 30.0", "R2 20.25 41.0", "R3 7.0 8.0", "R4 12.0 5.0"), places(reading));
     assertEquals(
@@ -835,7 +835,8 @@ class OddCellsTest {
   void numbers_that_are_no_quarter_turns_are_no_angles() {
     KitReading reading =
         KitTables.read(
-            "placements.csv", "Ref,X mm,Y mm,Pins\nR1,10,20,2\nR2,50,10,2\nU1,30,10,90\n");
+            "placements.csv",
+            "Ref,X mm,Y mm,Pins,Side\nR1,10,20,2,top\nR2,50,10,2,top\nU1,30,10,90,top\n");
     assertEquals("0 0 0", angles(reading));
     assertEquals(List.of(), messages(reading, Kind.COLUMN_GUESSED));
   }
@@ -878,6 +879,18 @@ class OddCellsTest {
             "Ref Footprint Mid X Mid Y TB Rotation Comment\n"
                 + "R1 AXIAL 12mm 20mm T 90 4k7\nU1 40mm 20mm B 270 555\nC1 RAD 50mm 20mm B 0 1n\n");
     assertEquals(1, messages(reading, Kind.ROW_LENGTH).size());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"placements.csv, true", "pick-top.csv, false", "pick_front.csv, false"})
+  void a_list_without_any_side_says_that_all_were_taken_for_the_top(String file, boolean said) {
+    List<String> guessed =
+        messages(KitTables.read(file, "Ref,X mm,Y mm\nR1,10,20\nR2,50,10\n"), Kind.COLUMN_GUESSED);
+    assertEquals(
+        said
+            ? List.of("no column says on which side each part sits; all were taken for the top")
+            : List.of(),
+        guessed);
   }
 
   // --- data for programs

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lowfirst.board.Side;
@@ -188,6 +189,15 @@ public final class SideWords {
   /** A longer text is prose. */
   private static final int LONGEST = 60;
 
+  private static final Pattern BOTTOM_FILE =
+      Pattern.compile(
+          "(?:^|[^a-z])(?:bottom|bot|back|unten|unterseite|rückseite|rueckseite|lötseite|loetseite|dessous"
+              + "|mnb)(?:[^a-z]|$)");
+  private static final Pattern TOP_FILE =
+      Pattern.compile(
+          "(?:^|[^a-z])(?:top|front|oben|oberseite|vorderseite|bestückungsseite|bestueckungsseite|dessus"
+              + "|mnt)(?:[^a-z]|$)");
+
   private SideWords() {}
 
   /** Whether a cell names both sides. */
@@ -275,12 +285,12 @@ public final class SideWords {
     return NO.contains(key) ? Optional.of(Side.TOP) : Optional.empty();
   }
 
-  /** The side that a file's name states for all its rows. */
+  /** The side that a file's name states for all its rows; the bottom where it states both. */
   public static Optional<Side> inFileName(String file) {
     String name = file.substring(file.lastIndexOf('/') + 1).toLowerCase(Locale.ROOT);
-    boolean bottom =
-        name.matches(
-            ".*(^|[^a-z])(bottom|bot|back|unten|unterseite|rückseite|rueckseite|lötseite|loetseite|dessous|mnb)([^a-z]|$).*");
-    return bottom ? Optional.of(Side.BOTTOM) : Optional.empty();
+    if (BOTTOM_FILE.matcher(name).find()) {
+      return Optional.of(Side.BOTTOM);
+    }
+    return TOP_FILE.matcher(name).find() ? Optional.of(Side.TOP) : Optional.empty();
   }
 }

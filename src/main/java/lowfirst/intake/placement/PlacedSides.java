@@ -32,6 +32,7 @@ final class PlacedSides {
   private final Map<String, Integer> unknown = new HashMap<>();
   private TableRow firstWithout;
   private int without;
+  private boolean isNamed;
 
   /** What is wrong with single cells goes to {@code problems}. */
   PlacedSides(Table table, FirstLook look, List<Problem> problems) {
@@ -83,7 +84,8 @@ final class PlacedSides {
             .or(() -> TurnSigns.side(row.text(Column.ROTATION)))
             .or(() -> table.sideAt(row.line()))
             .or(() -> ofAll);
-    if (said.isEmpty() && row.has(Column.SIDE)) {
+    isNamed |= said.isPresent();
+    if (said.isEmpty()) {
       firstWithout = without++ == 0 ? row : firstWithout;
     }
     return said.orElse(Side.TOP);
@@ -95,13 +97,21 @@ final class PlacedSides {
     if (!pair.isEmpty()) {
       said.add(pairGuessed());
     }
-    if (without > 0) {
+    // Where some rows are marked, the others are on the top.
+    if (without > 0 && (firstWithout.has(Column.SIDE) || !isNamed)) {
       said.add(notSaid());
     }
     return said;
   }
 
   private Problem notSaid() {
+    if (!firstWithout.has(Column.SIDE)) {
+      return new Problem(
+          Kind.COLUMN_GUESSED,
+          Place.ofFile(table.file()),
+          "no column says on which side each part sits; all were taken for the top",
+          "if some sit on the bottom, say so in a column side");
+    }
     return firstWithout.problem(
         Kind.COLUMN_GUESSED,
         Column.SIDE,

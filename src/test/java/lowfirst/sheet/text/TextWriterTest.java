@@ -287,4 +287,44 @@ class TextWriterTest {
         """,
         TextWriter.write(with(table), 20));
   }
+
+  @Test
+  void what_stands_below_the_title_follows_it() {
+    assertEquals(
+        "Order\n=====\nof 3 parts\n",
+        TextWriter.write(new Document("Order", "of 3 parts", List.of()), 40));
+  }
+
+  /** Names and the gap after them take half of the line at most. */
+  @ParameterizedTest
+  @CsvSource({"28, 'way round to  up'", "26, 'way round to: up'"})
+  void facts_stand_beside_their_names_where_these_leave_half_of_the_line(int width, String line) {
+    Block.Facts facts = new Block.Facts(List.of(new Block.Facts.Fact("way round to", "up")));
+    assertEquals(line, TextWriter.write(with(facts), width).lines().toList().get(3));
+  }
+
+  private static Table one(String... cells) {
+    return new Table(
+        "",
+        java.util.Arrays.stream(cells)
+            .map(c -> new Table.Column("a", Table.Align.START, 1))
+            .toList(),
+        List.of(new Table.Row(java.util.Arrays.stream(cells).map(Cell::of).toList())));
+  }
+
+  /** With two columns between them, 10 and 8 take 20. */
+  @ParameterizedTest
+  @CsvSource({
+    "abcdefghij, klmnopqr, 20, abcdefghij  klmnopqr",
+  })
+  void a_table_that_just_fits_stays_one(String left, String right, int width, String line) {
+    String text = TextWriter.write(with(one(left, right)), width);
+    assertTrue(text.lines().anyMatch(line::equals), text);
+  }
+
+  @Test
+  void a_cell_of_several_lines_is_as_wide_as_the_widest() {
+    String text = TextWriter.write(with(one("abc\nabcdefghi\nab", "x")), 60);
+    assertTrue(text.lines().anyMatch("abc        x"::equals), text);
+  }
 }
