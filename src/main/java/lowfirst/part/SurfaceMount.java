@@ -71,7 +71,7 @@ public final class SurfaceMount {
               + "|(SO|SOT|SOTFL|SOP|SOIC|SOJ|SOD|SODFL|SON|PSON|QFP|QFN|PQFN|DFN|CFP|PLCC)\\d{2,3}P\\d)");
   private static final Pattern OF_A_DIODE =
       Pattern.compile(
-          "(?<![A-Z0-9])((D|DIODE)[ _-]SM[ABC]|SM[ABC][ _-]DIODE|SM[ABCF]J?_L\\d)(?![A-Z])");
+          "(?<![A-Z0-9])((D[ _-]|DIODE[ _-]?)SM[ABC]|SM[ABC][ _-]?DIODE|SM[ABCF]J?_L\\d)(?![A-Z])");
 
   private static final Pattern DIODE_WORD = Pattern.compile("(?<![\\w-])SM[ABC](?![\\w-])");
 

@@ -83,6 +83,8 @@ class SurfaceMountTest {
         "L3225M",
         "SMF_L2.8-W1.8-LS3.7-RD",
         "SMA-DIODE",
+        "SMBDIODE",
+        "DIODESMA",
         "PANASONIC_D",
         "TAC_BUTTONSMD",
         "CR1632SMT",
