@@ -135,6 +135,7 @@ final class OneLine {
     boolean sure =
         numbered.filter(NARROW::contains).isPresent() || PartKindWords.isPlain(type.name());
     return said.isPresent()
+        && numbered.isPresent()
         && sure
         && PartKindGuess.areKin(said.get(), numbered.get())
         && said.get() != numbered.get();
