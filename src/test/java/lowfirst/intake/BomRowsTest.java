@@ -728,9 +728,9 @@ class BomRowsTest {
   }
 
   @Test
-  void a_page_for_the_web_is_named_as_one() {
+  void a_page_for_the_web_without_a_table_is_named_as_one() {
     assertTrue(
-        problem("<html><table><tr><td>Ref</td></tr></table></html>", Kind.HEADER_NOT_FOUND)
+        problem("<html><div>Ref</div><div>R1</div></html>", Kind.HEADER_NOT_FOUND)
             .message()
             .contains("page for the web"));
   }

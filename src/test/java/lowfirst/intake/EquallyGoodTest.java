@@ -135,7 +135,7 @@ class EquallyGoodTest {
 
   @Test
   void a_column_of_pairs_may_be_told() {
-    String placed = "Ref,Where,Rot\nR1,\"12.5, 30\",0\nR2,\"50, 10\",90\n";
+    String placed = "Ref,Where,Rot,Side\nR1,\"12.5, 30\",0,top\nR2,\"50, 10\",90,top\n";
     KitReading told =
         KitReader.read(
             KitTables.files("placements.csv", placed),

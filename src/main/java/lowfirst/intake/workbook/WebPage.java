@@ -75,7 +75,9 @@ public final class WebPage {
     var page = new WebPage();
     try (var elements =
         new StreamParser(Parser.htmlParser().setTrackPosition(true).setMaxDepth(DEEPEST))) {
-      boolean whole = page.read(elements.parse(text, "").iterator());
+      // The library counts lines by their line feeds.
+      String lines = text.replace("\r\n", "\n").replace('\r', '\n');
+      boolean whole = page.read(elements.parse(lines, "").iterator());
       return whole ? new Workbook(List.of(page.grid()), List.of()) : tooLarge(file);
     }
   }
