@@ -22,7 +22,7 @@ public enum Separator {
   /** None: a line for each thing that is known of a part. */
   RECORDS(' ', "records, a line for each column"),
   /** None: the file is a spreadsheet, which knows its cells. */
-  SHEET('\0', "a spreadsheet's own grid");
+  SHEET('\0', "the file's own grid");
 
   private final char character;
   private final String words;
