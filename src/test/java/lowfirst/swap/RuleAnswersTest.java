@@ -186,6 +186,8 @@ class RuleAnswersTest {
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm; poles <4 x, pitch <2.5 mm, fits",
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm; poles <5 x, pitch <2.5 mm, does not fit",
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.5 mm; poles <4 x, pitch <2.54 mm, fits",
+    // numbers whose difference is the play of 0.15 mm itself, in binary too
+    "CONNECTOR, CONTACT_PITCH, '', pitch <0.3 mm; poles <2 x, pitch <0.15 mm, fits",
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.5 mm; poles <5 x, pitch <2.54 mm, does not fit",
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm, pitch <2.5 mm, does not fit",
     "CONNECTOR, CONTACT_PITCH, '', pitch <2.54 mm, pitch <2.54 mm, fits",
@@ -246,7 +248,12 @@ class RuleAnswersTest {
     "FUSE, PACKAGE, '', package = DIP-18, package = DIP-16, silent",
     // a hole's play is nothing, a grid step is formed, more is too far
     "LED, PITCH, '', pitch <2.54 mm, pitch <2.5 mm, fits",
+    "LED, PITCH, '', pitch <0.3 mm, pitch <0.15 mm, fits",
     "LED, PITCH, '', pitch <2.54 mm, pitch <5.08 mm, undecided",
+    // makers don't agree on letters: what both state decides, be it the word or the letter
+    "POTENTIOMETER, TAPER, '', taper = log; taperLetter = A, taperLetter = A, fits",
+    "POTENTIOMETER, TAPER, '', taper = log; taperLetter = A, taperLetter = B, does not fit",
+    "POTENTIOMETER, TAPER, '', taper = log, taperLetter = A, silent",
     "LED, PITCH, '', pitch <2.54 mm, pitch <5.2 mm, does not fit",
     "LED, PITCH, '', pitch <2.54 mm, '', silent",
     "REGULATOR, PITCH, '', pitch <2.54 mm, pitch <3.5 mm, does not fit",
