@@ -131,13 +131,14 @@ final class OneLine {
 
   private static boolean descriptionDiffers(PartType type, String description) {
     Optional<PartKind> said = PartKindWords.byWords(description).filter(NARROW::contains);
+    if (said.isEmpty()) {
+      return false;
+    }
     Optional<PartKind> numbered = PartKindWords.byTypeNumber(type.name());
     boolean sure =
         numbered.filter(NARROW::contains).isPresent() || PartKindWords.isPlain(type.name());
-    return said.isPresent()
-        && numbered.isPresent()
-        && sure
-        && PartKindGuess.areKin(said.get(), numbered.get())
-        && said.get() != numbered.get();
+    return sure
+        && numbered.filter(kind -> PartKindGuess.areKin(said.get(), kind)).isPresent()
+        && !numbered.equals(said);
   }
 }
