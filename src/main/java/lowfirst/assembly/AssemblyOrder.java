@@ -96,6 +96,22 @@ public final class AssemblyOrder {
       boolean waits = seat.type().kind() == PartKind.WIRE_LINK && covering.contains(seat);
       return new Sort(seat.type(), seat.height(), seat.stage(), seat.statedHeight(), waits);
     }
+
+    /** Field by field, as of a part type: a record's own is put together at each start. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Sort that
+          && type.equals(that.type)
+          && height.equals(that.height)
+          && stage == that.stage
+          && statedHeight == that.statedHeight
+          && waits == that.waits;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * type.hashCode() + height.hashCode()) + stage.hashCode();
+    }
   }
 
   private static List<Group> groups(Collection<Seat> seats, Set<Seat> covering) {

@@ -188,9 +188,9 @@ final class Sockets {
   }
 
   private void byOwnWords() {
-    var known = new HashMap<Words, Boolean>();
+    var known = new HashMap<String, Boolean>();
     for (Seat seat : seats.all()) {
-      if (open(seat) && known.computeIfAbsent(words(seat), Words::sayPlugged)) {
+      if (open(seat) && known.computeIfAbsent(words(seat), Sockets::sayPlugged)) {
         boolean footprintOfSocket =
             seat.type().packageName().toUpperCase(Locale.ROOT).contains("SOCKET");
         add(
@@ -202,17 +202,15 @@ final class Sockets {
     }
   }
 
-  private Words words(Seat seat) {
+  /** What a circuit's own line says of it. */
+  private String words(Seat seat) {
     String description = board.itemOf(seat.designator()).map(Item::description).orElse("");
-    return new Words(seat.type().packageName(), seat.type().text(), description);
+    return seat.type().packageName() + " | " + seat.type().text() + " | " + description;
   }
 
-  /** What a circuit's own line says of it. */
-  private record Words(String packageName, String text, String description) {
-    boolean sayPlugged() {
-      String capitals = (packageName + " | " + text + " | " + description).toUpperCase(Locale.ROOT);
-      return SOCKET_WORD.matcher(capitals).find() && !NO_SOCKET.matcher(capitals).find();
-    }
+  private static boolean sayPlugged(String words) {
+    String capitals = words.toUpperCase(Locale.ROOT);
+    return SOCKET_WORD.matcher(capitals).find() && !NO_SOCKET.matcher(capitals).find();
   }
 
   private void byCount() {

@@ -145,7 +145,7 @@ public final class Board {
     BoardPart first = parts.find(item.designators().get(0));
     return first != null
         && first.placement().isPresent()
-        && first.placement().get().place().equals(item.place());
+        && first.placement().get().place().compareTo(item.place()) == 0;
   }
 
   /** The placement list. */

@@ -17,14 +17,7 @@ import lowfirst.intake.column.Separator;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.column.WholeNumber;
-import lowfirst.intake.text.LeaderDots;
-import lowfirst.intake.text.MailQuotes;
-import lowfirst.intake.text.OddQuotes;
-import lowfirst.intake.text.PipeTable;
 import lowfirst.intake.text.TextOfFile;
-import lowfirst.intake.text.TickBoxes;
-import lowfirst.intake.text.WideSigns;
-import lowfirst.intake.text.ZeroWidthSigns;
 import lowfirst.intake.workbook.WebPage;
 import lowfirst.intake.workbook.Workbook;
 import lowfirst.problem.Kind;
@@ -67,19 +60,11 @@ public final class TableReader {
       return read(kind, file, Workbook.of(file, bytes), "spreadsheet (Office Open XML)", map);
     }
     TextOfFile written = TextOfFile.of(file, bytes);
-    if (WebPage.isOne(written.text())) {
+    if (written.signs().mayBeAnyOf("<") && WebPage.isOne(written.text())) {
       String form = "web page (HTML), " + written.encoding();
       return read(kind, file, WebPage.of(file, written.text()), form, map);
     }
-    TextOfFile text =
-        written
-            .with(ZeroWidthSigns::dropped)
-            .with(WideSigns::plain)
-            .with(OddQuotes::plain)
-            .with(MailQuotes::dropped)
-            .with(PipeTable::plain)
-            .with(TickBoxes::dropped)
-            .with(LeaderDots::blanked);
+    TextOfFile text = written.plain();
     var cut =
         text.text().isEmpty()
             ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())

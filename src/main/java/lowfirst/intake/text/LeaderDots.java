@@ -3,7 +3,10 @@ package lowfirst.intake.text;
 import java.util.regex.Pattern;
 
 /** Dots that lead the eye from a name to its value: R1 ........ 10k. */
-public final class LeaderDots {
+final class LeaderDots {
+  /** Without it nothing is changed. */
+  static final String SIGN = ".";
+
   private static final String FEWEST = "....";
 
   private static final Pattern RUN = Pattern.compile("\\.{4,}");
@@ -11,7 +14,7 @@ public final class LeaderDots {
   private LeaderDots() {}
 
   /** The text with as many blanks in their place; the text itself where there are none. */
-  public static String blanked(String text) {
+  static String blanked(String text) {
     return text.contains(FEWEST)
         ? RUN.matcher(text).replaceAll(run -> " ".repeat(run.group().length()))
         : text;

@@ -3,7 +3,10 @@ package lowfirst.intake.text;
 import java.util.regex.Pattern;
 
 /** A list as a mail quotes it: each line begins with {@code >}. */
-public final class MailQuotes {
+final class MailQuotes {
+  /** Without it nothing is changed. */
+  static final String SIGN = ">";
+
   private static final Pattern QUOTE = Pattern.compile("(?m)^[ \\t]*>[> \\t]*");
   private static final Pattern LINE = Pattern.compile("(?m)^[^\\n\\r]*\\S");
 
@@ -13,11 +16,9 @@ public final class MailQuotes {
   private MailQuotes() {}
 
   /** The text without them; the text itself where most lines have none. */
-  public static String dropped(String text) {
+  static String dropped(String text) {
     boolean quoted =
-        text.indexOf('>') >= 0
-            && QUOTE.matcher(text).results().count()
-                > NEARLY_ALL * LINE.matcher(text).results().count();
+        QUOTE.matcher(text).results().count() > NEARLY_ALL * LINE.matcher(text).results().count();
     return quoted ? QUOTE.matcher(text).replaceAll("") : text;
   }
 }

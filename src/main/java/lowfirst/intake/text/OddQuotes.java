@@ -6,7 +6,10 @@ import java.util.regex.Pattern;
  * Quotes that RFC 4180 does not know, made plain: formulas of a text ({@code ="R1"}), typographic
  * quotes around cells, single quotes around every cell, and a lone one before it.
  */
-public final class OddQuotes {
+final class OddQuotes {
+  /** Without one of them nothing is changed. */
+  static final String SIGNS = "\"“„'";
+
   private static final Pattern FORMULA = Pattern.compile("(^|[,;\\t|]|\\n|\\r)=\"");
   private static final Pattern OPENING = Pattern.compile("(^|[,;\\t|]|\\n|\\r)[“„‟]");
   private static final Pattern CLOSING = Pattern.compile("[”“](?=$|[,;\\t|]|\\n|\\r)");
@@ -20,7 +23,7 @@ public final class OddQuotes {
   private OddQuotes() {}
 
   /** The text with such quotes made plain; the text itself when it has none. */
-  public static String plain(String text) {
+  static String plain(String text) {
     String plain = text;
     if (plain.indexOf('"') >= 0 && plain.contains("=\"")) {
       plain = FORMULA.matcher(plain).replaceAll("$1\"");

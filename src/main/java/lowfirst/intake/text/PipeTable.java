@@ -7,6 +7,9 @@ import java.util.regex.Pattern;
  * the header, and marks for how words look.
  */
 public final class PipeTable {
+  /** Without one of them nothing is changed. */
+  static final String SIGNS = "|<";
+
   private static final Pattern LINK = Pattern.compile("!?\\[([^\\]|\\n\\r]*)]\\([^)|\\n\\r]*\\)");
   private static final Pattern LINE_BREAK = Pattern.compile("(?i)<br ?/?>");
   private static final Pattern MARK = Pattern.compile("\\*\\*|`");
@@ -61,11 +64,10 @@ public final class PipeTable {
   }
 
   /** The text without marks that stand for the look of words; itself when it has none. */
-  public static String plain(String written) {
-    String broken =
-        written.indexOf('<') < 0 ? written : LINE_BREAK.matcher(written).replaceAll(" ");
+  static String plain(String written) {
+    String broken = LINE_BREAK.matcher(written).replaceAll(" ");
     String text = onlyLead(broken) ? LEADING.matcher(broken).replaceAll(" ") : broken;
-    if (text.indexOf('|') < 0 || !isIn(text)) {
+    if (!isIn(text)) {
       return text;
     }
     String words = LINK.matcher(text.replace("\\|", "\u00a6")).replaceAll("$1");

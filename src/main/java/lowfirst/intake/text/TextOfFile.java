@@ -19,11 +19,15 @@ import lowfirst.problem.Problem;
  *
  * @param text the characters, without a byte-order mark; empty when the file holds no text
  * @param encoding what a person calls the encoding, for example {@code UTF-16 (little-endian)}
+ * @param signs which signs stand in the text
  * @param problems what is wrong with the file as a whole
  */
-public record TextOfFile(String text, String encoding, List<Problem> problems) {
+public record TextOfFile(String text, String encoding, Signs signs, List<Problem> problems) {
 
   private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
+
+  /** What every mending looks for. */
+  private static final String MENDED = "&\u00c2\u00ce\u00e2";
 
   private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
 
@@ -52,9 +56,34 @@ public record TextOfFile(String text, String encoding, List<Problem> problems) {
     return unmarked(file, bytes);
   }
 
-  /** The same with its text changed; an unreadable file stays as it is. */
-  public TextOfFile with(UnaryOperator<String> change) {
-    return text.isEmpty() ? this : new TextOfFile(change.apply(text), encoding, problems);
+  private TextOfFile(String text, String encoding, List<Problem> problems) {
+    this(text, encoding, Signs.of(text), problems);
+  }
+
+  /**
+   * The same with its text changed, which is left alone where none of these signs can stand in it;
+   * an unreadable file stays as it is.
+   */
+  TextOfFile with(String changed, UnaryOperator<String> change) {
+    if (!signs.mayBeAnyOf(changed)) {
+      return this;
+    }
+    String text = change.apply(this.text);
+    return text.equals(this.text) ? this : new TextOfFile(text, encoding, problems);
+  }
+
+  /**
+   * The same with what mails, notes, pages of the web and hands put around cells and lines made
+   * plain; an unreadable file stays as it is.
+   */
+  public TextOfFile plain() {
+    return with(ZeroWidthSigns.SIGNS, ZeroWidthSigns::dropped)
+        .with(WideSigns.DIGITS, WideSigns::plain)
+        .with(OddQuotes.SIGNS, OddQuotes::plain)
+        .with(MailQuotes.SIGN, MailQuotes::dropped)
+        .with(PipeTable.SIGNS, PipeTable::plain)
+        .with(TickBoxes.SIGNS, TickBoxes::dropped)
+        .with(LeaderDots.SIGN, LeaderDots::blanked);
   }
 
   private static TextOfFile unmarked(String file, byte[] bytes) {
@@ -76,9 +105,7 @@ public record TextOfFile(String text, String encoding, List<Problem> problems) {
     if (!isWhole && !isUtf8(bytes)) {
       return ofOneByteEach(file, bytes);
     }
-    // A sign beyond ASCII takes more bytes than it has chars.
-    boolean isAscii = isWhole && text.length() == bytes.length;
-    return checked(file, text, "UTF-8", isAscii ? WebSigns::plain : TextOfFile::mended);
+    return checked(file, text, "UTF-8");
   }
 
   private static TextOfFile ofOneByteEach(String file, byte[] bytes) {
@@ -154,13 +181,8 @@ public record TextOfFile(String text, String encoding, List<Problem> problems) {
   }
 
   private static TextOfFile checked(String file, String text, String encoding) {
-    return checked(file, text, encoding, TextOfFile::mended);
-  }
-
-  private static TextOfFile checked(
-      String file, String text, String encoding, UnaryOperator<String> mending) {
     if (text.startsWith("\ufeff")) {
-      return checked(file, text.substring(1), encoding, mending);
+      return checked(file, text.substring(1), encoding);
     }
     if (text.isBlank()) {
       return faulty(
@@ -175,29 +197,26 @@ public record TextOfFile(String text, String encoding, List<Problem> problems) {
     if (controls > end * 0.02) {
       return notText(file);
     }
-    String mended = mending.apply(text);
-    if (!mended.equals(text)) {
-      return new TextOfFile(
-          mended,
-          encoding,
-          List.of(
-              new Problem(
-                  Kind.TEXT_DAMAGED,
-                  Place.ofFile(file),
-                  "signs such as µ, Ω or ± stood there as other letters (of a wrong encoding, or as for"
-                      + " the web) and were put back",
-                  "compare a value with the original")));
+    var saved = new TextOfFile(text, encoding, damage(file, text));
+    TextOfFile mended = saved.with(MENDED, TextOfFile::mended);
+    if (mended.text().equals(text)) {
+      return saved;
     }
-    return new TextOfFile(text, encoding, damage(file, text));
+    var problems = new ArrayList<>(saved.problems());
+    problems.add(
+        new Problem(
+            Kind.TEXT_DAMAGED,
+            Place.ofFile(file),
+            "signs such as µ, Ω or ± stood there as other letters (of a wrong encoding, or as for"
+                + " the web) and were put back",
+            "compare a value with the original"));
+    return new TextOfFile(mended.text(), encoding, mended.signs(), problems);
   }
 
   /** Signs spelt as for the web, and UTF-8 that a program took for Windows-1252 and saved. */
   private static String mended(String saved) {
-    String text = WebSigns.plain(saved);
-    if (text.indexOf('\u00c2') < 0 && text.indexOf('\u00ce') < 0 && text.indexOf('\u00e2') < 0) {
-      return text;
-    }
-    return text.replace("\u00c2\u00b5", "µ")
+    return WebSigns.plain(saved)
+        .replace("\u00c2\u00b5", "µ")
         .replace("\u00ce\u00bc", "µ")
         .replace("\u00ce\u00a9", "Ω")
         .replace("\u00e2\u201e\u00a6", "Ω")

@@ -4,6 +4,9 @@ import java.util.regex.Pattern;
 
 /** Boxes to tick before the lines of a list: [x] R1 33k. A tick tells what is done, not what is. */
 public final class TickBoxes {
+  /** Without one of them nothing is changed. */
+  static final String SIGNS = "[☐☑";
+
   private static final Pattern BOX =
       Pattern.compile("(?m)^([ \\t]*(?:[-*+•] +)?)(?:\\[[ xX✓✔]?]|[☐☑☒]) ?(?= *[^\\s,;|])");
 
@@ -18,9 +21,10 @@ public final class TickBoxes {
 
   /** The text without them; the text itself where they don't stand before several lines. */
   public static String dropped(String text) {
-    boolean bracketed = text.indexOf('[') >= 0;
     boolean any =
-        bracketed && (text.contains("[x]") || text.contains("[X]") || text.contains("[ ]"))
+        text.contains("[x]")
+            || text.contains("[X]")
+            || text.contains("[ ]")
             || text.indexOf('☐') >= 0
             || text.indexOf('☑') >= 0;
     return any && BOX.matcher(text).results().limit(FEWEST).count() == FEWEST

@@ -33,11 +33,8 @@ final class WebSigns {
 
   private WebSigns() {}
 
-  /** The text with such signs as they are; the text itself when it has none. */
+  /** The text with such signs as they are. */
   static String plain(String text) {
-    if (text.indexOf('&') < 0) {
-      return text;
-    }
     return REFERENCE.matcher(text).replaceAll(found -> Matcher.quoteReplacement(sign(found)));
   }
 

@@ -1,7 +1,10 @@
 package lowfirst.intake.text;
 
 /** Letters, digits and blanks as wide as those of East Asia (Unicode's fullwidth forms). */
-public final class WideSigns {
+final class WideSigns {
+  /** Without a digit among them nothing is changed. */
+  static final String DIGITS = "\uff10\uff11\uff12\uff13\uff14\uff15\uff16\uff17\uff18\uff19";
+
   private static final char FIRST = '\uff01';
   private static final char LAST = '\uff5e';
 
@@ -14,13 +17,8 @@ public final class WideSigns {
   private WideSigns() {}
 
   /** The text with such signs in ASCII; the text itself where no wide digit stands in it. */
-  public static String plain(String text) {
-    boolean any = false;
-    // Costs nothing in a text of Latin letters.
-    for (char digit = '\uff10'; digit <= '\uff19' && !any; digit++) {
-      any = text.indexOf(digit) >= 0;
-    }
-    if (!any) {
+  static String plain(String text) {
+    if (text.chars().noneMatch(c -> DIGITS.indexOf(c) >= 0)) {
       return text;
     }
     var plain = new StringBuilder(text);

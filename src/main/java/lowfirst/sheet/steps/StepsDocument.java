@@ -2,6 +2,7 @@ package lowfirst.sheet.steps;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -53,10 +54,7 @@ public final class StepsDocument {
   private final List<Block> blocks = new ArrayList<>();
 
   /** Worded once for all steps of a kind: a large board has thousands, of few kinds. */
-  private final Map<Sort, Work> told = new HashMap<>();
-
-  /** What the words about a step depend on, its places and heights aside. */
-  private record Sort(PartType type, Step.Stage stage) {}
+  private final Map<PartType, Map<Step.Stage, Work>> told = new HashMap<>();
 
   /** What is told of every step of a sort. */
   private record Work(
@@ -65,10 +63,16 @@ public final class StepsDocument {
       String marking,
       String reading,
       String wayRound,
-      List<Fact> byHand) {}
+      String seat,
+      String solder,
+      String lookFor) {
+    List<String> byHand() {
+      return List.of(seat, solder, lookFor);
+    }
+  }
 
   /** What was told in a batch, the work with the step that told it. */
-  private record Said(Map<List<Fact>, Integer> work, Set<String> cautions) {
+  private record Said(Map<List<String>, Integer> work, Set<String> cautions) {
     Said() {
       this(new HashMap<>(), new HashSet<>());
     }
@@ -200,7 +204,9 @@ public final class StepsDocument {
 
   /** One step. Work that is the same as in an earlier step of the batch is not told again. */
   private void step(Step step, Board board, Said said) {
-    Work work = told.computeIfAbsent(new Sort(step.partType(), step.stage()), sort -> work(step));
+    Work work =
+        told.computeIfAbsent(step.partType(), type -> new EnumMap<>(Step.Stage.class))
+            .computeIfAbsent(step.stage(), stage -> work(step));
     blocks.add(new Heading(3, "Step " + step.number() + ": " + work.shortName()));
     var facts = new ArrayList<Fact>();
     facts.add(new Fact("pick", StepWording.pick(step, work.name())));
@@ -211,7 +217,9 @@ public final class StepsDocument {
     facts.add(new Fact("way round", work.wayRound()));
     Integer earlier = said.work().putIfAbsent(work.byHand(), step.number());
     if (earlier == null) {
-      facts.addAll(work.byHand());
+      facts.add(new Fact("seat", work.seat()));
+      facts.add(new Fact("solder", work.solder()));
+      facts.add(new Fact("look for", work.lookFor()));
     } else {
       facts.add(new Fact("work", "seat, solder and look as in step " + earlier));
     }
@@ -231,10 +239,9 @@ public final class StepsDocument {
         StepWording.marking(step),
         StepWording.reading(step, meter),
         StepWording.wayRound(step),
-        List.of(
-            new Fact("seat", StepWording.seat(step)),
-            new Fact("solder", StepWording.solder(step)),
-            new Fact("look for", StepWording.lookFor(step))));
+        StepWording.seat(step),
+        StepWording.solder(step),
+        StepWording.lookFor(step));
   }
 
   private static void add(List<Fact> facts, String name, String text) {

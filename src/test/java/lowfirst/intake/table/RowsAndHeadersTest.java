@@ -3,6 +3,7 @@ package lowfirst.intake.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -19,8 +20,8 @@ import lowfirst.intake.column.Row;
 import lowfirst.intake.column.Separator;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.column.WholeNumber;
-import lowfirst.intake.text.OddQuotes;
 import lowfirst.intake.text.Rows;
+import lowfirst.intake.text.TextOfFile;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 import lowfirst.problem.Severity;
@@ -51,7 +52,8 @@ class RowsAndHeadersTest {
         "'it''s' | 'it''s'",
       })
   void odd_quotes_around_cells_are_made_plain_and_others_stay(String text, String plain) {
-    assertEquals(plain, OddQuotes.plain(text));
+    assertEquals(
+        plain, TextOfFile.of("bom.csv", text.getBytes(StandardCharsets.UTF_8)).plain().text());
   }
 
   @ParameterizedTest(name = "{0} line ends")

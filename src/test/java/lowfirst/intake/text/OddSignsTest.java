@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,5 +119,26 @@ class OddSignsTest {
     assertSame(bars, PipeTable.plain(bars));
     assertEquals("a b c d", PipeTable.plain("a<br>b<BR/>c<br />d"));
     assertEquals("a b", PipeTable.plain("a<BR>b"));
+  }
+
+  @ParameterizedTest(name = "behind {0} others")
+  @ValueSource(ints = {0, 1, 4095, 4096, 10_000})
+  void every_sign_of_a_text_is_seen_wherever_it_stands(int before) {
+    String blanks = " ".repeat(before);
+    assertTrue(Signs.of(blanks + "|" + blanks).mayBeAnyOf("<|"));
+    assertTrue(Signs.of(blanks + "~" + blanks).mayBeAnyOf("~"), "the last of ASCII");
+    assertTrue(Signs.of(blanks + "\u00ad").mayBeAnyOf("\u200b\u00ad"));
+    assertFalse(Signs.of(blanks + "~").mayBeAnyOf("<|\u200b"));
+  }
+
+  @Test
+  void what_was_lost_is_said_beside_what_was_put_back() {
+    TextOfFile text =
+        TextOfFile.of(
+            "bom.csv", "R1,4.7 k&Omega;\nC1,10 \ufffdF\n".getBytes(StandardCharsets.UTF_8));
+    assertEquals("R1,4.7 kΩ\nC1,10 \ufffdF\n", text.text());
+    assertEquals(
+        List.of("bom.csv:2", "bom.csv"),
+        text.problems().stream().map(problem -> problem.place().toString()).toList());
   }
 }
