@@ -188,10 +188,14 @@ final class FileRoles {
     }
     Table places = table(TableKind.PLACEMENTS, path);
     Header placed = places.header();
-    if (placed.isHeaded(TableKind.PLACEMENTS)) {
+    if (placed.isHeaded(TableKind.PLACEMENTS) && !placed.isByCells(Column.X)) {
       return Optional.of(TableKind.PLACEMENTS);
     }
     Header listed = header(TableKind.BOM, path);
+    // Numbers of items and prices only look like x and y.
+    if (placed.isHeaded(TableKind.PLACEMENTS) && !counts(listed)) {
+      return Optional.of(TableKind.PLACEMENTS);
+    }
     boolean placeless = listed.isHeaded(TableKind.BOM) && !placed.isComplete(TableKind.PLACEMENTS);
     if (PLACEMENT_NAME.matcher(name).find() && !placeless) {
       return Optional.of(TableKind.PLACEMENTS);
@@ -225,8 +229,14 @@ final class FileRoles {
 
   /** One table, or two sheets of a file, may tell both: then the quantity stands there, too. */
   private boolean isBomToo(String path) {
-    Header listed = header(TableKind.BOM, path);
-    return listed.isHeaded(TableKind.BOM) && listed.cellOf(Column.QUANTITY) >= 0;
+    return counts(header(TableKind.BOM, path));
+  }
+
+  /** Whether a header says how many there are of each part: a placement list has one a row. */
+  private static boolean counts(Header listed) {
+    return listed.isHeaded(TableKind.BOM)
+        && listed.cellOf(Column.QUANTITY) >= 0
+        && !listed.isByCells(Column.QUANTITY);
   }
 
   /** In a BOM, columns of numbers that only look like x and y count or number its rows. */

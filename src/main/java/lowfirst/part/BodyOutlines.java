@@ -20,6 +20,12 @@ import lowfirst.quantity.Source;
 public final class BodyOutlines {
   private static final String LEFT_OUT = " \t\n\u000b\f\r-_()./";
 
+  /**
+   * What the assumed resistor body, size 0207, dissipates at most as a common metal film: Vishay
+   * Beyschlag, MBB/SMA 0207, document 28766, P70 0.6 W. A stronger one may be of any size.
+   */
+  private static final double MOST_ASSUMED_WATTS = 0.6;
+
   private final Map<String, BodyOutline> byName = new HashMap<>();
   private final Map<PartKind, BodyOutline> assumed = new HashMap<>();
   private final TreeMap<String, BodyOutline> byTypeStart = new TreeMap<>();
@@ -78,7 +84,7 @@ public final class BodyOutlines {
    * @param packageName as the user or a design tool wrote it; may be empty
    */
   public Reading<BodyOutline> find(String packageName, PartKind kind) {
-    return OutlineRules.read(OutlineName.of(packageName), kind, this);
+    return OutlineRules.read(OutlineName.of(packageName), kind, this, true);
   }
 
   /**
@@ -93,7 +99,9 @@ public final class BodyOutlines {
               .findFirst()
               .orElse(type.packageName().isBlank() ? type.name() : type.packageName()));
     }
-    Reading<BodyOutline> byPackage = find(type.packageName(), type.kind());
+    Reading<BodyOutline> byPackage =
+        OutlineRules.read(
+            OutlineName.of(type.packageName()), type.kind(), this, isOfAssumedSize(type));
     boolean told =
         byPackage
             .value()
@@ -107,6 +115,12 @@ public final class BodyOutlines {
         .map(outline -> Reading.of(outline, "the usual body of this type number"))
         .or(() -> type.packageName().isBlank() ? byText(type) : Optional.empty())
         .orElse(byPackage);
+  }
+
+  /** Whether the body assumed for its kind can stand for it: not for a stronger resistor. */
+  private static boolean isOfAssumedSize(PartType type) {
+    return type.kind() != PartKind.RESISTOR
+        || type.ratedPower().filter(power -> power.asDouble() > MOST_ASSUMED_WATTS).isEmpty();
   }
 
   /** Without a package, the value column may name the body: "barrel jack", "1x3". */

@@ -58,8 +58,14 @@ final class OutlineRules {
         "solder it flat before the through-hole parts; it has no seated height here");
   }
 
-  /** The outline that a name stands for. */
-  static Reading<BodyOutline> read(OutlineName name, PartKind kind, BodyOutlines table) {
+  /**
+   * The outline that a name stands for.
+   *
+   * @param mayAssume whether the height assumed for the kind may stand in for one that nothing
+   *     tells
+   */
+  static Reading<BodyOutline> read(
+      OutlineName name, PartKind kind, BodyOutlines table, boolean mayAssume) {
     if (SurfaceMount.isNamed(name.text(), kind)) {
       return flat(name.text());
     }
@@ -87,7 +93,7 @@ final class OutlineRules {
     return found.stream()
         .filter(reading -> reading.orThrow().height().isPresent())
         .findFirst()
-        .or(() -> assumed(asked, found.stream().findFirst()))
+        .or(() -> mayAssume ? assumed(asked, found.stream().findFirst()) : Optional.empty())
         .or(() -> found.stream().findFirst())
         .orElseGet(() -> nothing(name));
   }

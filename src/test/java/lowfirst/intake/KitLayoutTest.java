@@ -125,6 +125,32 @@ class KitLayoutTest {
     assertEquals(List.of("kit 1 0"), shown(KitTables.read(file, BOM)));
   }
 
+  /** What an item's number, its quantity or price might be along x and y. */
+  @ParameterizedTest
+  @CsvSource({
+    "list.csv, Pos.;Menge;Bezeichner;Wert;Bauform, 3;2;R1;1k;0207|4;1;C1;2n2;RM5",
+    "list.csv, Pos.;Bezeichner;Wert;Menge;Preis, 3;R1;1k;1;0.05|4;C1;2n2;1;0.15",
+    "Stückliste.csv, Pos.;Bezeichner;Wert;Preis;Menge, 3;R1;1k;0.05;1|4;C1;2n2;0.15;1"
+  })
+  void a_list_that_counts_its_parts_is_a_bom_whatever_other_numbers_it_has(
+      String file, String header, String rows) {
+    assertEquals(
+        List.of("kit 2 0"),
+        shown(KitTables.read(file, header + "\n" + rows.replace('|', '\n') + "\n")));
+  }
+
+  /** Nobody knows the words over its coordinates. */
+  @Test
+  void a_list_with_two_columns_of_numbers_that_counts_nothing_is_a_placement_list() {
+    assertEquals(
+        List.of("kit 0 2"),
+        shown(
+            KitTables.read(
+                "list.csv",
+                "Bezeichner;Wert;Bauform;waagerecht;senkrecht\nR1;1k;0207;10.5;20.25\n"
+                    + "C1;2n2;RM5;30.1;12.4\n")));
+  }
+
   @Test
   void a_given_bom_and_placement_list_are_the_board_and_nothing_else_is_looked_for() {
     var files = KitTables.files("a.csv", BOM, "b.csv", PLACED, "bom.csv", TWO).contents();

@@ -118,6 +118,18 @@ class BodyOutlinesTest {
     assertTrue(resistor.source().text().contains("no package is named"), resistor.source().text());
   }
 
+  /** 0.6 W is what the assumed size bears (Vishay Beyschlag 28766, MBB/SMA 0207, standard). */
+  @ParameterizedTest
+  @CsvSource({"0.25, '', 2.5", "0.6, '', 2.5", "1, '', ", "5, axial 25mm, ", "5, 0207, 2.5"})
+  void no_height_is_assumed_for_a_resistor_stronger_than_the_assumed_one(
+      String watts, String packageName, Double height) {
+    Reading<BodyOutline> found =
+        TABLE.find(PartTypes.type(PartKind.RESISTOR, "0.47", packageName, watts));
+    assertEquals(
+        height == null ? OptionalDouble.empty() : OptionalDouble.of(height),
+        found.value().map(BodyOutline::height).orElse(OptionalDouble.empty()));
+  }
+
   /** The row's height is for a part that lies: a standing one is taller. */
   @Test
   void a_body_that_the_name_states_stays_where_only_its_height_is_assumed() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import lowfirst.intake.cell.CellShapes;
@@ -155,6 +156,7 @@ final class HeaderlessMatch {
     for (int cell = 0; cell < width; cell++) {
       taken[cell] |= isPlaced(cell);
     }
+    tellNamed();
     int designators = designators();
     tell(Column.DESIGNATORS, designators);
     int counting = first(cell -> CellShapes.countingShare(rows, cell, designators) > COUNTING);
@@ -285,11 +287,16 @@ final class HeaderlessMatch {
         .orElse(-1);
   }
 
-  /** Whether a header that has a strange word names a column by a sure one, such as an angle. */
+  /** Whether a sure word says that a column of numbers holds others, such as angles or counts. */
   private boolean isNamed(int cell) {
     return cell < names.size()
-        && HeaderWords.matches(TableKind.PLACEMENTS, names.get(cell)).stream()
-            .anyMatch(match -> !match.isWeak() && !LENGTHS.contains(match.column()));
+        && (isNamed(cell, TableKind.PLACEMENTS, column -> !LENGTHS.contains(column))
+            || isNamed(cell, TableKind.BOM, column -> column == Column.QUANTITY));
+  }
+
+  private boolean isNamed(int cell, TableKind kind, Predicate<Column> wanted) {
+    return HeaderWords.matches(kind, names.get(cell)).stream()
+        .anyMatch(match -> !match.isWeak() && wanted.test(match.column()));
   }
 
   /** Whether a header names what only a placement list has. */

@@ -134,6 +134,20 @@ class OddListsTest {
     assertEquals("[1 [R1] 220R, 1 [U2] 6N138, 1 [C1] 0.1uF]", shown(reading));
   }
 
+  @Test
+  void a_column_headed_as_the_quantity_holds_no_designators_though_x3_may_be_one() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Qty.,Component,Where\nx3,\"Resistor, 120 ohm, 1%\",R1 R2 R3\nx1,Trimmer 5k,VR1\n"
+                + "x2,Electrolytic 47u 25V,C1 C2\nx1,Regulator 7808,U1\nx4,M3 screws,-\nx1,PCB,-\n");
+    assertEquals(
+        "[3 [R1, R2, R3] Resistor, 120 ohm, 1%, 1 [VR1] Trimmer 5k, 2 [C1, C2] Electrolytic 47u 25V,"
+            + " 1 [U1] Regulator 7808, 4 [] M3 screws, 1 [] PCB]",
+        shown(reading));
+    assertEquals(List.of(), of(reading, Kind.QUANTITY_DISAGREES));
+  }
+
   private static String placed(KitReading reading) {
     return reading.kit().boards().get(0).placements().stream()
         .map(
