@@ -43,7 +43,7 @@ final class OutlinesFound implements BodyFinder {
     }
     return part.item().isPresent()
         ? Optional.empty()
-        : look(PartKind.UNKNOWN, "", "", packagePlaced(part));
+        : look(PartType.named(PartKind.UNKNOWN, "", "", ""), packagePlaced(part));
   }
 
   @Override
@@ -81,17 +81,12 @@ final class OutlinesFound implements BodyFinder {
   }
 
   private Optional<BodyOutline> look(PartType type, String packageName) {
-    return look(type.kind(), type.text(), type.typeNumber(), packageName);
-  }
-
-  private Optional<BodyOutline> look(
-      PartKind kind, String text, String typeNumber, String packageName) {
     // Letters of a designator alone tell no body.
-    if (text.isEmpty() && typeNumber.isEmpty() && packageName.isEmpty()) {
+    if (type.text().isEmpty() && type.typeNumber().isEmpty() && packageName.isEmpty()) {
       return Optional.empty();
     }
-    var asked = PartType.named(kind, text, typeNumber, packageName);
-    return found.computeIfAbsent(asked, type -> table.find(type).value());
+    PartType asked = packageName.equals(type.packageName()) ? type : type.in(packageName);
+    return found.computeIfAbsent(asked, each -> table.find(each).value());
   }
 
   private static Optional<BodyOutline> withOwnHeight(Item item, Optional<BodyOutline> outline) {

@@ -47,6 +47,12 @@ public record PartType(
         other, text, value, tolerance, ratedVoltage, ratedPower, typeNumber, packageName);
   }
 
+  /** The same under another package name. */
+  public PartType in(String otherPackage) {
+    return new PartType(
+        kind, text, value, tolerance, ratedVoltage, ratedPower, typeNumber, otherPackage);
+  }
+
   /** Field by field: what a record makes of itself is put together at each start of the program. */
   @Override
   public boolean equals(Object other) {
