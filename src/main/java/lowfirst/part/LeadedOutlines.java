@@ -1,7 +1,9 @@
 package lowfirst.part;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lowfirst.part.OutlineName.Posture;
 import lowfirst.part.OutlineRules.Asked;
@@ -11,6 +13,10 @@ import lowfirst.problem.Reading;
 final class LeadedOutlines {
   /** Bent lead above the body of a standing axial part; rows 0204 to 0617 give 2.5 to 3.6 mm. */
   private static final double STANDING_BEND_MILLIMETRES = 3.0;
+
+  /** A number of millimetres that no letter, hyphen or cross before it gives another meaning. */
+  private static final Pattern MILLIMETRES =
+      Pattern.compile("(?<![\\w.+-])(\\d{1,2}(?:\\.\\d)?) ?MM(?![\\w.])");
 
   private final Asked asked;
   private final OutlineName name;
@@ -74,9 +80,15 @@ final class LeadedOutlines {
     if (kind != PartKind.LED && !name.text().startsWith("LED")) {
       return Optional.empty();
     }
-    double d = name.diameter().orElse(0);
+    double d = name.diameter().orElseGet(this::lens);
     String row = Math.abs(d - 3) < 0.3 ? "LED 3 mm" : Math.abs(d - 5) < 0.3 ? "LED 5 mm" : "";
     return table.named(row).map(found -> Reading.of(found, "lens diameter from the name"));
+  }
+
+  /** Millimetres said of an LED by themselves are its lens: red 5mm; 0 without any, or of two. */
+  private double lens() {
+    List<String> lengths = MILLIMETRES.matcher(name.text()).results().map(r -> r.group(1)).toList();
+    return lengths.size() == 1 ? Double.parseDouble(lengths.get(0)) : 0;
   }
 
   Optional<Reading<BodyOutline>> choke() {

@@ -903,6 +903,24 @@ class BomRowsTest {
         0, heights(KitTables.read("bom.csv", bom, "placements.csv", list.formatted("1206"))));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "Power/Voltage, 5 W, 35 V, 5 W, 35 V",
+    "Voltage/Power, 1/4W, 35V, 250 mW, 35 V",
+    "Rated power, 0.5 W, 63 V, 500 mW, 63 V",
+    "Voltage, 5, 35, , 35 V",
+  })
+  void one_column_may_hold_powers_and_voltages_by_their_units(
+      String header, String first, String second, String power, String voltage) {
+    List<Item> items =
+        items("Designator;Value;%s\nR1;4k7;%s\nC1;100n;%s\n".formatted(header, first, second));
+    assertEquals(
+        Optional.ofNullable(power), items.get(0).partType().ratedPower().map(Object::toString));
+    assertEquals(
+        Optional.of(voltage), items.get(1).partType().ratedVoltage().map(Object::toString));
+    assertEquals(Optional.empty(), items.get(1).partType().ratedPower());
+  }
+
   private static long heights(KitReading reading) {
     return reading.problems().stream().filter(it -> it.kind() == Kind.HEIGHT_UNKNOWN).count();
   }

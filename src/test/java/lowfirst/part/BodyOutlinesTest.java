@@ -160,6 +160,26 @@ class BodyOutlinesTest {
     assertFalse(TABLE.find("", kind).isRead());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "LED red 5mm, LED 5 mm",
+    "red 3.0 mm clear, LED 3 mm",
+    "5 mm, LED 5 mm",
+    "LED 2x5mm, ''",
+    "P5mm, ''",
+    "3mm or 5mm, ''",
+    "10 mm, ''"
+  })
+  void millimetres_said_of_an_led_by_themselves_are_its_lens(String text, String row) {
+    assertEquals(
+        row,
+        TABLE
+            .find(PartTypes.type(PartKind.LED, text, ""))
+            .value()
+            .map(BodyOutline::name)
+            .orElse(""));
+  }
+
   @Test
   void a_circuit_in_a_package_that_nobody_knows_is_not_taken_for_the_usual_one() {
     assertTrue(TABLE.find("", PartKind.INTEGRATED_CIRCUIT).isRead());

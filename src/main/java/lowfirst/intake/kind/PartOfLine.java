@@ -97,8 +97,12 @@ public record PartOfLine(PartType type, String notUnderstood) {
             written.map(WrittenValue::value),
             RatingCells.tolerance(cells.tolerance())
                 .or(() -> written.flatMap(WrittenValue::tolerance)),
-            RatingCells.voltage(cells.voltage()).or(() -> written.flatMap(WrittenValue::voltage)),
-            RatingCells.power(cells.power()).or(() -> written.flatMap(WrittenValue::power)),
+            RatingCells.voltage(cells.voltage())
+                .or(() -> RatingCells.voltageAmongPowers(cells.power()))
+                .or(() -> written.flatMap(WrittenValue::voltage)),
+            RatingCells.power(cells.power())
+                .or(() -> RatingCells.powerAmongVoltages(cells.voltage()))
+                .or(() -> written.flatMap(WrittenValue::power)),
             number.isEmpty() && typeNumbered ? typeNumber(text) : number,
             packageName(cells, text, kind));
     if (isTooLarge(type, description)) {

@@ -29,6 +29,8 @@ public final class RatingCells {
   private static final Pattern VOLTS =
       Pattern.compile("(?iU)(?<![\\w.,])(\\d+(?:[.,]\\d+)?\\s?k?V)(?:[ -]?[AD]C)?(?!\\w)");
 
+  private static final Pattern WATTS = Pattern.compile("(?iU)\\d\\s?m?W(?:atts?)?(?!\\w)");
+
   private static final Pattern MILLIWATTS = Pattern.compile(".*[\\s(\\[_,/]m[Ww][)\\]]?");
 
   /** A bare number above this may be milliwatts, and nobody knows. */
@@ -93,6 +95,16 @@ public final class RatingCells {
     return Quantity.parse(plain, Dimension.POWER)
         .value()
         .filter(power -> !bare || power.asDouble() <= MOST_BARE_WATTS);
+  }
+
+  /** One column for both, as "Power/Voltage": the unit tells which a cell holds. */
+  static Optional<Quantity> powerAmongVoltages(String text) {
+    return WATTS.matcher(text).find() ? power(text) : Optional.empty();
+  }
+
+  /** The same of a column for powers. */
+  static Optional<Quantity> voltageAmongPowers(String text) {
+    return VOLTS.matcher(text).find() ? voltage(text) : Optional.empty();
   }
 
   /** ¼ as 1/4, and 1½ as 1 1/2 (compatibility decomposition of Unicode). */
