@@ -137,7 +137,10 @@ public final class Board {
     return items.stream().filter(item -> !isOnlyPlaced(item)).toList();
   }
 
-  /** Whether an item is told by the placement list and not by the BOM: it stands at a placement. */
+  /**
+   * Whether an item is told by the placement list and not by the BOM: it has a placement's place.
+   */
+  @SuppressWarnings("ReferenceEquality") // one table may be both: then two places are alike
   public boolean isOnlyPlaced(Item item) {
     if (item.designators().isEmpty()) {
       return false;
@@ -145,7 +148,7 @@ public final class Board {
     BoardPart first = parts.find(item.designators().get(0));
     return first != null
         && first.placement().isPresent()
-        && first.placement().get().place().compareTo(item.place()) == 0;
+        && first.placement().get().place() == item.place();
   }
 
   /** The placement list. */

@@ -152,6 +152,17 @@ class KitLayoutTest {
   }
 
   @Test
+  void one_table_with_quantities_and_coordinates_is_both() {
+    assertEquals(
+        List.of("kit 3 3"),
+        shown(
+            KitTables.read(
+                "assembly.csv",
+                "Designator,Value,X (mm),Y (mm),Side,Qty,Mounted\nR1,1k,10,10,top,1,yes\n"
+                    + "R2,2k,10,15,top,1,no\nC1,100n,20,10,top,1,yes\n")));
+  }
+
+  @Test
   void a_given_bom_and_placement_list_are_the_board_and_nothing_else_is_looked_for() {
     var files = KitTables.files("a.csv", BOM, "b.csv", PLACED, "bom.csv", TWO).contents();
     var given = new KitFiles.Given(Optional.of("a.csv"), List.of("b.csv", "absent.csv"));
