@@ -42,6 +42,8 @@ public enum PartKind {
   FUSE("fuse"),
   FUSE_HOLDER("fuse holder"),
   VARISTOR("varistor"),
+  /** Its resistance is stated for one temperature: no band tells it, and a warm hand changes it. */
+  THERMISTOR("thermistor"),
   RELAY("relay"),
   SWITCH("switch"),
   PIN_HEADER("pin header"),

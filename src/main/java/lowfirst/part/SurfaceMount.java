@@ -127,6 +127,7 @@ public final class SurfaceMount {
     return kind == PartKind.RESISTOR
         || kind == PartKind.INDUCTOR
         || kind == PartKind.VARISTOR
+        || kind == PartKind.THERMISTOR
         || kind == PartKind.LED
         || kind.isCapacitor();
   }

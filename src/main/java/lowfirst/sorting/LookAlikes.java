@@ -186,6 +186,7 @@ public final class LookAlikes {
           RESONATOR,
           FUSE,
           VARISTOR,
+          THERMISTOR,
           RELAY ->
           true;
       default -> false;

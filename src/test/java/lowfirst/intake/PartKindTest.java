@@ -91,6 +91,12 @@ class PartKindTest {
     // letters that some give to other parts
     "RA1, 47k, '', R_Axial_DIN0207_L6.3mm_D2.5mm_P10.16mm, RESISTOR",
     "RV1, 275V, '', RV_Disc_D12mm_W4.2mm_P7.5mm, VARISTOR",
+    "TH1, 10k NTC, '', '', THERMISTOR",
+    "TH2, 10k, '', '', THERMISTOR",
+    "RT1, NTC 5D-9, '', '', THERMISTOR",
+    "R5, 10k, NTC thermistor B3950, '', THERMISTOR",
+    "R6, 10k, Heißleiter, '', THERMISTOR",
+    "F3, PTC 500mA, '', '', FUSE",
     "X1, Bell supply, '', 'MKDSN1,5/2-5.08', SCREW_TERMINAL",
     "X2, Remote, '', D-SUB9, CONNECTOR",
     "J_LED_A, Lamp, '', KF129_5.08_2P_LED_A, CONNECTOR",

@@ -41,7 +41,8 @@ class PartDetailsTest {
             PartKind.WIRE_LINK,
             PartKind.CRYSTAL,
             PartKind.FUSE,
-            PartKind.VARISTOR);
+            PartKind.VARISTOR,
+            PartKind.THERMISTOR);
     Set<PartKind> oneWay =
         EnumSet.of(
             PartKind.DIODE,

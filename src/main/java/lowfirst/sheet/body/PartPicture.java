@@ -37,7 +37,8 @@ public final class PartPicture {
       return LeadedBodies.onLeads(kind, type.packageName(), outline, text);
     }
     return switch (kind) {
-      case CERAMIC_CAPACITOR, CAPACITOR, VARISTOR -> PlainBodies.disc(kind, outline, text);
+      case CERAMIC_CAPACITOR, CAPACITOR, VARISTOR, THERMISTOR ->
+          PlainBodies.disc(kind, outline, text);
       case ELECTROLYTIC_CAPACITOR -> PlainBodies.can(outline, text);
       case TANTALUM_CAPACITOR -> PlainBodies.drop(outline, text);
       case DIODE, SCHOTTKY_DIODE, ZENER_DIODE -> LeadedBodies.diode(kind, outline, text);

@@ -31,7 +31,14 @@ public final class OrientationWords {
   private static String byKind(PartType type) {
     return switch (type.kind()) {
       case RESISTOR -> resistor(type);
-      case WIRE_LINK, CERAMIC_CAPACITOR, FILM_CAPACITOR, INDUCTOR, CRYSTAL, FUSE, VARISTOR ->
+      case WIRE_LINK,
+          CERAMIC_CAPACITOR,
+          FILM_CAPACITOR,
+          INDUCTOR,
+          CRYSTAL,
+          FUSE,
+          VARISTOR,
+          THERMISTOR ->
           EITHER;
       case CAPACITOR ->
           EITHER

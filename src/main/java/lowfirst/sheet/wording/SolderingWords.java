@@ -45,7 +45,8 @@ final class SolderingWords {
     PartType type = step.partType();
     return switch (type.kind()) {
       case WIRE_LINK -> "flat on the board, not tight";
-      case CERAMIC_CAPACITOR, CAPACITOR, TANTALUM_CAPACITOR, RESONATOR, VARISTOR -> DIPPED;
+      case CERAMIC_CAPACITOR, CAPACITOR, TANTALUM_CAPACITOR, RESONATOR, VARISTOR, THERMISTOR ->
+          DIPPED;
       case FILM_CAPACITOR -> isBoxed(type) ? "upright, down on the board" : DIPPED;
       case CRYSTAL ->
           "upright, 0.3 to 2 mm above the board, so that its can touches no pad or track";
