@@ -44,6 +44,8 @@ public enum PartKind {
   VARISTOR("varistor"),
   /** Its resistance is stated for one temperature: no band tells it, and a warm hand changes it. */
   THERMISTOR("thermistor"),
+  /** Light changes its resistance; its number tells a range at best. */
+  PHOTORESISTOR("photoresistor"),
   RELAY("relay"),
   SWITCH("switch"),
   PIN_HEADER("pin header"),

@@ -187,6 +187,7 @@ public final class LookAlikes {
           FUSE,
           VARISTOR,
           THERMISTOR,
+          PHOTORESISTOR,
           RELAY ->
           true;
       default -> false;

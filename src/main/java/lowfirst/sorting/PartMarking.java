@@ -88,7 +88,7 @@ public record PartMarking(List<BandSequence> bands, List<String> texts, boolean 
       case FILM_CAPACITOR -> film(type);
       case ELECTROLYTIC_CAPACITOR, TANTALUM_CAPACITOR -> electrolytic(type);
       case CRYSTAL, RESONATOR -> crystal(type);
-      case LED, TRIMMER_CAPACITOR, THERMISTOR -> NOTHING;
+      case LED, TRIMMER_CAPACITOR, THERMISTOR, PHOTORESISTOR -> NOTHING;
       case FUSE -> printed(fuse(type));
       default -> isBare(type.kind()) ? NOTHING : printed(typeTexts(type));
     };

@@ -97,6 +97,8 @@ class PartKindTest {
     "R5, 10k, NTC thermistor B3950, '', THERMISTOR",
     "R6, 10k, Heißleiter, '', THERMISTOR",
     "F3, PTC 500mA, '', '', FUSE",
+    "R7, LDR GL5528, '', '', PHOTORESISTOR",
+    "R8, 10k, photoresistor, '', PHOTORESISTOR",
     "X1, Bell supply, '', 'MKDSN1,5/2-5.08', SCREW_TERMINAL",
     "X2, Remote, '', D-SUB9, CONNECTOR",
     "J_LED_A, Lamp, '', KF129_5.08_2P_LED_A, CONNECTOR",

@@ -202,6 +202,8 @@ class BodyOutlinesTest {
     "926-LM556CN/NOPB, INTEGRATED_CIRCUIT, 3.7",
     "1N4148, DIODE, 1.9",
     "1N5408, DIODE, 5.1",
+    "1.5KE36A, DIODE, 5.1",
+    "P6KE33CA, DIODE, 3.1",
     // a flat metal case, a three-legged sensor: no small plastic transistor, no DIP
     "2N3055, BIPOLAR_TRANSISTOR, 7.4",
     "TMP36, INTEGRATED_CIRCUIT, 7.3",

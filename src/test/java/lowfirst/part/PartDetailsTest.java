@@ -42,7 +42,8 @@ class PartDetailsTest {
             PartKind.CRYSTAL,
             PartKind.FUSE,
             PartKind.VARISTOR,
-            PartKind.THERMISTOR);
+            PartKind.THERMISTOR,
+            PartKind.PHOTORESISTOR);
     Set<PartKind> oneWay =
         EnumSet.of(
             PartKind.DIODE,

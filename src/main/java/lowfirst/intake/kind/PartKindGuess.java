@@ -72,7 +72,7 @@ public final class PartKindGuess {
   /** The general kind that a narrower one belongs to. */
   private static PartKind family(PartKind kind) {
     return switch (kind) {
-      case RESISTOR_NETWORK, TRIMMER, POTENTIOMETER, THERMISTOR -> PartKind.RESISTOR;
+      case RESISTOR_NETWORK, TRIMMER, POTENTIOMETER, THERMISTOR, PHOTORESISTOR -> PartKind.RESISTOR;
       case CERAMIC_CAPACITOR,
           FILM_CAPACITOR,
           ELECTROLYTIC_CAPACITOR,

@@ -37,7 +37,7 @@ public final class PartPicture {
       return LeadedBodies.onLeads(kind, type.packageName(), outline, text);
     }
     return switch (kind) {
-      case CERAMIC_CAPACITOR, CAPACITOR, VARISTOR, THERMISTOR ->
+      case CERAMIC_CAPACITOR, CAPACITOR, VARISTOR, THERMISTOR, PHOTORESISTOR ->
           PlainBodies.disc(kind, outline, text);
       case ELECTROLYTIC_CAPACITOR -> PlainBodies.can(outline, text);
       case TANTALUM_CAPACITOR -> PlainBodies.drop(outline, text);

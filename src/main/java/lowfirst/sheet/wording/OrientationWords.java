@@ -38,7 +38,8 @@ public final class OrientationWords {
           CRYSTAL,
           FUSE,
           VARISTOR,
-          THERMISTOR ->
+          THERMISTOR,
+          PHOTORESISTOR ->
           EITHER;
       case CAPACITOR ->
           EITHER

@@ -45,7 +45,13 @@ final class SolderingWords {
     PartType type = step.partType();
     return switch (type.kind()) {
       case WIRE_LINK -> "flat on the board, not tight";
-      case CERAMIC_CAPACITOR, CAPACITOR, TANTALUM_CAPACITOR, RESONATOR, VARISTOR, THERMISTOR ->
+      case CERAMIC_CAPACITOR,
+          CAPACITOR,
+          TANTALUM_CAPACITOR,
+          RESONATOR,
+          VARISTOR,
+          THERMISTOR,
+          PHOTORESISTOR ->
           DIPPED;
       case FILM_CAPACITOR -> isBoxed(type) ? "upright, down on the board" : DIPPED;
       case CRYSTAL ->

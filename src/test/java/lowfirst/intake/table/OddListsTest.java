@@ -1634,7 +1634,7 @@ class OddListsTest {
   /** A maker's number may have the form of a value behind its dash. */
   @Test
   void a_number_behind_letters_and_a_dash_is_no_value() {
-    KitReading reading = bom("bom.csv", "Ref,Value\nR1,LDR ABC-19M51\nR2,1k\n");
+    KitReading reading = bom("bom.csv", "Ref,Value\nR1,MFR ABC-19M51\nR2,1k\n");
     assertEquals(1, of(reading, Kind.VALUE_NOT_UNDERSTOOD).size());
   }
 
