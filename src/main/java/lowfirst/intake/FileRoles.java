@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import lowfirst.intake.column.Column;
-import lowfirst.intake.column.ColumnMap;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.PlainNumber;
 import lowfirst.intake.column.TableKind;
@@ -16,7 +15,6 @@ import lowfirst.intake.design.Design;
 import lowfirst.intake.placement.AngleUnit;
 import lowfirst.intake.table.PartLines;
 import lowfirst.intake.table.Table;
-import lowfirst.intake.table.TableReader;
 import lowfirst.intake.text.PipeTable;
 import lowfirst.intake.text.TextOfFile;
 import lowfirst.intake.text.TickBoxes;
@@ -72,11 +70,11 @@ final class FileRoles {
   private static final double MOSTLY = 0.6;
 
   private final KitFiles files;
-  private final ColumnMap map;
+  private final TablesTried tables;
 
-  FileRoles(KitFiles files, ColumnMap map) {
+  FileRoles(KitFiles files, TablesTried tables) {
     this.files = files;
-    this.map = map;
+    this.tables = tables;
   }
 
   /** What a folder holds; {@code folder} ends in a slash, or is empty for the kit itself. */
@@ -186,7 +184,7 @@ final class FileRoles {
     if (name.startsWith("placements.")) {
       return Optional.of(TableKind.PLACEMENTS);
     }
-    Table places = table(TableKind.PLACEMENTS, path);
+    Table places = tables.look(TableKind.PLACEMENTS, path);
     Header placed = places.header();
     if (placed.isHeaded(TableKind.PLACEMENTS) && !placed.isByCells(Column.X)) {
       return Optional.of(TableKind.PLACEMENTS);
@@ -246,11 +244,7 @@ final class FileRoles {
   }
 
   private Header header(TableKind kind, String path) {
-    return table(kind, path).header();
-  }
-
-  private Table table(TableKind kind, String path) {
-    return TableReader.read(kind, path, files.file(path).orElse(new byte[0]), map);
+    return tables.look(kind, path).header();
   }
 
   private static boolean isFound(TableKind kind, Header header) {

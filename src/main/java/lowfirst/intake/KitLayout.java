@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import lowfirst.board.Board;
 import lowfirst.intake.cell.Cells;
 import lowfirst.intake.column.Column;
-import lowfirst.intake.column.ColumnMap;
 import lowfirst.intake.column.HeaderUnit;
 import lowfirst.intake.column.Lengths;
 import lowfirst.intake.column.TableRow;
@@ -27,17 +26,17 @@ final class KitLayout {
   private final List<Problem> problems = new ArrayList<>();
   private final List<BoardFiles> boards = new ArrayList<>();
 
-  private KitLayout(KitFiles files, ColumnMap map) {
+  private KitLayout(KitFiles files, TablesTried tables) {
     this.files = files;
-    this.roles = new FileRoles(files, map);
+    this.roles = new FileRoles(files, tables);
   }
 
   /** The boards, and what is wrong with how they are laid out. */
   record Boards(List<BoardFiles> boards, List<Problem> problems) {}
 
   /** The boards that {@code boards.csv} lists, or those that the folders show. */
-  static Boards of(KitFiles files, Optional<Table> boardsTable, ColumnMap map) {
-    var layout = new KitLayout(files, map);
+  static Boards of(KitFiles files, Optional<Table> boardsTable, TablesTried tables) {
+    var layout = new KitLayout(files, tables);
     if (files.given().isPresent()) {
       layout.given(files.given().get());
     } else if (boardsTable.isPresent() && boardsTable.get().isUnderstood()) {

@@ -48,6 +48,7 @@ import lowfirst.problem.Problem;
 public final class KitReader {
   private final KitFiles files;
   private final ColumnMap map;
+  private final TablesTried tables;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<Designator, Place> notFitted = new HashMap<>();
   private final List<Understanding> understood = new ArrayList<>();
@@ -57,6 +58,7 @@ public final class KitReader {
   private KitReader(KitFiles files, ColumnMap map) {
     this.files = files;
     this.map = map;
+    this.tables = new TablesTried(files, map);
   }
 
   /** The kit that these files hold, its remembered column map included; never throws. */
@@ -109,7 +111,7 @@ public final class KitReader {
             rows(TableKind.SWAPS, boardNames, PartTables::swaps),
             rejected(problems),
             // Last, when every table that counts has been read.
-            fingerprint(files, tables()));
+            fingerprint(files, tablesRead()));
     problems.addAll(KitChecks.of(kit, cells));
     return new KitReading(kit, problems, () -> KitChecks.doubts(kit), understood);
   }
@@ -134,10 +136,10 @@ public final class KitReader {
     return Fingerprint.of(() -> TablesDigest.of(files, tables));
   }
 
-  private Set<String> tables() {
-    var tables = new HashSet<>(Set.of("kit.properties", ColumnMap.FILE));
-    understood.forEach(table -> tables.add(table.file()));
-    return tables;
+  private Set<String> tablesRead() {
+    var read = new HashSet<>(Set.of("kit.properties", ColumnMap.FILE));
+    understood.forEach(table -> read.add(table.file()));
+    return read;
   }
 
   /** The records of a table that the kit's author writes, which a kit may lack. */
@@ -163,7 +165,7 @@ public final class KitReader {
   }
 
   private Table table(TableKind kind, String path) {
-    Table table = TableReader.read(kind, path, files.file(path).orElseThrow(), map);
+    Table table = tables.take(kind, path);
     problems.addAll(table.problems());
     if (!kind.isExported()) {
       cells.add(table);
@@ -178,7 +180,7 @@ public final class KitReader {
   }
 
   private List<Board> boards() {
-    KitLayout.Boards layout = KitLayout.of(files, table(TableKind.BOARDS), map);
+    KitLayout.Boards layout = KitLayout.of(files, table(TableKind.BOARDS), tables);
     problems.addAll(layout.problems());
     return layout.boards().stream().map(this::board).toList();
   }

@@ -755,23 +755,24 @@ class OddCellsTest {
   })
   void angles_in_radians_are_read_and_said(
       String one, String two, String three, String degrees, int said) {
-    KitReading reading =
-        KitTables.read(
-            "placements.csv",
-            "Ref,X mm,Y mm,Rot\nR1,10,20,%s\nR2,50,10,%s\nC1,30,10,%s\n"
-                .formatted(one, two, three));
-    assertEquals(degrees, angles(reading));
-    assertEquals(
-        said,
-        messages(reading, Kind.COLUMN_GUESSED).stream()
-            .filter(message -> message.endsWith("so all were read as radians"))
-            .count());
+    assertTurns(one, two, three, degrees, said, "so all were read as radians");
   }
 
   @ParameterizedTest
   @CsvSource({"0, 1, 3, 0 90 270, 1", "2, 2, 0, 180 180 0, 1", "0, 3, 45, 0 3 45, 0"})
   void small_whole_angles_alone_are_quarter_turns_and_that_is_said(
       String one, String two, String three, String degrees, int said) {
+    assertTurns(one, two, three, degrees, said, "so all were read as quarter turns");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"MR90, true", "mr90, true", "R90, false", "M90, false", "'', false"})
+  void a_turn_with_m_and_r_is_on_the_bottom(String cell, boolean bottom) {
+    assertEquals(bottom ? Optional.of(Side.BOTTOM) : Optional.empty(), TurnSigns.side(cell));
+  }
+
+  private static void assertTurns(
+      String one, String two, String three, String degrees, int said, String words) {
     KitReading reading =
         KitTables.read(
             "placements.csv",
@@ -781,14 +782,8 @@ class OddCellsTest {
     assertEquals(
         said,
         messages(reading, Kind.COLUMN_GUESSED).stream()
-            .filter(message -> message.endsWith("so all were read as quarter turns"))
+            .filter(message -> message.endsWith(words))
             .count());
-  }
-
-  @ParameterizedTest
-  @CsvSource({"MR90, true", "mr90, true", "R90, false", "M90, false", "'', false"})
-  void a_turn_with_m_and_r_is_on_the_bottom(String cell, boolean bottom) {
-    assertEquals(bottom ? Optional.of(Side.BOTTOM) : Optional.empty(), TurnSigns.side(cell));
   }
 
   private static String angles(KitReading reading) {

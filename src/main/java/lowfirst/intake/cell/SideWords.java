@@ -190,13 +190,10 @@ public final class SideWords {
   private static final int LONGEST = 60;
 
   private static final Pattern BOTTOM_FILE =
-      Pattern.compile(
-          "(?:^|[^a-z])(?:bottom|bot|back|unten|unterseite|rückseite|rueckseite|lötseite|loetseite|dessous"
-              + "|mnb)(?:[^a-z]|$)");
+      wordOf(
+          "bottom|bot|back|unten|unterseite|rückseite|rueckseite|lötseite|loetseite|dessous|mnb");
   private static final Pattern TOP_FILE =
-      Pattern.compile(
-          "(?:^|[^a-z])(?:top|front|oben|oberseite|vorderseite|bestückungsseite|bestueckungsseite|dessus"
-              + "|mnt)(?:[^a-z]|$)");
+      wordOf("top|front|oben|oberseite|vorderseite|bestückungsseite|bestueckungsseite|dessus|mnt");
 
   private SideWords() {}
 
@@ -292,5 +289,9 @@ public final class SideWords {
       return Optional.of(Side.BOTTOM);
     }
     return TOP_FILE.matcher(name).find() ? Optional.of(Side.TOP) : Optional.empty();
+  }
+
+  private static Pattern wordOf(String words) {
+    return Pattern.compile("(?:^|[^a-z])(?:" + words + ")(?:[^a-z]|$)");
   }
 }

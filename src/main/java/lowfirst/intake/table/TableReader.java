@@ -17,9 +17,6 @@ import lowfirst.intake.column.Separator;
 import lowfirst.intake.column.TableKind;
 import lowfirst.intake.column.TableRow;
 import lowfirst.intake.column.WholeNumber;
-import lowfirst.intake.text.TextOfFile;
-import lowfirst.intake.workbook.WebPage;
-import lowfirst.intake.workbook.Workbook;
 import lowfirst.problem.Kind;
 import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
@@ -56,36 +53,27 @@ public final class TableReader {
 
   /** The table that {@code bytes} hold; never throws. */
   public static Table read(TableKind kind, String file, byte[] bytes, ColumnMap map) {
-    if (Workbook.isOne(bytes)) {
-      return read(kind, file, Workbook.of(file, bytes), "spreadsheet (Office Open XML)", map);
-    }
-    TextOfFile written = TextOfFile.of(file, bytes);
-    if (written.signs().mayBeAnyOf("<") && WebPage.isOne(written.text())) {
-      String form = "web page (HTML), " + written.encoding();
-      return read(kind, file, WebPage.of(file, written.text()), form, map);
-    }
-    TextOfFile text = written.plain();
-    var cut =
-        text.text().isEmpty()
-            ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
-            : LikeliestCut.of(kind, file, text.text(), map);
-    var reader = new TableReader(kind, file, cut);
-    reader.problems.addAll(text.problems());
-    reader.problems.addAll(reader.cut.problems());
-    if (!text.text().isEmpty()) {
-      reader.readRows(map);
-    }
-    return reader.table(text.encoding());
+    return read(kind, DecodedFile.of(file, bytes), map);
   }
 
-  private static Table read(
-      TableKind kind, String file, Workbook workbook, String form, ColumnMap map) {
-    var reader = new TableReader(kind, file, LikeliestSheet.of(kind, file, workbook, map));
+  /** The file as a table of this kind; never throws. */
+  public static Table read(TableKind kind, DecodedFile decoded, ColumnMap map) {
+    var reader = new TableReader(kind, decoded.file(), cut(kind, decoded, map));
+    reader.problems.addAll(decoded.textProblems());
     reader.problems.addAll(reader.cut.problems());
-    if (workbook.problems().isEmpty()) {
+    if (!decoded.isEmpty()) {
       reader.readRows(map);
     }
-    return reader.table(form);
+    return reader.table(decoded.form());
+  }
+
+  private static Cut cut(TableKind kind, DecodedFile decoded, ColumnMap map) {
+    if (decoded.sheets().isPresent()) {
+      return LikeliestSheet.of(kind, decoded.file(), decoded.sheets().get(), map);
+    }
+    return decoded.isEmpty()
+        ? new Cut(Separator.COMMA, List.of(), new Header(-1, List.of(), List.of()), List.of())
+        : LikeliestCut.of(kind, decoded.file(), decoded.text(), map);
   }
 
   private void readRows(ColumnMap map) {
