@@ -160,7 +160,7 @@ public enum CapacitorRule implements SwapRule {
     if (needs.isEmpty() || gives.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(Comparison.compared(needs.get(), gives.get(), Comparison.Better.MORE));
+    return Optional.of(Comparison.compared(needs.get(), gives.get(), Better.MORE));
   }
 
   /** C (1 - tolerance) (1 - change over temperature). */

@@ -59,7 +59,7 @@ final class CapacitorVoltage {
             .map(voltage -> voltage.asDouble())
             .min(Double::compare);
     if (lowest.isPresent() && volts(gives) <= lowest.get()) {
-      return Comparison.compared(everywhere.orElse(gives), gives, Comparison.Better.MORE);
+      return Comparison.compared(everywhere.orElse(gives), gives, Better.MORE);
     }
     return Answer.missing(
         everywhere,
@@ -90,7 +90,7 @@ final class CapacitorVoltage {
   }
 
   private static Optional<Answer> compared(Evidence needs, Evidence gives) {
-    return Optional.of(Comparison.compared(needs, gives, Comparison.Better.MORE));
+    return Optional.of(Comparison.compared(needs, gives, Better.MORE));
   }
 
   private static double volts(Evidence evidence) {

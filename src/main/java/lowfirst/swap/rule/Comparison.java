@@ -22,19 +22,6 @@ import lowfirst.swap.subject.Words;
  */
 final class Comparison {
 
-  /** Which of two amounts is the better. */
-  enum Better {
-    /** Ratings: more is better. */
-    MORE,
-    /** Losses: less is better. */
-    LESS;
-
-    /** How much better the candidate is than it must be. */
-    double margin(double asked, double offered) {
-      return this == MORE ? offered / asked - 1 : asked / offered - 1;
-    }
-  }
-
   /** How much an amount depends on its test condition. */
   enum Condition {
     /** Little: a limit that its maker prints as one. The headline limits may be compared. */

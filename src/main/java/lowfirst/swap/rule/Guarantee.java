@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import lowfirst.part.DatasheetLine;
 import lowfirst.quantity.Quantity;
-import lowfirst.swap.rule.Comparison.Better;
 import lowfirst.swap.subject.Evidence;
 import lowfirst.swap.subject.SwapPart;
 import lowfirst.swap.subject.Words;

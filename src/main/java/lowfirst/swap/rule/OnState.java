@@ -117,8 +117,7 @@ final class OnState {
       Optional<Promise> gives = at(offered, needs.gateVolts());
       if (gives.isPresent()) {
         double margin =
-            Comparison.Better.LESS.margin(
-                needs.resistance().asDouble(), gives.get().resistance().asDouble());
+            Better.LESS.margin(needs.resistance().asDouble(), gives.get().resistance().asDouble());
         if (worst == null || margin < worst.margin().orElse(0)) {
           worst =
               Answer.sized(

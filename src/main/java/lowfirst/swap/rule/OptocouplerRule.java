@@ -77,7 +77,7 @@ enum OptocouplerRule implements SwapRule {
     if (needs.isEmpty() || gives.isEmpty()) {
       return Optional.of(Comparison.unknown(swap, "VCEO", needs, gives));
     }
-    return Optional.of(Comparison.compared(needs.get(), gives.get(), Comparison.Better.MORE));
+    return Optional.of(Comparison.compared(needs.get(), gives.get(), Better.MORE));
   }
 
   private static Optional<Evidence> lower(Optional<Evidence> one, Optional<Evidence> other) {

@@ -40,7 +40,7 @@ final class RegulatorHeat {
     }
     if (asked.isPresent() && isNoHotter(swap, asked.get(), gives.get())) {
       return Optional.of(
-          Comparison.compared(asked.get(), gives.get(), Comparison.Better.LESS)
+          Comparison.compared(asked.get(), gives.get(), Better.LESS)
               .remarking("the same load heats it no more than the part asked for"));
     }
     return Optional.of(inThisKit(swap, gives.get()));
@@ -96,11 +96,11 @@ final class RegulatorHeat {
     Evidence atLoads = needed(swap, before.get(), fed.get(), loads);
     if (limit.isPresent() && number(gives) <= number(atLimit)) {
       return promise(swap.offered().lines("VO"), DatasheetLine::min)
-          ? Comparison.compared(atLimit, gives, Comparison.Better.LESS)
+          ? Comparison.compared(atLimit, gives, Better.LESS)
           : typicalOnly(swap, "least VO", atLimit, gives);
     }
     if (loads > 0 && number(gives) > number(atLoads)) {
-      return Comparison.compared(atLoads, gives, Comparison.Better.LESS)
+      return Comparison.compared(atLoads, gives, Better.LESS)
           .remarking("without a heatsink its loads alone overheat it");
     }
     return Answer.missing(
@@ -187,7 +187,7 @@ final class RegulatorHeat {
               Quantity.of(Math.max(0, room), Dimension.VOLTAGE),
               "left by rail " + before.get().name(),
               Source.computed("VI,min − VO,max"));
-      Answer answer = Comparison.compared(needs, gives.get(), Comparison.Better.LESS);
+      Answer answer = Comparison.compared(needs, gives.get(), Better.LESS);
       if (answer.verdict() != SwapVerdict.DOES_NOT_FIT) {
         return Optional.of(
             promise(swap.offered().lines("VO"), DatasheetLine::max)

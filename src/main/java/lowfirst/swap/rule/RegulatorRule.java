@@ -199,9 +199,7 @@ public enum RegulatorRule implements SwapRule {
           limit.map(Sourced::quantity).orElseGet(() -> Quantity.of(loads, Dimension.CURRENT));
       String words = "drawn from rail " + fed.orElseThrow().name();
       return Comparison.compared(
-          Evidence.of(draws, words, Source.computed("rails.csv, loads.csv")),
-          gives,
-          Comparison.Better.MORE);
+          Evidence.of(draws, words, Source.computed("rails.csv, loads.csv")), gives, Better.MORE);
     }
     if (parts.margin().orElse(-1) <= SMALLER_CLASS - 1) {
       return parts;
@@ -229,8 +227,7 @@ public enum RegulatorRule implements SwapRule {
     return parts.map(
         answer ->
             answer.verdict() == SwapVerdict.DOES_NOT_FIT && rail.isPresent()
-                ? Comparison.compared(
-                    rail.get(), answer.offered().orElseThrow(), Comparison.Better.MORE)
+                ? Comparison.compared(rail.get(), answer.offered().orElseThrow(), Better.MORE)
                 : answer);
   }
 
@@ -267,7 +264,7 @@ public enum RegulatorRule implements SwapRule {
     boolean isEnough =
         needs.isPresent()
             && gives.isPresent()
-            && Comparison.compared(needs.get(), gives.get(), Comparison.Better.LESS).verdict()
+            && Comparison.compared(needs.get(), gives.get(), Better.LESS).verdict()
                 == SwapVerdict.FITS;
     if (gives.isEmpty() || isEnough) {
       return Optional.empty();

@@ -33,8 +33,7 @@ final class ResistorLoad {
     if (needs.isEmpty()) {
       return atLeast("PD").of(swap);
     }
-    Answer answer =
-        Comparison.compared(needs.get(), gives.orElse(SMALLEST), Comparison.Better.MORE);
+    Answer answer = Comparison.compared(needs.get(), gives.orElse(SMALLEST), Better.MORE);
     return Optional.of(
         gives.isPresent() || answer.verdict() == SwapVerdict.FITS
             ? answer

@@ -1,7 +1,7 @@
 package lowfirst.swap.rule;
 
 import static lowfirst.quantity.Source.standard;
-import static lowfirst.swap.rule.Comparison.Better.MORE;
+import static lowfirst.swap.rule.Better.MORE;
 import static lowfirst.swap.rule.Comparison.atMostIfStated;
 
 import java.util.Optional;
