@@ -282,8 +282,8 @@ public final class KitReader {
         understood.add(table.understanding());
       }
     }
-    if (board.placements().size() > 1) {
-      BottomX both = BottomX.across(map, last == null ? "" : last.file(), placements);
+    if (last != null && (board.placements().size() > 1 || !last.header().isStandard())) {
+      BottomX both = BottomX.across(map, last.file(), placements);
       problems.addAll(both.problems());
       placements = new ArrayList<>(both.placements());
     }

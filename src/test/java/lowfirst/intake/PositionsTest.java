@@ -181,6 +181,35 @@ class PositionsTest {
     assertEquals(read > 0 ? 1 : 0, count(reading, Kind.UNIT_GUESSED));
   }
 
+  /** The second part lies left of the first, seen from below. */
+  @ParameterizedTest(name = "{0} {1}: {2}")
+  @CsvSource({
+    "bottom, -10, 10",
+    "bottom, 0, 0",
+    "bottom, 30, 30",
+    "top, -10, -10",
+  })
+  void a_bottom_that_stands_alone_was_seen_from_below_where_each_x_is_negative(
+      String side, String x, double read) {
+    KitReading reading =
+        KitTables.read(
+            "placements.csv",
+            "ref,x mm,y mm,side\nR1,%s,1,%s\nR2,-40,2,bottom\n".formatted(x, side));
+    assertEquals(read, reading.kit().boards().get(0).placements().get(0).xMillimetres());
+    assertEquals(read > 0 && !x.equals("30") ? 1 : 0, count(reading, Kind.UNIT_GUESSED));
+  }
+
+  @Test
+  void of_two_lists_a_negative_bottom_is_only_mirrored_where_the_top_is_not() {
+    KitReading reading =
+        KitTables.read(
+            "a-top.csv", "ref,x mm,y mm\nR1,-10,1\nR3,-35,8\n",
+            "b-bottom.csv", "ref,x mm,y mm\nR2,-40,2\nR4,-12,9\n");
+    assertEquals(
+        List.of(-10.0, -35.0, -40.0, -12.0),
+        reading.kit().boards().get(0).placements().stream().map(Placement::xMillimetres).toList());
+  }
+
   @ParameterizedTest
   @CsvSource({"mirrored, 10", "as-is, -10"})
   void what_is_told_of_the_bottom_counts(String told, double x) {

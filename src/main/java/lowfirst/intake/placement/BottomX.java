@@ -37,25 +37,36 @@ public record BottomX(List<Placement> placements, String words, List<Problem> pr
         ? new BottomX(
             turned(read),
             "x on the bottom side mirrored, guessed by its signs",
-            List.of(mirrored(table.file())))
+            List.of(mirrored(table.file(), read)))
         : new BottomX(read, "x on both sides seen from the top", List.of());
   }
 
-  /** The same for a board whose sides stand in two lists, which no list alone shows. */
+  /**
+   * The same for all lists of a board, which show together what none shows alone: its sides may
+   * stand in two, or the bottom be all there is.
+   */
   public static BottomX across(ColumnMap map, String file, List<Placement> all) {
     boolean told = map.bottomX(TableKind.PLACEMENTS, file).isPresent();
     boolean bottom = all.stream().anyMatch(placement -> placement.side() == Side.BOTTOM);
-    return !told && bottom && looksMirrored(all)
-        ? new BottomX(turned(all), "", List.of(mirrored(file)))
+    return !told && bottom && (looksMirrored(all) || isNegativeBottom(all))
+        ? new BottomX(turned(all), "", List.of(mirrored(file, all)))
         : new BottomX(all, "", List.of());
   }
 
-  private static Problem mirrored(String file) {
+  /** The origin of a board whose parts all have a negative x is rare, a mirrored side is not. */
+  private static boolean isNegativeBottom(List<Placement> all) {
+    return all.stream().allMatch(p -> p.side() == Side.BOTTOM && p.xMillimetres() < 0);
+  }
+
+  private static Problem mirrored(String file, List<Placement> read) {
     return new Problem(
         Kind.UNIT_GUESSED,
         Place.ofFile(file),
-        "x is positive on the top side and negative on the bottom side, so the bottom"
-            + " side was taken as mirrored",
+        isNegativeBottom(read)
+            ? "all parts are on the bottom side and each x is negative, so they were taken as"
+                + " mirrored"
+            : "x is positive on the top side and negative on the bottom side, so the bottom"
+                + " side was taken as mirrored",
         "if that is wrong, say --column placements.bottom-x=as-is");
   }
 
