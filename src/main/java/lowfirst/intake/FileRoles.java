@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import lowfirst.intake.cell.SideWords;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
 import lowfirst.intake.column.PlainNumber;
@@ -206,7 +207,15 @@ final class FileRoles {
         ? Optional.of(TableKind.PLACEMENTS)
         : isFound(TableKind.BOM, listed)
             ? Optional.of(TableKind.BOM)
-            : Optional.of(TableKind.PLACEMENTS).filter(placements -> areTurned(places));
+            : Optional.of(TableKind.PLACEMENTS)
+                .filter(placements -> areTurned(places) || isOfOneSide(name, placed));
+  }
+
+  /** Whether rows without a header name parts with two numbers, and the file a side: bottom.txt. */
+  private static boolean isOfOneSide(String name, Header placed) {
+    return placed.isComplete(TableKind.PLACEMENTS)
+        && placed.index() < 0
+        && SideWords.inFileName(name).isPresent();
   }
 
   /** Whether rows without a header name parts, with two numbers and a turn by eighths of each. */

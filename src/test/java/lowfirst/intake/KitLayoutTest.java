@@ -116,7 +116,21 @@ class KitLayoutTest {
       String first, String second, String board) {
     assertEquals(
         Stream.of(board).filter(one -> !one.isEmpty()).toList(),
-        shown(KitTables.read("top.csv", first + "\n" + second + "\n")));
+        shown(KitTables.read("list.csv", first + "\n" + second + "\n")));
+  }
+
+  @Test
+  void unturned_parts_without_a_header_are_placed_on_the_side_that_the_files_name_tells() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv", TWO,
+            "board top.txt", "R1 10.5 20 90 1k DIN0207\n",
+            "board bot.txt", "R2 30.5 20 0 2k DIN0207\n");
+    assertEquals(
+        List.of("R2 BOTTOM", "R1 TOP"),
+        reading.kit().boards().get(0).placements().stream()
+            .map(placement -> placement.designator() + " " + placement.side())
+            .toList());
   }
 
   @ParameterizedTest(name = "{0}")
