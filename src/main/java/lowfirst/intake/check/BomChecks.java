@@ -20,6 +20,7 @@ import lowfirst.intake.bom.SocketLines;
 import lowfirst.part.PartKind;
 import lowfirst.problem.Excerpt;
 import lowfirst.problem.Kind;
+import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
@@ -127,12 +128,17 @@ final class BomChecks {
   }
 
   private static String placedIn(List<Placement> same) {
-    List<Integer> others = new ArrayList<>(same.stream().map(one -> one.place().line()).toList());
+    String file = same.get(1).place().file();
+    var others = new ArrayList<>(same.stream().map(one -> line(one.place(), file)).toList());
     others.remove(1);
     String lines = Excerpt.of(others, LINES_NAMED);
     return others.size() == 1
         ? " is placed here and in line " + lines
         : " is placed " + same.size() + " times, here and in lines " + lines;
+  }
+
+  private static String line(Place place, String file) {
+    return place.line() + (place.file().equals(file) ? "" : " of " + place.file());
   }
 
   private void notPlaced() {

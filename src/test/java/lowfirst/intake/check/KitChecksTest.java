@@ -143,6 +143,38 @@ class KitChecksTest {
   }
 
   @Test
+  void copper_and_text_among_the_parts_of_a_list_are_drawn_on_the_board() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1,1k,DIN0207\n",
+            "placements.csv",
+            PLACED_HEADER
+                + "R1,10,10,0,top,,\nVia4,90,90,0,top,,\nCopper Fill12,5,5,0,top,,\n"
+                + "TXT1,15,15,0,top,,\nTXT1,25,15,0,top,,\n");
+    assertEquals(List.of(), kinds(reading));
+    assertEquals(
+        "TXT1, Via4, Copper Fill12, which no BOM line names, were taken for holes or marks of the"
+            + " board, where nothing is soldered in",
+        problem(reading, Kind.COLUMN_GUESSED).message());
+  }
+
+  @Test
+  void a_place_in_another_list_is_said_with_its_file() {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1,1k,DIN0207\n",
+            "a-placements.csv",
+            PLACED_HEADER + "R1,10,10,0,top,,\n",
+            "b-placements.csv",
+            PLACED_HEADER + "R1,10,10,0,top,,\nR1,20,10,0,top,,\n");
+    assertEquals(
+        "R1 is placed 3 times, here and in lines 2 of a-placements.csv, 3",
+        problem(reading, Kind.PLACED_TWICE).message());
+  }
+
+  @Test
   void without_a_bom_a_part_that_nobody_gave_a_name_is_of_unknown_kind() {
     KitReading reading =
         KitTables.read(
