@@ -83,7 +83,8 @@ record EmptyCells(Row row, int first, int last) {
         .toList();
   }
 
-  private static boolean fits(Header header, Row row) {
+  /** Whether each cell of a row may be what its column holds. */
+  static boolean fits(Header header, Row row) {
     for (Header.Use use : header.uses()) {
       String cell = row.cell(use.cell());
       boolean fits =

@@ -3,6 +3,8 @@ package lowfirst.intake.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lowfirst.intake.cell.CellShapes;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
@@ -13,8 +15,9 @@ import lowfirst.problem.Place;
 import lowfirst.problem.Problem;
 
 /**
- * A row of a BOM that is longer than its header, since nobody quoted its designators or a value
- * with a decimal comma: put together again.
+ * A row that is longer than its header, put together again: of a BOM, since nobody quoted its
+ * designators or a value with a decimal comma; of placements between blanks, since its value has
+ * some.
  *
  * @param text what is one cell now
  * @param column what that cell holds
@@ -39,6 +42,31 @@ record JoinedCells(Row row, String text, Column column) {
         : Optional.empty();
   }
 
+  /**
+   * The row of a placement list with a value of several words in one cell, where a package stands
+   * behind it that another row has, too.
+   */
+  static Optional<JoinedCells> betweenBlanks(
+      Header header, Row row, int width, Set<String> packages) {
+    int value = header.cellOf(Column.VALUE);
+    if (value < 0 || header.cellOf(Column.PACKAGE) != value + 1) {
+      return Optional.empty();
+    }
+    JoinedCells joined = joined(row, value, row.size() - width, " ", Column.VALUE);
+    return packages.contains(joined.row.cell(value + 1)) && EmptyCells.fits(header, joined.row)
+        ? Optional.of(joined)
+        : Optional.empty();
+  }
+
+  /** The packages of the rows that are as long as usual. */
+  static Set<String> packages(Header header, List<Row> rows, int width) {
+    int cell = header.cellOf(Column.PACKAGE);
+    return rows.stream()
+        .filter(row -> row.size() == width)
+        .map(row -> row.cell(cell))
+        .collect(Collectors.toSet());
+  }
+
   private static JoinedCells joined(Row row, int first, int more, String sign, Column column) {
     String text = String.join(sign, row.cells().subList(first, first + more + 1));
     var cells = new ArrayList<>(row.cells().subList(0, first));
@@ -57,7 +85,7 @@ record JoinedCells(Row row, String text, Column column) {
     return new Problem(
         Kind.COLUMN_GUESSED,
         Place.ofLine(file, row.line()),
-        "the row has more cells than the header; \""
+        "the row has more cells than are usual; \""
             + text
             + "\" was read as one cell of "
             + column.words(),

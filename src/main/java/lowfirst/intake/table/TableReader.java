@@ -37,6 +37,7 @@ public final class TableReader {
   private final ValueHeading value;
   private Header header;
   private Set<Integer> merged = Set.of();
+  private Set<String> packages = Set.of();
   private boolean isInOtherTable;
   private Optional<String> otherUnit = Optional.empty();
   private Optional<ListedAgain> second = Optional.empty();
@@ -238,8 +239,7 @@ public final class TableReader {
     boolean tooLong =
         row.size() > usual
             && row.cells().subList(usual, row.size()).stream().anyMatch(text -> !text.isEmpty());
-    Optional<JoinedCells> joined =
-        tooLong ? JoinedCells.in(kind, header, row, usual) : Optional.empty();
+    Optional<JoinedCells> joined = tooLong ? joined(row, usual) : Optional.empty();
     if (joined.isPresent()) {
       add(joined.get().row());
       problems.add(joined.get().said(file));
@@ -252,6 +252,16 @@ public final class TableReader {
         add(row);
       }
     }
+  }
+
+  private Optional<JoinedCells> joined(Row row, int usual) {
+    if (kind != TableKind.PLACEMENTS || cut.separator() != Separator.BLANKS) {
+      return JoinedCells.in(kind, header, row, usual);
+    }
+    if (packages.isEmpty()) {
+      packages = JoinedCells.packages(header, cut.rows(), usual);
+    }
+    return JoinedCells.betweenBlanks(header, row, usual, packages);
   }
 
   private void addLong(Row row, int usual) {

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lowfirst.board.Board;
 import lowfirst.board.Item;
+import lowfirst.board.Placement;
 import lowfirst.intake.KitReading;
 import lowfirst.intake.KitTables;
 import lowfirst.intake.cell.GroupedNumber;
@@ -297,6 +298,29 @@ class RowsAndHeadersTest {
     String bom = "1,R1,1k,DIN0207\n2,R2,2k,DIN0207\n3,R3,3k,DIN0207\n4,C1,1n,DISC\n5,C2,2n,DISC\n";
     assertEquals(List.of(1, 1, 1, 1, 1), items(bom).stream().map(Item::quantity).toList());
     assertEquals(0, count(read(bom), Kind.QUANTITY_DISAGREES));
+  }
+
+  /** A package that only the long row has may as well be words of its value. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "C3 8 60.5 270 100n X7R D5P5, 100n X7R | D5P5, 1",
+    "C3 8 60.5 270 100n 50 V D5P5, 100n 50 V | D5P5, 1",
+    "C3 8 60.5 270 100n D5P5, 100n | D5P5, 0",
+    "C3 8 60.5 270 100n D7P5 late, 100n | D7P5, 0",
+  })
+  void a_value_of_several_words_between_blanks_ends_before_a_known_package(
+      String row, String told, int joined) {
+    KitReading reading =
+        KitTables.read(
+            "placements.txt",
+            "R1 12.5 20.5 90 1k A0207\nR2 30 25.5 0 1k A0207\nC1 50 31.2 180 220n D5P5\n"
+                + row
+                + "\n");
+    Placement last = reading.kit().boards().get(0).placements().get(3);
+    assertEquals(told, last.valueText() + " | " + last.packageText());
+    assertEquals(
+        joined,
+        reading.problems().stream().filter(p -> p.message().contains("as one cell of")).count());
   }
 
   @Test
