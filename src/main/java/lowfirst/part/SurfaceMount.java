@@ -80,6 +80,9 @@ public final class SurfaceMount {
 
   private static final Pattern CAN = Pattern.compile("^CP_ELEC_|^PANASONIC_[A-H]$");
 
+  /** Of several words; a text that is nothing but four digits may be a value or a number. */
+  private static final Pattern PARTED = Pattern.compile("(?<=\\S)[ /_,;]");
+
   /** Longer names are not read. */
   private static final int LONGEST = OutlineName.LONGEST;
 
@@ -152,8 +155,7 @@ public final class SurfaceMount {
           || SAID.matcher(capitals(type.typeNumber())).find()
               && !THROUGH_HOLE.matcher(capitals(type.packageName())).find();
     }
-    // A text that is nothing but four digits may be a value or a number.
-    return type.text().indexOf(' ') > 0 && isNamed(type.text(), type.kind())
+    return PARTED.matcher(type.text()).find() && isNamed(type.text(), type.kind())
         || SAID.matcher(capitals(type.typeNumber())).find()
         || comesAsChip(type.kind())
             && (SERIES_AND_CHIP.matcher(capitals(type.typeNumber())).find()

@@ -162,6 +162,10 @@ class SurfaceMountTest {
     "BIPOLAR_TRANSISTOR, 2N3904, '', false",
     "RESISTOR, 10k 0805, '', true",
     "RESISTOR, 1206, '', false",
+    "RESISTOR, 10k/0603, '', true",
+    "CAPACITOR, 22n_0805_X7R, '', true",
+    "RESISTOR, /1206, '', false",
+    "RESISTOR, 10k/0207, '', false",
     // sizes of light-emitting chips, in tenths of a millimetre (common practice)
     "LED, LED 2835, '', true",
     "LED, red, 5050, true",
