@@ -924,4 +924,13 @@ class BomRowsTest {
   private static long heights(KitReading reading) {
     return reading.problems().stream().filter(it -> it.kind() == Kind.HEIGHT_UNKNOWN).count();
   }
+
+  /** One column holds whatever limits a part: words, as a description is. */
+  @Test
+  void a_column_of_ratings_is_read_as_words() {
+    List<Item> items = items("Qty;Refs;Part;Rating\n1;R1;470R;1/2W 5%\n1;C1;22u;radial 35 V\n");
+    assertEquals("500 mW", items.get(0).partType().ratedPower().orElseThrow().toString());
+    assertEquals("±5 %", items.get(0).partType().tolerance().orElseThrow().toString());
+    assertEquals("35 V", items.get(1).partType().ratedVoltage().orElseThrow().toString());
+  }
 }

@@ -94,6 +94,12 @@ class PartKindTest {
     // letters that some give to other parts
     "RA1, 47k, '', R_Axial_DIN0207_L6.3mm_D2.5mm_P10.16mm, RESISTOR",
     "RV1, 275V, '', RV_Disc_D12mm_W4.2mm_P7.5mm, VARISTOR",
+    "VR1, S14K275, '', '', VARISTOR",
+    "MOV1, 07D471K, '', '', VARISTOR",
+    "VR2, V275LA20A, '', '', VARISTOR",
+    "VR3, 10k, '', '', TRIMMER",
+    "Si1, 1 A träge, '', '', FUSE",
+    "KL2, 3-pol, '', '', SCREW_TERMINAL",
     "TH1, 10k NTC, '', '', THERMISTOR",
     "TH2, 10k, '', '', THERMISTOR",
     "RT1, NTC 5D-9, '', '', THERMISTOR",

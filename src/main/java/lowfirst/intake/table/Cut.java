@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lowfirst.intake.cell.CellShapes;
 import lowfirst.intake.cell.MirrorMarks;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.ColumnMap;
@@ -110,7 +111,16 @@ record Cut(
 
   /** Whether a header has parts below it already, so that one further down is another table's. */
   private static boolean holdsPart(TableKind kind, Header header, List<Row> below) {
-    return below.stream().anyMatch(row -> RowAbove.isPart(kind, header, row));
+    return below.stream()
+        .anyMatch(row -> RowAbove.isPart(kind, header, row) || isListed(kind, header, row));
+  }
+
+  /** A part in a list that counts none: its designators and its value. */
+  private static boolean isListed(TableKind kind, Header header, Row row) {
+    return kind == TableKind.BOM
+        && header.cellOf(Column.QUANTITY) < 0
+        && CellShapes.isDesignators(row.cell(header.cellOf(Column.DESIGNATORS)))
+        && !row.cell(header.cellOf(Column.VALUE)).isEmpty();
   }
 
   /** Whether a character stands between the words of the header, and hardly anywhere below. */

@@ -138,6 +138,7 @@ final class HeaderDoubts {
     return cut.rows().stream()
         .skip(cut.header().index() + 1L)
         .filter(row -> seen.add(row.cell(cell)) && FittedSigns.mayLeaveOut(row.cell(cell)))
+        .filter(row -> !Comments.are(row))
         .findFirst()
         .map(
             row ->

@@ -42,6 +42,9 @@ final class Remarks {
       Pattern.compile(
           "(?iU)\\W*(notes?|remarks?|comments?|hinweise?|anmerkung(en)?|bemerkung(en)?|notas?|remarques?|uwagi?)\\s*:\\W*");
 
+  private static final Pattern ALTERNATIVE =
+      Pattern.compile("(?iU)(or|oder|ou|oppure|alternativ\\w*|ersatzweise)\\b[ :].*");
+
   /** Marks of bold text. */
   private static final Pattern STARS = Pattern.compile("^[*_]+|[*_]+$");
 
@@ -93,6 +96,16 @@ final class Remarks {
     if (isTotal(kind, header, before, row, first)) {
       return Optional.of(ignored(place, "this looks like a total (\"" + shortened(first) + "\")"));
     }
+    if (isAlternative(kind, header, row, first)) {
+      return Optional.of(
+          new Problem(
+              Kind.OPTIONAL_PART,
+              place,
+              "this names an alternative to the part above (\""
+                  + shortened(words(row))
+                  + "\"), it was not read",
+              "decide, and write just what you fit"));
+    }
     if (isNumberedNote(kind, header, row)
         || isNoted(header, row, first)
         || explains(header, first)) {
@@ -143,6 +156,15 @@ final class Remarks {
       }
     }
     return true;
+  }
+
+  /** A row that only goes on about the part above: or 9k1. */
+  private static boolean isAlternative(TableKind kind, Header header, Row row, String first) {
+    return kind == TableKind.BOM
+        && header.cellOf(Column.DESIGNATORS) >= 0
+        && row.cell(header.cellOf(Column.DESIGNATORS)).isEmpty()
+        && row.cell(header.cellOf(Column.QUANTITY)).isEmpty()
+        && ALTERNATIVE.matcher(first).matches();
   }
 
   /** "Notes:" where no part is named. */

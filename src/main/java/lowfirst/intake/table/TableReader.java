@@ -120,6 +120,7 @@ public final class TableReader {
     boolean comment = Comments.are(row);
     if (comment && !(kind.isExported() && Comments.mayBePart(row))) {
       unitBelow = unitBelow.or(() -> Preamble.unit(List.of(row)));
+      Comments.heading(cut.separator(), row).ifPresent(this::headSection);
       return true;
     }
     if (comment || row.cell(0).startsWith("//")) {
