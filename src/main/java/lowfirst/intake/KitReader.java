@@ -207,6 +207,9 @@ public final class KitReader {
     boolean tells = design.isEmpty() || items.isEmpty();
     List<Item> told = tells ? UnlistedParts.told(read, notFitted.keySet()) : List.of();
     notFitted.clear();
+    if (!board.placements().isEmpty()) {
+      PinPoints.said(read).ifPresent(problems::add);
+    }
     if (told.isEmpty()) {
       return read;
     }
@@ -282,7 +285,7 @@ public final class KitReader {
         understood.add(table.understanding());
       }
     }
-    if (last != null && (board.placements().size() > 1 || !last.header().isStandard())) {
+    if (last != null) {
       BottomX both = BottomX.across(map, last.file(), placements);
       problems.addAll(both.problems());
       placements = new ArrayList<>(both.placements());

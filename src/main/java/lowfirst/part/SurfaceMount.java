@@ -78,7 +78,7 @@ public final class SurfaceMount {
   /** On a diode a body, on a connector a coaxial plug. */
   private static final Pattern LETTERS = Pattern.compile("SM[ABCF]J?");
 
-  private static final Pattern CAN = Pattern.compile("^CP_ELEC_|^PANASONIC_[A-H]$");
+  private static final Pattern CAN = Pattern.compile("^CP?_ELEC_|^PANASONIC_[A-H]$");
 
   /** Of several words; a text that is nothing but four digits may be a value or a number. */
   private static final Pattern PARTED = Pattern.compile("(?<=\\S)[ /_,;]");

@@ -223,6 +223,29 @@ class PositionsTest {
     assertEquals(0, count(reading, Kind.UNIT_GUESSED));
   }
 
+  // --- what the position is of
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "PinSocket_1x06_P2.54mm_Vertical, 1",
+    "Own:DIP-8_W7.62mm, 1",
+    "SOIC-8_3.9x4.9mm_P1.27mm, 0",
+    "1X06, 0",
+  })
+  void packages_drawn_around_pin_one_are_said(String packageName, int said) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nJ1,6 pins,%s\nR2,1k,DIN0207\n".formatted(packageName),
+            "placements.csv",
+            "ref,x mm,y mm,rotation,side\nJ1,10,10,0,top\nR2,40,30,0,top\n");
+    assertEquals(
+        said,
+        reading.problems().stream()
+            .filter(p -> p.message().contains("the packages of J1 are drawn around pin 1"))
+            .count());
+  }
+
   // --- the board's edge
 
   @ParameterizedTest(name = "{0}, {1}")

@@ -28,6 +28,7 @@ class SurfaceMountTest {
         "LED_0805",
         "CAP-1210",
         "lib:L_1812_4532Metric",
+        "C_Elec_6.3x5.4",
         "SOT-23",
         "SOT23-5",
         "SOT-223-3_TabPin2",

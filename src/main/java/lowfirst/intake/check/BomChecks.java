@@ -66,6 +66,26 @@ final class BomChecks {
     return checks.problems;
   }
 
+  /** That lines were taken for what is no part, so nobody sorts or solders it; empty without. */
+  static Optional<Problem> features(Board board) {
+    List<Item> lines =
+        board.bomLines().stream()
+            .filter(item -> item.isFitted() && item.partType().kind() == PartKind.BOARD_FEATURE)
+            .toList();
+    List<Designator> names = lines.stream().flatMap(item -> item.designators().stream()).toList();
+    return lines.stream()
+        .findFirst()
+        .map(
+            first ->
+                new Problem(
+                    Kind.COLUMN_GUESSED,
+                    first.place(),
+                    Excerpt.of(names, LINES_NAMED)
+                        + (names.size() == 1 ? " was" : " were")
+                        + " taken for holes or marks of the board, where nothing is soldered in",
+                    "if one is a part, write its body as its package, such as pin header 1x01"));
+  }
+
   private void namedTwice(int different) {
     int named = board.items().stream().mapToInt(item -> item.designators().size()).sum();
     if (named == different) {

@@ -27,6 +27,7 @@ public final class KitChecks {
     var problems = new ArrayList<Problem>();
     for (Board board : kit.boards()) {
       problems.addAll(OneLine.of(board.items()));
+      BomChecks.features(board).ifPresent(problems::add);
       problems.addAll(AgreementChecks.of(board));
       problems.addAll(PlacementChecks.of(board));
       problems.addAll(HeightChecks.of(board));

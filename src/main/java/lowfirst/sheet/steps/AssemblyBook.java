@@ -112,7 +112,9 @@ public final class AssemblyBook {
                 + " way round. The black corner is the same corner of the board on every map."
                 + " Printed at 100 %, the bar under a map is as long as it says: hold a ruler to it"
                 + " once. The solder side, as seen after the flip, stands small beside or below it:"
-                + " left and right exchanged, dots are leads."));
+                + " left and right exchanged, dots are leads. Bodies are drawn around the points of"
+                + " the placement list, unturned ones lengthwise from left to right: where a list"
+                + " means pin 1 or turns otherwise, the names printed on the board count."));
     for (var problem : progress.plan().problems()) {
       blocks.add(new Block.Caution(problem.message() + "; " + problem.remedy() + "."));
     }

@@ -142,6 +142,26 @@ class KitChecksTest {
         problem(reading, Kind.COLUMN_GUESSED).message());
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "TestPoint_Loop_D1.8mm, 'TP3, TP4 were taken for holes or marks of the board, where nothing is soldered in'",
+    "pin header 1x01, ''",
+  })
+  void lines_of_the_bom_that_are_taken_for_no_part_are_said(String packageName, String said) {
+    KitReading reading =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\nR1,1k,DIN0207\n\"TP3, TP4\",5V,%s\n".formatted(packageName),
+            "placements.csv",
+            PLACED_HEADER + "R1,10,10,0,top,,\nTP3,30,30,0,top,,\nTP4,50,30,0,top,,\n");
+    assertEquals(
+        said.isEmpty() ? List.of() : List.of(said),
+        reading.problems().stream()
+            .map(Problem::message)
+            .filter(message -> message.contains("taken for holes"))
+            .toList());
+  }
+
   @Test
   void copper_and_text_among_the_parts_of_a_list_are_drawn_on_the_board() {
     KitReading reading =
