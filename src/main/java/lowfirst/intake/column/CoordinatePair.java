@@ -58,9 +58,11 @@ public record CoordinatePair(Way way, Optional<Way> rival) {
 
   private static final Pattern LENGTH =
       Pattern.compile(NUMBER + "\\s*(" + UNIT + ")?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern UNIT_ALONE = Pattern.compile(UNIT, Pattern.CASE_INSENSITIVE);
   private static final Pattern LETTERED =
       Pattern.compile("x\\s*[:=]?(.+?)[\\s,;|/]*y\\s*[:=]?(.+)", Pattern.CASE_INSENSITIVE);
-  private static final Pattern BRACKETED = Pattern.compile("[(\\[{<](.*)[)\\]}>]");
+  private static final Pattern BRACKETED =
+      Pattern.compile("[(\\[{<](.*)[)\\]}>]\\s*(" + UNIT + ")?", Pattern.CASE_INSENSITIVE);
 
   /** More than two whole numbers and a sign: a decimal mark, a semicolon, a unit, brackets. */
   private static final Pattern TELLING = Pattern.compile("(?i).*([.;(\\[{<xy]|\\d,\\d|mil|mm).*");
@@ -134,6 +136,11 @@ public record CoordinatePair(Way way, Optional<Way> rival) {
     return halves(way, text).isEmpty() && partedOtherwise(text).size() == 1;
   }
 
+  /** Whether a cell is nothing but a unit of length. */
+  public static boolean isUnit(String text) {
+    return UNIT_ALONE.matcher(text).matches();
+  }
+
   /** Whether a cell can be read as a pair, and not as one number. */
   public static boolean isPair(String text) {
     return !partedOtherwise(text).isEmpty();
@@ -177,7 +184,8 @@ public record CoordinatePair(Way way, Optional<Way> rival) {
       return List.of();
     }
     Matcher bracketed = BRACKETED.matcher(text);
-    String bare = (bracketed.matches() ? bracketed.group(1) : text).strip();
+    // A unit behind the brackets is said once, for both.
+    String bare = bracketed.matches() ? bracketed.replaceFirst("$1$2").strip() : text.strip();
     var halves = new ArrayList<Halves>();
     if (way == Way.LETTERS) {
       Matcher lettered = LETTERED.matcher(bare);

@@ -52,7 +52,8 @@ final class UnquotedPairs {
       if (first.cell(cell).matches("[(\\[{<][^)\\]}>]*")) {
         int opened = cell;
         return IntStream.range(cell + 1, Math.min(cell + MOST_PIECES, first.size()))
-            .filter(later -> first.cell(later).matches("[^(\\[{<]*[)\\]}>]"))
+            .filter(later -> first.cell(later).matches("[^(\\[{<]*[)\\]}>]\\s?\\p{L}{0,4}"))
+            .map(end -> CoordinatePair.isUnit(first.cell(end + 1)) ? end + 1 : end)
             .mapToObj(end -> joined(rows, 0, opened, first.size() - end + opened, separator))
             .findFirst()
             .orElse(rows);
