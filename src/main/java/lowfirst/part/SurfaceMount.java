@@ -28,7 +28,7 @@ public final class SurfaceMount {
           "(?:(?<![A-Z0-9])|(?<=(?<![A-Z0-9])\\d{1,3})(?=[A-Z]{0,4}(?:SO(?:IC|J|P)|[QD]FN|QFP|BGA|LGA)))("
               + "SC-?(59|70|74|75|88)A?|SOT-?(23|25|26|89|143|223|323|343|346|353|363|416|457|523|553"
               + "|563|666|669|723|883|886)|TSOT-?23|SOD-?(80C?|110|123(F|FL|L|W)?|128|323F?|523F?|723|882|923)"
-              + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAK|D3-?PAK"
+              + "|DO-?21[3-9][A-Z]{0,2}|TO-?(236|243|252|261|263|268|269|277)[A-Z]{0,2}|D2?-?PAC?K|D3-?PAC?K"
               + "|(HT?|L|M|Q|S|T|TS|V|VS|HTS|HVS|MICRO|W)?SOP|SOIC|SOICW?|SOJ|TSOP|S?SO-?0?(8|1[046]|18|2[048])(?:EP|D?W|[DLNM])?"
               + "|(DH?V?|H?V|L|P|T|TD|U|UD|V|W|WD|X)?[QD]FN|(H?L|H?T|P|C|V|M)?QFP|[UVWX]?SON|MLF|[A-Z]{0,3}BGA|LGA"
               + "|SMDIP|WLCSP|DIRECTFET|(MINI|MICRO)?-?MELF|EIA-?(2012|3216|3528|6032|7343)"

@@ -43,6 +43,7 @@ class SurfaceMountTest {
         "TO-263",
         "DPAK",
         "D2PAK",
+        "D2PACK",
         "DO-214AC",
         "DO-213AB",
         "D_SMA",
