@@ -39,8 +39,8 @@ final class WrittenRatings {
           NOT_INSIDE_A_NUMBER + "(\\d)\\s*/\\s*(\\d{1,2})\\s*(?:W|watts?)" + WORD_ENDS,
           Pattern.CASE_INSENSITIVE);
 
-  /** R0805W and 2512W are sizes of bodies. */
-  private static final String NO_SIZE = "(?!(?<=\\p{L})\\d{4}|0\\d)";
+  /** R0805W and 2512W are sizes of bodies, or series; no part on a board takes a kilowatt. */
+  private static final String NO_SIZE = "(?!\\d{4}|0\\d)";
 
   private static final Pattern WATT =
       Pattern.compile(

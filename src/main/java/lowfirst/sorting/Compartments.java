@@ -135,11 +135,12 @@ final class Compartments {
 
   /** What makes two items the same to buy. */
   private static List<Object> key(PartType type) {
-    String name = type.name();
+    // Words such as metal film may stand where a type number belongs, beside several values.
     boolean byValue = type.value().isPresent() && type.typeNumber().isBlank();
     return List.of(
         type.kind(),
-        byValue ? type.value() : folded(name),
+        type.value(),
+        byValue ? "" : folded(type.name()),
         type.tolerance(),
         type.ratedVoltage(),
         type.ratedPower(),

@@ -118,6 +118,8 @@ class BomRowsTest {
     "description, leave empty, NOT_FITTED",
     "description, entfällt, NOT_FITTED",
     "description, omitted, NOT_FITTED",
+    "description, 'Not needed, comes with the board', NOT_FITTED",
+    "description, 'metal film, heatsink not needed', FITTED",
     "description, only if needed, OPTIONAL",
     "part type, not mounted, NOT_FITTED",
     "description, 10k *DNP*, NOT_FITTED",

@@ -294,6 +294,26 @@ class PartKindTest {
     "U20, LM2596 Module, '', LM2596 Module, MODULE",
     "ADJ, 10k, '', 3362W, TRIMMER",
     "OK1, 3086, '', DIL08, OPTOCOUPLER",
+    // a crystal under the letter of transistors
+    "Q9, 32768Hz, '', TC26H, CRYSTAL",
+    // what is plugged in may be all that names a connector
+    "J7, Reset buttons, '', AB5, CONNECTOR",
+    "P7, Loudspeaker, '', AB5, CONNECTOR",
+    "SW7, Reset buttons, '', AB5, SWITCH",
+    // letters of all that is turned, and of varistors
+    "VR2, 10k, Potentiometer, '', POTENTIOMETER",
+    "RV2, potentiometer 10k, '', '', POTENTIOMETER",
+    "RV2, potentiometer 10k, '', Trimmer_Round, TRIMMER",
+    "RV2, 3296W potentiometer 10k, '', '', TRIMMER",
+    "RV2, 275VAC, Varistance, '', VARISTOR",
+    "P2, 22k preset, '', '', TRIMMER",
+    "P2, 22k, '', '', POTENTIOMETER",
+    "RV2, 22k, '', Potentiometer_PC16_Vertical, POTENTIOMETER",
+    // pins in a row hold several resistors, or a plug
+    "R12, 22k x 8, SIP9, '', RESISTOR_NETWORK",
+    "R12, 22k, '', SIL-8, RESISTOR_NETWORK",
+    "J12, '', '', SIL-8, CONNECTOR",
+    "R12, 22k x 8, '', '', RESISTOR",
   })
   void the_kind_is(String designator, String value, String device, String body, PartKind kind) {
     KitReading reading =
@@ -451,7 +471,11 @@ class PartKindTest {
     "C3, 'capacitor, electrolytic', ELECTROLYTIC_CAPACITOR",
     "D1, 'diode, Zener', ZENER_DIODE",
     "X1, 'connector, IC socket', SOCKET",
-    "SW1, 'tactile switch, header', SWITCH"
+    "SW1, 'tactile switch, header', SWITCH",
+    "L4, 'light emitting diode, 3 mm', LED",
+    "U8, Module Alpha-Link, MODULE",
+    "ZZ8, Stehende Induktivität, INDUCTOR",
+    "ZZ8, '2-fach Operationsverstärker', INTEGRATED_CIRCUIT"
   })
   void a_description_tells_the_kind(String designator, String words, PartKind kind) {
     KitReading reading =

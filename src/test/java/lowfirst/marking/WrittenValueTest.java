@@ -46,6 +46,7 @@ class WrittenValueTest {
         "10k-1% | RESISTANCE | 10 kΩ | ±1 % | - | - | -",
         "68 (0603) | RESISTANCE | 68 Ω | - | - | - | -",
         "100 1206 | RESISTANCE | 100 Ω | - | - | - | -",
+        "3299W 20k | RESISTANCE | 20 kΩ | - | - | - | 3299W",
         "10k R0805W | RESISTANCE | 10 kΩ | - | - | - | R0805W",
         "10k R1206W | RESISTANCE | 10 kΩ | - | - | - | R1206W",
         "1/4W 10k | RESISTANCE | 10 kΩ | - | - | 250 mW | -",

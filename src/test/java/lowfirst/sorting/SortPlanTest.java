@@ -35,6 +35,32 @@ class SortPlanTest {
         List.of(9, 3), plan.lines().stream().map(line -> line.compartment().quantity()).toList());
   }
 
+  /** Words that many lines share may stand where a type number belongs. */
+  @Test
+  void different_values_are_different_parts_whatever_number_stands_beside_them() {
+    SortPlan plan =
+        SortPlan.of(
+            new SmallKit()
+                .item(metalFilm("220R"), "R1", "R3")
+                .item(metalFilm("33k"), "R2", "R4")
+                .kit());
+    assertEquals(
+        List.of(2, 2), plan.lines().stream().map(line -> line.compartment().quantity()).toList());
+  }
+
+  private static PartType metalFilm(String text) {
+    PartType type = SmallKit.resistor(text);
+    return new PartType(
+        type.kind(),
+        type.text(),
+        type.value(),
+        type.tolerance(),
+        type.ratedVoltage(),
+        type.ratedPower(),
+        "metal film",
+        "");
+  }
+
   /** A point between digits, and a minus before them, tell parts apart. */
   @ParameterizedTest
   @CsvSource({"FUSE, 1.5 A, 15 A", "ZENER_DIODE, 3.3V, 33V", "MODULE, -9V, 9V"})

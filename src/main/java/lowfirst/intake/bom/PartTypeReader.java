@@ -99,7 +99,7 @@ public final class PartTypeReader {
 
   /** Whether a text is no value, but says whether the part is fitted. */
   private static boolean isOfFittingAlone(String text) {
-    return FittedSigns.leaveOut(text) || FittingWords.areAll(text);
+    return FittedSigns.leaveOut(text) || FittingWords.areAll(text) || FittingWords.leaveOut(text);
   }
 
   /** The letters of the first designator, of one that could not be read, too. */

@@ -34,7 +34,8 @@ public final class FittingWords {
 
   private static final Pattern LEFT_OUT =
       Pattern.compile(
-          "(?iU)\\b(not used|leave (it )?(empty|out|off|open|unpopulated)|omit(ted)?|entf(ä|ae)llt"
+          "(?iU)^\\W*not (needed|required)(?=\\W*$|\\s?[,;:(])"
+              + "|\\b(not used|leave (it )?(empty|out|off|open|unpopulated)|omit(ted)?|entf(ä|ae)llt"
               + "|freilassen)\\b");
 
   private static final char LAST_LATIN = '\u024f';

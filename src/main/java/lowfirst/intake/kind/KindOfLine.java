@@ -21,6 +21,16 @@ public final class KindOfLine {
   private static final Set<PartKind> PLUGS =
       EnumSet.of(PartKind.CONNECTOR, PartKind.PIN_HEADER, PartKind.SCREW_TERMINAL);
 
+  /** What is plugged into a connector, which may be named after it. */
+  private static final Set<PartKind> PLUGGED =
+      EnumSet.of(
+          PartKind.SWITCH,
+          PartKind.BUZZER,
+          PartKind.BATTERY,
+          PartKind.MOTOR,
+          PartKind.MICROPHONE,
+          PartKind.DISPLAY);
+
   /** A value that only counts pins. */
   private static final Pattern PINS =
       Pattern.compile("(?i)\\d{1,3}[- ]?(pins?|ways?|pol(?:e|es|ig)?|p)");
@@ -49,10 +59,17 @@ public final class KindOfLine {
           "(?iU)(?<!\\w)[ABCW] ?\\d+([.,]\\d+)?[kM]\\d*(?!\\w)|\\d[kM]\\d* ?[ABCW](?!\\w)"
               + "|\\b(lin(ear\\w*|eal|(é|e)aire)?|(anti|rev)?log(ar\\w+)?|audio|taper)\\b");
 
+  private static final Set<PartKind> TURNED =
+      EnumSet.of(PartKind.TRIMMER, PartKind.POTENTIOMETER, PartKind.VARISTOR);
+
+  /** A body with four pins or more in a row. */
+  private static final Pattern IN_ROW =
+      Pattern.compile("(?i)(?<![a-z0-9])si[pl][-_ ]?([4-9]|1\\d)(?![a-z0-9])");
+
   /** Bodies of potentiometers that a hand turns or pushes: common series, and what they are. */
   private static final Pattern PANEL =
       Pattern.compile(
-          "(?i)(?<![a-z0-9])(pt[av]\\d|rk(09|11|16|27)|rv(09|16|24)|(single_)?slide|dual_(vert|hor)|alps_pot)");
+          "(?i)(?<![a-z0-9])(pt[av]\\d|pc-?16|rk(09|11|16|27)|rv(09|16|24)|(single_)?slide|dual_(vert|hor)|alps_pot)");
 
   /** A letter that some give to crystals and others to what plugs in. */
   public static final String EITHER = "X";
@@ -197,7 +214,11 @@ public final class KindOfLine {
         PartKindWords.byWords(value).filter(kind -> !circuit || kind != PartKind.SWITCH);
     // A module goes by the number of the circuit on it.
     boolean module = named.filter(PartKind.MODULE::equals).isPresent();
-    guess.vote(named, module ? PartKindGuess.SUREST : PartKindGuess.STRONG);
+    boolean outside =
+        named.filter(PLUGGED::contains).isPresent() && letters.filter(PLUGS::contains).isPresent();
+    guess.vote(
+        named,
+        module ? PartKindGuess.SUREST : outside ? PartKindGuess.WEAKEST : PartKindGuess.STRONG);
     // A type number tells more than the name of a kind.
     boolean numbered = PartKindWords.byTypeNumber(value).isPresent();
     guess.vote(stated, numbered ? PartKindGuess.WEAK : PartKindGuess.SUREST);
@@ -268,7 +289,7 @@ public final class KindOfLine {
     if (sure) {
       return PartKindGuess.SUREST;
     }
-    return prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK;
+    return lamp || prefix.equals(EITHER) ? PartKindGuess.WEAKEST : PartKindGuess.WEAK;
   }
 
   private void voteWhatFitsTheLetters() {
@@ -333,14 +354,29 @@ public final class KindOfLine {
       case TRIMMER ->
           body.isEmpty() && hasTaper() || PANEL.matcher(cells.packageName()).find()
               ? PartKind.POTENTIOMETER
-              : usual;
+              : turned().orElse(usual);
       // P is a plug and, in Europe, a potentiometer, whose value is a resistance.
       case CONNECTOR ->
           prefix.equals("P") && WrittenValue.showsUnit(value, Dimension.RESISTANCE)
-              ? PartKind.POTENTIOMETER
+              ? turned().orElse(PartKind.POTENTIOMETER)
               : usual;
+      case RESISTOR -> isInRow() ? PartKind.RESISTOR_NETWORK : usual;
       default -> usual;
     };
+  }
+
+  /** What words say of letters that stand for all that is turned, and for varistors. */
+  private Optional<PartKind> turned() {
+    return Stream.of(value, description(), number)
+        .flatMap(words -> PartKindWords.byWords(words).stream())
+        .filter(TURNED::contains)
+        .findFirst()
+        .filter(kind -> kind != PartKind.POTENTIOMETER || body.isEmpty() || body.get() == kind);
+  }
+
+  /** Resistors in one body with all pins in a row. */
+  private boolean isInRow() {
+    return cells.texts().stream().anyMatch(cell -> IN_ROW.matcher(cell).find());
   }
 
   private boolean hasTaper() {

@@ -187,10 +187,11 @@ public record PartOfLine(PartType type, String notUnderstood) {
     return (kind == PartKind.CAPACITOR || drawn) && large ? PartKind.ELECTROLYTIC_CAPACITOR : kind;
   }
 
-  /** Of a network of {@code 8x10k}, the value of one resistor. */
+  /** Of a network of {@code 8x10k}, or {@code 10k x 8}, the value of one resistor. */
   private static String single(String value, PartKind kind) {
     return kind == PartKind.RESISTOR_NETWORK
-        ? value.replaceFirst("^\\d{1,2}\\s*[x×]\\s*(?=\\d)", "")
+        ? value.replaceFirst(
+            "^\\d{1,2}\\s*[x×]\\s*(?=\\d)|(?<=[\\dkKMRΩ])\\s*[x×]\\s*\\d{1,2}$", "")
         : value;
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import lowfirst.board.Designator;
@@ -93,6 +94,11 @@ final class ColumnsByCells {
     return CellShapes.nameShare(below, cell) < FEW;
   }
 
+  /** Whether few rows have such a cell, so that another likely header stands over more. */
+  boolean isSparse(int cell) {
+    return !below.isEmpty() && CellShapes.filledShare(below, cell) < LEAST;
+  }
+
   /**
    * A number for each row, its kind, the same word in all of them, or how its part is mounted,
    * which a package may tell.
@@ -157,13 +163,22 @@ final class ColumnsByCells {
 
   /** The same: such words stand beside several values, which no type number does. */
   boolean tellKindsOfSeveralValues(int cell) {
+    return tellKinds(cell) && standBesideSeveralValues(cell, text -> !text.isEmpty());
+  }
+
+  /** Whether words that describe parts stand beside several values: 1/4W metal film. */
+  boolean describeSeveralValues(int cell) {
+    return standBesideSeveralValues(cell, text -> text.indexOf(' ') > 0);
+  }
+
+  private boolean standBesideSeveralValues(int cell, Predicate<String> counts) {
     int value = uses.cellOf(Column.VALUE);
-    if (value < 0 || !tellKinds(cell)) {
+    if (value < 0) {
       return false;
     }
     var values = new HashMap<String, String>();
     return below.stream()
-        .filter(row -> !row.cell(cell).isEmpty() && !row.cell(value).isEmpty())
+        .filter(row -> counts.test(row.cell(cell)) && !row.cell(value).isEmpty())
         .anyMatch(
             row ->
                 !values

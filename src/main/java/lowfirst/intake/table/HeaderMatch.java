@@ -230,21 +230,36 @@ public final class HeaderMatch {
     int bestRank = belowRank;
     for (int cell = 0; cell < names.size(); cell++) {
       for (HeaderWords.Match match : matches.get(cell)) {
+        int rank = rank(match, cell);
         if (uses.isFree(cell)
             && match.column() == column
             && match.rank() >= fromRank
-            && match.rank() < bestRank
+            && rank < bestRank
             && !(ColumnsByCells.TEXTS.contains(column)
                 && (match.isWeak()
                     ? cells.saysLittle(column, cell)
-                        || column == Column.PART_TYPE && cells.areNamesBesideValues(cell)
+                        || column == Column.PART_TYPE
+                            && (cells.areNamesBesideValues(cell) || describes(cell))
                     : column == Column.PART_TYPE && cells.tellKindsOfSeveralValues(cell)))) {
           best = cell;
-          bestRank = match.rank();
+          bestRank = rank;
         }
       }
     }
     return best;
+  }
+
+  /** A likely header of values that stands over few gives way to all others. */
+  private int rank(HeaderWords.Match match, int cell) {
+    boolean last = match.isWeak() && match.column() == Column.VALUE && cells.isSparse(cell);
+    return match.rank() + (last ? HeaderWords.WEAK : 0);
+  }
+
+  /** Words under a header that may head descriptions as well, where nothing else does. */
+  private boolean describes(int cell) {
+    return uses.lacks(Column.DESCRIPTION)
+        && matches.get(cell).stream().anyMatch(m -> m.column() == Column.DESCRIPTION)
+        && cells.describeSeveralValues(cell);
   }
 
   /** Among likely headers, the one whose cells look most like designators; the surer on a tie. */

@@ -124,6 +124,41 @@ class OddListsTest {
     assertEquals(1, reading.faults());
   }
 
+  /** Which no number of a maker does. */
+  @Test
+  void words_that_stand_beside_several_values_describe_the_parts() {
+    KitReading reading =
+        bom(
+            "bom.csv",
+            "Refs,Value,Type\nR1,33k,1/4W 1% metal film\nR2,150R,1/4W 1% metal film\n"
+                + "Q1,BC549,TO-92 low noise\n");
+    assertEquals(
+        List.of("33 kΩ 250 mW", "150 Ω 250 mW"),
+        items(reading).subList(0, 2).stream()
+            .map(Item::partType)
+            .map(type -> type.value().orElseThrow() + " " + type.ratedPower().orElseThrow())
+            .toList());
+    assertEquals("", items(reading).get(0).partType().typeNumber());
+  }
+
+  @Test
+  void a_likely_header_of_values_over_few_gives_way_to_one_over_more() {
+    KitReading reading =
+        bom(
+            "bom.md",
+            "| Refs | Component | Description | Part |\n|--|--|--|--|\n| R1 | 33k | resistor | |\n"
+                + "| C1 | 22n | film capacitor | |\n| D1 | 1N4001 | rectifier | |\n"
+                + "| S1 | SPDT | toggle switch | AB12-CD |\n");
+    assertEquals("[1 [R1] 33k, 1 [C1] 22n, 1 [D1] 1N4001, 1 [S1] SPDT]", shown(reading));
+  }
+
+  @Test
+  void what_is_printed_on_a_part_is_its_number_where_no_header_names_one() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Part,Marking\nQ1,transistor,BC639\nR1,resistor 33k,orange\n");
+    assertEquals("BC639", items(reading).get(0).partType().typeNumber());
+  }
+
   @Test
   void parts_in_a_table_of_bars_whose_names_have_a_column_of_their_own_are_values() {
     KitReading reading =
