@@ -203,7 +203,9 @@ public final class KitReader {
     BodyFinder bodies = design.map(known -> known.over(outlines)).orElse(outlines);
     Optional<Board.Size> size =
         board.size().or(() -> design.flatMap(known -> size(known, board, placements)));
-    Board read = new Board(board.name(), board.count(), size, items, placements, bodies);
+    List<Placement> lying =
+        board.placements().isEmpty() ? placements : PinPoints.lying(placements, items);
+    Board read = new Board(board.name(), board.count(), size, items, lying, bodies);
     boolean tells = design.isEmpty() || items.isEmpty();
     List<Item> told = tells ? UnlistedParts.told(read, notFitted.keySet()) : List.of();
     notFitted.clear();
@@ -216,7 +218,7 @@ public final class KitReader {
     UnlistedParts.said(told).ifPresent(problems::add);
     UnlistedParts.saidOptional(told).ifPresent(problems::add);
     told.forEach(item -> items.add(kinds.of(item)));
-    return new Board(board.name(), board.count(), size, items, placements, bodies);
+    return new Board(board.name(), board.count(), size, items, lying, bodies);
   }
 
   private Design design(String path) {

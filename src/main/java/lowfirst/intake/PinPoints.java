@@ -1,9 +1,13 @@
 package lowfirst.intake;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import lowfirst.board.Board;
+import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.board.Placed;
 import lowfirst.board.Placement;
@@ -14,20 +18,46 @@ import lowfirst.problem.Kind;
 import lowfirst.problem.Problem;
 
 /**
- * Leaded parts whose packages are drawn around pin 1: exported positions may be that pin's, and a
- * row of pins lie along y where it is not turned. Which of both a list gives it doesn't say.
+ * Leaded parts whose packages are drawn around pin 1, so that exported positions may be that pin's,
+ * which the list doesn't say, and whose rows of pins lie along y where they are not turned.
  *
  * <p>Names: a public library of packages with its pitch in the name, whose conventions set the
- * origin of leaded parts on pin 1 (KiCad Library Convention F7.2).
+ * origin of leaded parts on pin 1 (KiCad Library Convention F7.2); so its rows run down from there.
  */
 final class PinPoints {
   private static final Pattern LIBRARY_NAME =
       Pattern.compile("(?:.*:)?(?:DIP-\\d+_W\\d\\S*|\\p{L}\\S*_P\\d+(?:\\.\\d+)?mm(?:_\\S*)?)");
 
+  private static final Pattern ROW_OF_PINS =
+      Pattern.compile("(?:.*:)?(?:DIP-\\d+_W|Pin_?(?:Header|Socket)_|IDC-Header_)\\S*");
+
+  private static final double QUARTER = 90;
+
   /** So many are named. */
   private static final int NAMED = 6;
 
   private PinPoints() {}
+
+  /** The placements of a list, rows of pins turned as bodies that lie along x. */
+  static List<Placement> lying(List<Placement> listed, List<Item> items) {
+    var rows = new HashSet<Designator>();
+    items.stream()
+        .filter(item -> isRow(packageName(item)))
+        .forEach(item -> rows.addAll(item.designators()));
+    var names = new HashMap<String, Boolean>();
+    UnaryOperator<Placement> lying =
+        placement ->
+            (placement.packageText().isEmpty()
+                    ? rows.contains(placement.designator())
+                    : names.computeIfAbsent(placement.packageText(), PinPoints::isRow))
+                ? placement.turned(QUARTER)
+                : placement;
+    return listed.stream().map(lying).toList();
+  }
+
+  private static boolean isRow(String packageName) {
+    return ROW_OF_PINS.matcher(packageName).matches();
+  }
 
   /** That the map may show them beside their holes; empty without such parts. */
   static Optional<Problem> said(Board board) {
@@ -43,7 +73,7 @@ final class PinPoints {
                     "positions were taken as the middles of bodies; the packages of "
                         + Excerpt.of(parts.stream().map(Placement::designator).toList(), NAMED)
                         + " are drawn around pin 1, so where the list gives that, maps show them"
-                        + " beside their holes, and rows of pins perhaps across",
+                        + " beside their holes",
                     "find the place by the name that is printed on the board"));
   }
 

@@ -246,6 +246,32 @@ class PositionsTest {
             .count());
   }
 
+  /** Two rows of 10 pins, 15 mm apart; upright where their names say so, else lying in line. */
+  @ParameterizedTest(name = "{0} {1}: {2}")
+  @CsvSource({
+    "PinHeader_1x10_P2.54mm_Vertical, 0, 0",
+    "PinHeader_1x10_P2.54mm_Vertical, 90, 1",
+    "Own:DIP-20_W7.62mm, 0, 0",
+    "Own:DIP-20_W7.62mm, 270, 1",
+    "pin header 1x10, 0, 1",
+    "pin header 1x10, 90, 0",
+  })
+  void rows_of_pins_lie_as_their_library_draws_them(String name, int angle, int overlaps) {
+    String rows = "J1,10,10,%1$d,top%2$s\nJ2,25,10,%1$d,top%2$s\n";
+    KitReading told =
+        KitTables.read(
+            "bom.csv",
+            "designators,value,package\n\"J1, J2\",pins,%s\n".formatted(name),
+            "placements.csv",
+            "ref,x mm,y mm,rotation,side\n" + rows.formatted(angle, ""));
+    KitReading listed =
+        KitTables.read(
+            "placements.csv",
+            "ref,x mm,y mm,rotation,side,package\n" + rows.formatted(angle, "," + name));
+    assertEquals(overlaps, count(told, Kind.BODIES_OVERLAP));
+    assertEquals(overlaps, count(listed, Kind.BODIES_OVERLAP));
+  }
+
   // --- the board's edge
 
   @ParameterizedTest(name = "{0}, {1}")
