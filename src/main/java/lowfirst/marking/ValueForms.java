@@ -135,6 +135,9 @@ final class ValueForms {
     if (match.group(3).equals("E") && expected.isEmpty()) {
       return Optional.empty();
     }
+    if ((match.group(2) + match.group(3) + match.group(4)).equalsIgnoreCase("meg")) {
+      return found(match.group(1), "M", Dimension.RESISTANCE, "", UNIT_RULE);
+    }
     return found(match.group(1), match.group(2), Dimension.RESISTANCE, match.group(4), rule);
   }
 

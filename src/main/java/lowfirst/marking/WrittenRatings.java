@@ -56,6 +56,8 @@ final class WrittenRatings {
   private static final Pattern VOLT =
       Pattern.compile(
           NOT_INSIDE_A_NUMBER
+              // No volts are the digits of a maker's number: XY5101V.
+              + "(?!(?<=\\p{L})\\d{4})"
               + NUMBER
               + "\\s*(k?)\\s*(?:V(?:dc|ac)?|volts?)"
               + WORD_ENDS

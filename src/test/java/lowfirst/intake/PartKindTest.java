@@ -309,6 +309,9 @@ class PartKindTest {
     "P2, 22k preset, '', '', TRIMMER",
     "P2, 22k, '', '', POTENTIOMETER",
     "RV2, 22k, '', Potentiometer_PC16_Vertical, POTENTIOMETER",
+    "VR2, 22k, '', POT_P0915N, POTENTIOMETER",
+    "U6, Supply 16 pin, '', SHROUDED POWER 16 PIN, PIN_HEADER",
+    "Q2, 2n3906, '', '', BIPOLAR_TRANSISTOR",
     // pins in a row hold several resistors, or a plug
     "R12, 22k x 8, SIP9, '', RESISTOR_NETWORK",
     "R12, 22k, '', SIL-8, RESISTOR_NETWORK",
@@ -472,6 +475,7 @@ class PartKindTest {
     "D1, 'diode, Zener', ZENER_DIODE",
     "X1, 'connector, IC socket', SOCKET",
     "SW1, 'tactile switch, header', SWITCH",
+    "C9, CAP CER 22UF 10V, CERAMIC_CAPACITOR",
     "L4, 'light emitting diode, 3 mm', LED",
     "U8, Module Alpha-Link, MODULE",
     "ZZ8, Stehende Induktivität, INDUCTOR",

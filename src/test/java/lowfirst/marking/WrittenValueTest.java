@@ -47,6 +47,8 @@ class WrittenValueTest {
         "68 (0603) | RESISTANCE | 68 Ω | - | - | - | -",
         "100 1206 | RESISTANCE | 100 Ω | - | - | - | -",
         "3299W 20k | RESISTANCE | 20 kΩ | - | - | - | 3299W",
+        "1MEG | RESISTANCE | 1 MΩ | - | - | - | -",
+        "5.1k XYF5101V 75V | RESISTANCE | 5.1 kΩ | - | 75 V | - | XYF5101V",
         "10k R0805W | RESISTANCE | 10 kΩ | - | - | - | R0805W",
         "10k R1206W | RESISTANCE | 10 kΩ | - | - | - | R1206W",
         "1/4W 10k | RESISTANCE | 10 kΩ | - | - | 250 mW | -",

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lowfirst.board.Designator;
 import lowfirst.board.Item;
 import lowfirst.intake.kind.PartKindGuess;
 import lowfirst.intake.kind.PartKindWords;
@@ -72,8 +74,41 @@ final class OneLine {
                 "the part type \"" + shown(type.name()),
                 "the description \"" + shown(item.description())));
       }
+      if (item.isFitted()) {
+        lettersDiffer(item).ifPresent(problems::add);
+      }
     }
     return problems;
+  }
+
+  /** R1 and RV1 in one line: what is measured has letters of its own for each kind. */
+  private static Optional<Problem> lettersDiffer(Item item) {
+    List<Designator> names = item.designators();
+    for (Designator other : names) {
+      Designator first = names.get(0);
+      if (!other.hasPrefixOf(first) && areDifferent(first.prefix(), other.prefix())) {
+        return Optional.of(
+            new Problem(
+                Kind.VALUE_DISAGREES,
+                item.place(),
+                first
+                    + " and "
+                    + other
+                    + " of this line have letters of different parts; all were taken for one: "
+                    + item.partType().kind().words(),
+                "give each kind of part a line of its own, or correct the letters"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean areDifferent(String one, String other) {
+    Optional<PartKind> first = PartKindWords.byLetters(one);
+    Optional<PartKind> second = PartKindWords.byLetters(other);
+    return first.isPresent()
+        && second.isPresent()
+        && !first.equals(second)
+        && Stream.of(first, second).anyMatch(kind -> kind.get().measures().isPresent());
   }
 
   private static String shown(String text) {

@@ -69,7 +69,7 @@ public final class KindOfLine {
   /** Bodies of potentiometers that a hand turns or pushes: common series, and what they are. */
   private static final Pattern PANEL =
       Pattern.compile(
-          "(?i)(?<![a-z0-9])(pt[av]\\d|pc-?16|rk(09|11|16|27)|rv(09|16|24)|(single_)?slide|dual_(vert|hor)|alps_pot)");
+          "(?i)(?<![a-z0-9])(pt[av]\\d|pc-?16|p09\\w{2}n|rk(09|11|16|27)|rv(09|16|24)|(single_)?slide|dual_(vert|hor)|alps_pot)");
 
   /** A letter that some give to crystals and others to what plugs in. */
   public static final String EITHER = "X";
@@ -82,6 +82,10 @@ public final class KindOfLine {
 
   /** Farads or henries: without letters nothing tells. */
   private static final Pattern MICRO = Pattern.compile("[\\d.,]+\\s?[uµμ](?![\\p{L}])");
+
+  /** Before words, a capital alone may be of a name: 3M adhesive feet. */
+  private static final Pattern LETTER_OF_WORDS =
+      Pattern.compile("(?U)\\d+M +\\p{L}{3,}\\S* +\\p{L}{3,}");
 
   /** 0.1 µF as IEC 60062 writes it. */
   private static final Pattern LETTER_FIRST = Pattern.compile("[pnuµ]\\d{1,3}");
@@ -389,7 +393,9 @@ public final class KindOfLine {
     if (LETTER_FIRST.matcher(value).matches()) {
       return PartKind.CAPACITOR;
     }
-    boolean open = cells.letters().isEmpty() && MICRO.matcher(value).lookingAt();
+    boolean open =
+        cells.letters().isEmpty()
+            && (MICRO.matcher(value).lookingAt() || LETTER_OF_WORDS.matcher(value).lookingAt());
     if (value.isEmpty() || !Character.isDigit(value.charAt(0)) || open) {
       return PartKind.UNKNOWN;
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,6 +29,13 @@ public final class PartKindWords {
 
   /** A longer text says more than a kind. */
   private static final int LONGEST_NAME = 40;
+
+  private static final Optional<PartKind> NOTHING = Optional.empty();
+
+  private static final int SHORTEST_SMALL = 5;
+
+  /** A digit, three digits on end among them, and no capital. */
+  private static final Pattern SMALL = Pattern.compile("(?=.*[a-z])(?=.*\\d{3})[a-z\\d][a-z\\d-]*");
 
   private static final Pattern DIGIT = Pattern.compile("\\p{Nd}");
   private static final Pattern BETWEEN = Pattern.compile("[-_.]+");
@@ -143,10 +151,19 @@ public final class PartKindWords {
     if (text.isEmpty() || text.length() > LONGEST) {
       return Optional.empty();
     }
+    return typed(text).or(() -> isSmall(text) ? typed(text.toUpperCase(Locale.ROOT)) : NOTHING);
+  }
+
+  private static Optional<PartKind> typed(String text) {
     return TABLE.rules.get("type").stream()
         .filter(rule -> rule.pattern().matcher(text).matches())
         .map(Rule::kind)
         .findFirst();
+  }
+
+  /** Whether a number is written all in small letters: 1n4148; shorter ones may be values. */
+  private static boolean isSmall(String text) {
+    return text.length() >= SHORTEST_SMALL && SMALL.matcher(text).matches();
   }
 
   /**

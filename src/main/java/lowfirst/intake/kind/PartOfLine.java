@@ -70,7 +70,10 @@ public record PartOfLine(PartType type, String notUnderstood) {
     boolean dealers =
         guessed
             && ORDER_NUMBER.matcher(cells.number()).matches()
-            && DescriptionWords.typeNumberIn(value).isPresent();
+            && (dimension.isPresent()
+                    && !value.isEmpty()
+                    && Character.isLetter(cells.number().charAt(0))
+                || DescriptionWords.typeNumberIn(value).isPresent());
     boolean outdone =
         dealers
             || dimension.isEmpty()
@@ -103,7 +106,7 @@ public record PartOfLine(PartType type, String notUnderstood) {
             RatingCells.power(cells.power())
                 .or(() -> RatingCells.powerAmongVoltages(cells.voltage()))
                 .or(() -> written.flatMap(WrittenValue::power)),
-            number.isEmpty() && typeNumbered ? typeNumber(text) : number,
+            number.isEmpty() && typeNumbered ? typeNumber(text, description) : number,
             packageName(cells, text, kind));
     if (isTooLarge(type, description)) {
       return new PartOfLine(
@@ -162,8 +165,10 @@ public record PartOfLine(PartType type, String notUnderstood) {
         type.packageName());
   }
 
-  private static String typeNumber(String text) {
-    return withoutModel(DescriptionWords.typeNumberIn(text).orElse(text));
+  /** Of what a line says; a known number that stands alone is sooner one than words are. */
+  private static String typeNumber(String text, String description) {
+    boolean told = !KindOfLine.isSemiconductor(text) && KindOfLine.isSemiconductor(description);
+    return withoutModel(DescriptionWords.typeNumberIn(text).orElse(told ? description : text));
   }
 
   /** A type number without the letter of a circuit simulator's model before it. */

@@ -59,6 +59,11 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
 
   private static final Pattern PLAIN = Pattern.compile(BULLET + "(\\S.*?)[\\s,:-]*");
 
+  private static final Pattern UNDERLINE = Pattern.compile("-{3,}|={3,}|~{3,}");
+
+  /** What ends in a full stop is prose. */
+  private static final Pattern SENTENCE = Pattern.compile(".*\\p{Ll}{3,}\\.");
+
   private static final Pattern WORDS = Pattern.compile("\\s+");
 
   /** More words without a count are prose. */
@@ -151,9 +156,12 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
     String heading = "";
     int counted = 0;
     int listed = 0;
-    for (Row row : cut.rows()) {
+    for (int index = 0; index < cut.rows().size(); index++) {
+      Row row = cut.rows().get(index);
       String line = line(row, ", ");
-      Optional<Row> read = line(row.line(), line);
+      boolean heads = index + 1 < cut.rows().size() && isUnderlined(cut.rows().get(index + 1));
+      Optional<Row> read =
+          line(row.line(), line).filter(found -> !heads || !found.cell(1).isEmpty());
       if (read.isPresent() && mayHold.test(row)) {
         rows.add(under(heading, read.get()));
         counted += read.get().cell(1).isEmpty() ? 0 : 1;
@@ -163,7 +171,7 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
           && !CellShapes.isDrawn(row)
           && (mayHold.test(row) || read.isPresent())) {
         unread.add(row);
-        listed += mayHold.test(row) ? 1 : 0;
+        listed += mayHold.test(row) && !heads ? 1 : 0;
       }
     }
     long known = rows.stream().filter(row -> isKnown(row.cell(0))).count();
@@ -180,6 +188,11 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
                 new Header.Use(Column.QUANTITY, 1, Header.Basis.CELLS),
                 new Header.Use(Column.DESCRIPTION, 2, Header.Basis.CELLS)));
     return isList ? Optional.of(new NamelessList(header, rows, unread)) : Optional.empty();
+  }
+
+  /** Whether a row is a line drawn below another, which is a heading. */
+  private static boolean isUnderlined(Row below) {
+    return UNDERLINE.matcher(line(below, "")).matches();
   }
 
   /** With the words over it, which may say what the line leaves out: Resistors, and below 150. */
@@ -207,7 +220,7 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
     }
     Matcher plain = PLAIN.matcher(line);
     boolean brief = WORDS.splitAsStream(line).limit(MOST_WORDS + 1L).count() <= MOST_WORDS;
-    return brief && plain.matches() && isKnown(plain.group(1))
+    return brief && plain.matches() && !SENTENCE.matcher(line).matches() && isKnown(plain.group(1))
         ? Optional.of(new Row(number, List.of(plain.group(1), "")))
         : Optional.empty();
   }

@@ -26,6 +26,21 @@ class OneLineTest {
         .toList();
   }
 
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "R1 R2 RV1, 1",
+    "R1 C2, 1",
+    "C1 Q2, 1",
+    "R1 R2, 0",
+    "D1 LED2, 0",
+    "J1 JP2, 0",
+    // of letters that nobody knows, nothing is said
+    "R1 RB2, 0"
+  })
+  void letters_of_different_parts_in_one_line_are_said(String names, int problems) {
+    assertEquals(problems, said(names, "10k", "", "").size());
+  }
+
   @ParameterizedTest(name = "{1} and {2}")
   @CsvSource({
     // letter codes after IEC 60062, with what makers put around them

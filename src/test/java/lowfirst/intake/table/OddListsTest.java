@@ -160,6 +160,40 @@ class OddListsTest {
   }
 
   @Test
+  void headings_and_sentences_of_a_list_are_no_parts() {
+    KitReading reading =
+        bom(
+            "bom.txt",
+            "Push button ladder\n------------------\n2x push buttons\n1x 33k resistor\n1x 22n capacitor\n\n"
+                + "Notes\n-----\nEach module wants its own supply.\n");
+    assertEquals("[2 [] push buttons, 1 [] 33k resistor, 1 [] 22n capacitor]", shown(reading));
+  }
+
+  @Test
+  void a_capital_before_words_without_a_name_is_no_unit() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Qty\nR1,33k,1\nR2,22k,1\n,7M sticky rubber feet,4\n");
+    assertEquals(PartKind.UNKNOWN, items(reading).get(2).partType().kind());
+  }
+
+  @Test
+  void a_known_type_number_alone_in_the_description_is_the_parts() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Description\nQ1,DSC,BC857\nU1,1n4148 diode,\nR1,33k,\n");
+    assertEquals("BC857", items(reading).get(0).partType().typeNumber());
+    assertEquals("1n4148", items(reading).get(1).partType().typeNumber());
+  }
+
+  @Test
+  void a_dealers_number_is_no_print_on_a_part_with_a_value() {
+    KitReading reading =
+        bom("bom.csv", "Ref,Value,Supplier part\nR1,33k,C28305\nL1,600R/3A,C18305\n");
+    assertEquals(
+        List.of("", ""),
+        items(reading).stream().map(item -> item.partType().typeNumber()).toList());
+  }
+
+  @Test
   void parts_in_a_table_of_bars_whose_names_have_a_column_of_their_own_are_values() {
     KitReading reading =
         bom(
