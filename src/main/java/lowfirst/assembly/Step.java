@@ -50,6 +50,13 @@ public record Step(
     placements = List.copyOf(placements);
   }
 
+  /** The places on the board: of a socket that no list names, that of its circuit. */
+  public List<Designator> spots() {
+    return placements.size() == designators.size()
+        ? placements.stream().map(Placement::designator).toList()
+        : designators;
+  }
+
   /** How many to pick for all units together. */
   public int partsToPick() {
     return designators.size() * units;

@@ -64,7 +64,7 @@ record StepMap(Kit kit, Progress progress, Step step, View view) {
   /** The whole board, lit places and what is there already, large enough to read in a window. */
   private String map(Board board, Side seen, Optional<Window> window) {
     var lit = new LinkedHashMap<Designator, String>();
-    step.designators().forEach(designator -> lit.put(designator, "" + (lit.size() + 1)));
+    step.spots().forEach(designator -> lit.put(designator, "" + (lit.size() + 1)));
     Unit first = view.units(step).get(0);
     List<Designator> done =
         progress.records().values().stream()

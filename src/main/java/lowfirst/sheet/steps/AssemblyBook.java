@@ -160,8 +160,7 @@ public final class AssemblyBook {
     if (!batch.isPluggedIn()) {
       flip(section, batch);
     }
-    seatedBefore.add(
-        maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
+    seatedBefore.add(maps.layer(batch.steps().stream().flatMap(s -> s.spots().stream()).toList()));
   }
 
   private static Set<String> cautions(Batch batch) {
@@ -178,7 +177,7 @@ public final class AssemblyBook {
   static Map<Designator, String> lit(Batch batch) {
     Map<Designator, String> lit = new LinkedHashMap<>();
     for (Step step : batch.steps()) {
-      step.designators().forEach(place -> lit.putIfAbsent(place, "" + step.number()));
+      step.spots().forEach(place -> lit.putIfAbsent(place, "" + step.number()));
     }
     return lit;
   }

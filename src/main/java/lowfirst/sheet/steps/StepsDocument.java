@@ -193,7 +193,7 @@ public final class StepsDocument {
     for (BatchSection section : sections) {
       Batch batch = section.whole();
       figures.add(map(batch, maps, done));
-      done.add(maps.layer(batch.steps().stream().flatMap(s -> s.designators().stream()).toList()));
+      done.add(maps.layer(batch.steps().stream().flatMap(s -> s.spots().stream()).toList()));
     }
     return figures;
   }

@@ -201,6 +201,23 @@ class AssemblySheetsTest {
   }
 
   @Test
+  void a_socket_that_no_list_names_is_marked_where_its_circuit_goes() {
+    Kit kit =
+        Said.kit(
+            "kit.properties",
+            "title = One\n",
+            "bom.csv",
+            "designators,value,package\nU1,NE555,DIP-8_W7.62mm_Socket\n",
+            "placements.csv",
+            "designator,x mm,y mm,rotation,side\nU1,10,10,0,top\n");
+    assertSays(
+        StepsDocument.illustrated(kit, plan(kit), AssemblyOptions.USUAL),
+        "<Board kit: seen from the top; marked: 1 at U1> ",
+        "where: XU1 (top side) at 10.0/10.0 mm",
+        "<Board kit: seen from the top; marked: 2 at U1; filled already: 1 place> ");
+  }
+
+  @Test
   void on_paper_each_batch_has_its_map_and_each_part_its_picture() {
     Document paper = StepsDocument.illustrated(KIT, plan(KIT), AssemblyOptions.USUAL);
     assertSays(
