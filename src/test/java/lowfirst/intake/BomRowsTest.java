@@ -935,4 +935,27 @@ class BomRowsTest {
     assertEquals("±5 %", items.get(0).partType().tolerance().orElseThrow().toString());
     assertEquals("35 V", items.get(1).partType().ratedVoltage().orElseThrow().toString());
   }
+
+  @Test
+  void a_column_of_units_stands_behind_bare_numbers() {
+    String bom =
+        """
+        Name,Qty,Value,Unit
+        R1,1,4.7,kOhm
+        R2,1,2k2,kOhm
+        C1,1,100,nF
+        L1,1,22,uH
+        R3,1,330,pcs
+        """;
+    assertEquals(
+        List.of("4.7 kΩ", "2.2 kΩ", "100 nF", "22 µH", "330 Ω"),
+        items(bom).stream().map(it -> it.partType().value().orElseThrow().toString()).toList());
+    assertEquals(0, count(bom, Kind.COLUMN_AMBIGUOUS), "nF says nothing of fitting there");
+  }
+
+  @Test
+  void nc_beside_the_name_of_a_resistor_leaves_it_out_and_of_a_relay_says_how_it_rests() {
+    List<Item> items = items("Ref,Qty,Value\nR3 (nc),1,1k\nK1 (NC),1,12V\nR4,1,1k\n");
+    assertEquals(List.of(false, true, true), items.stream().map(Item::isFitted).toList());
+  }
 }

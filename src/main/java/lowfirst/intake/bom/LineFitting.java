@@ -69,7 +69,7 @@ final class LineFitting {
       return Item.Fitting.NOT_FITTED;
     }
     boolean optional = words.areOptional(row) || FittedSigns.isYes(row.text(Column.OPTIONAL));
-    if (!optional && words.leaveOut(row, type.kind())) {
+    if (!optional && words.leaveOut(row, list.otherText(), type.kind())) {
       return Item.Fitting.NOT_FITTED;
     }
     return optional || headed.isPresent() ? Item.Fitting.OPTIONAL : Item.Fitting.FITTED;

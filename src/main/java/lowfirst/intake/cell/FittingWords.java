@@ -80,10 +80,11 @@ public final class FittingWords {
     return PLACES.stream().anyMatch(column -> !said(row, column).optional().isEmpty());
   }
 
-  /** Whether words say that the place stays empty. */
-  public boolean leaveOut(TableRow row, PartKind kind) {
+  /** Whether words, or those beside its designators, say that the place stays empty. */
+  public boolean leaveOut(TableRow row, String besideNames, PartKind kind) {
     boolean plain = kind == PartKind.RESISTOR || kind == PartKind.UNKNOWN || kind.isCapacitor();
     return (plain && NOTHING.matcher(row.text(Column.VALUE)).matches())
+        || (plain && NOTHING.matcher(besideNames).matches())
         || PLACES.stream().anyMatch(column -> said(row, column).leftOut());
   }
 

@@ -131,7 +131,9 @@ final class HeaderDoubts {
 
   /** The first cell of an unused column that says so. */
   private static Optional<Place> leavesOut(String file, Cut cut, int cell) {
-    if (cut.header().uses().stream().anyMatch(use -> use.cell() == cell)) {
+    // nF is a unit there, and elsewhere it may be: not fitted.
+    if (cut.header().uses().stream().anyMatch(use -> use.cell() == cell)
+        || UnitColumn.is(cut.header(), cell)) {
       return Optional.empty();
     }
     var seen = new HashSet<String>();

@@ -134,6 +134,8 @@ record NamelessList(Header header, List<Row> rows, List<Row> unread) {
   private static boolean holds(Header header, Row row) {
     return row.fillsMoreThan(1)
         && !CellShapes.isDrawn(row)
+        && !row.cells().equals(header.names())
+        && !Remarks.isTotal(row)
         && TEXTS.stream().anyMatch(text -> !row.cell(header.cellOf(text)).isEmpty());
   }
 

@@ -229,6 +229,11 @@ final class Remarks {
         && row.cell(header.cellOf(Column.VALUE)).chars().noneMatch(Character::isDigit);
   }
 
+  /** Whether a row of a list without designators is the sum of the others: it names itself. */
+  static boolean isTotal(Row row) {
+    return row.cells().stream().anyMatch(cell -> JUST_TOTAL.matcher(cell).matches());
+  }
+
   /** A total names itself, or stands last with nothing but the sum of the quantities. */
   private static boolean isTotal(
       TableKind kind, Header header, List<TableRow> before, Row row, String first) {
@@ -238,7 +243,7 @@ final class Remarks {
     }
     String name = row.cell(header.cellOf(kind.required().get(0)));
     boolean named = !name.isEmpty() && !JUST_TOTAL.matcher(name).matches();
-    if (!named && row.cells().stream().anyMatch(cell -> JUST_TOTAL.matcher(cell).matches())) {
+    if (!named && isTotal(row)) {
       return true;
     }
     int quantity = header.cellOf(Column.QUANTITY);

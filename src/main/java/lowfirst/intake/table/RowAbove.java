@@ -1,6 +1,7 @@
 package lowfirst.intake.table;
 
 import java.util.List;
+import java.util.Optional;
 import lowfirst.intake.cell.CellShapes;
 import lowfirst.intake.column.Column;
 import lowfirst.intake.column.Header;
@@ -36,6 +37,29 @@ final class RowAbove {
             + parts.size()
             + ") were read, too",
         "if they are no parts, delete them, else put the header above them");
+  }
+
+  /** Rows above the header that name parts where the rows below do, and are not read. */
+  static Optional<Problem> lost(
+      TableKind kind, String file, Header header, List<Row> before, List<Row> read) {
+    List<Row> lost =
+        before.stream().filter(row -> !read.contains(row) && names(kind, header, row)).toList();
+    return lost.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                Kind.ROW_IGNORED,
+                Place.ofLine(file, lost.get(0).line()),
+                lost.size() == 1
+                    ? "this row stands above the header, it was not read"
+                    : "rows from here on stand above the header and were not read: " + lost.size(),
+                "if they are parts, put the header above them"));
+  }
+
+  private static boolean names(TableKind kind, Header header, Row row) {
+    return kind.isExported()
+        && row.fillsMoreThan(1)
+        && CellShapes.isDesignators(row.cell(header.cellOf(kind.required().get(0))));
   }
 
   private static boolean isNamed(TableKind kind, Header header, Row row) {

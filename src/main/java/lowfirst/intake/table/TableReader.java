@@ -197,6 +197,7 @@ public final class TableReader {
     if (!parts.isEmpty()) {
       problems.add(RowAbove.said(file, parts));
     }
+    RowAbove.lost(kind, file, header, before, parts).ifPresent(problems::add);
   }
 
   private Problem ignored(Row row, String why) {
@@ -204,7 +205,8 @@ public final class TableReader {
         Kind.ROW_IGNORED, Place.ofLine(file, row.line()), why, "nothing, unless it is a row");
   }
 
-  private void add(Row row) {
+  private void add(Row written) {
+    Row row = UnitColumn.joined(kind, header, written);
     rows.add(new TableRow(file, header, row, value.over(header, row)));
   }
 

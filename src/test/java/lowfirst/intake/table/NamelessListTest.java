@@ -171,4 +171,15 @@ class NamelessListTest {
                     + "- 2x Red 20mA THT\n\nInductors:\n- 1x 10µ THT\n\nRelays:\n"
                     + "- 2x 6mm PCB push button\n\nOthers:\n- 1x 10µ THT\n")));
   }
+
+  @Test
+  void of_a_list_to_buy_neither_its_header_again_nor_its_sum_is_bought_once_more() {
+    assertEquals(
+        List.of("4 10 kΩ resistor", "2 100 nF capacitor", "3 1 kΩ resistor"),
+        bought(
+            KitTables.read(
+                "bom.csv",
+                "Description,Shop,Qty\nResistor 10k,A,4\nCapacitor 100nF,B,2\n,,\n"
+                    + "Description,Shop,Qty\nResistor 1k,B,3\nTotal,,9\n")));
+  }
 }

@@ -402,4 +402,18 @@ class OddRowsTest {
     assertEquals(named, HiddenRows.numbers(twelve));
     assertEquals(named + " and 1 more", HiddenRows.numbers(thirteen));
   }
+
+  @Test
+  void rows_above_the_header_that_name_parts_are_said_where_they_are_not_read() {
+    String rows = "R3,1k\nR4,2k\n";
+    KitReading reading = KitTables.read("bom.csv", "R1,10k\nR2,22k\nRef,Value\n" + rows);
+    assertEquals("[1 [R3] 1 kΩ, 1 [R4] 2 kΩ]", shown(reading));
+    assertTrue(
+        said(reading, Kind.ROW_IGNORED)
+            .contains("1: rows from here on stand above the header and were not read: 2"));
+    assertEquals(
+        List.of(),
+        said(KitTables.read("bom.csv", "Board,X1\n,2026\nRef,Value\n" + rows), Kind.ROW_IGNORED),
+        "the name stands elsewhere");
+  }
 }
