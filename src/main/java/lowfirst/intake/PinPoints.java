@@ -21,8 +21,8 @@ import lowfirst.problem.Problem;
  * Leaded parts whose packages are drawn around pin 1, so that exported positions may be that pin's,
  * which the list doesn't say, and whose rows of pins lie along y where they are not turned.
  *
- * <p>Names: a public library of packages with its pitch in the name, whose conventions set the
- * origin of leaded parts on pin 1 (KiCad Library Convention F7.2); so its rows run down from there.
+ * <p>Names: a public library of packages has the pitch in the name; its published conventions set
+ * the origin of leaded parts on pin 1, so that its rows run down from there (common practice).
  */
 final class PinPoints {
   private static final Pattern LIBRARY_NAME =
