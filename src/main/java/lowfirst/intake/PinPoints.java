@@ -1,8 +1,10 @@
 package lowfirst.intake;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -61,8 +63,13 @@ final class PinPoints {
 
   /** That the map may show them beside their holes; empty without such parts. */
   static Optional<Problem> said(Board board) {
+    // Many parts bear few names.
+    var known = new EnumMap<PartKind, Map<String, Boolean>>(PartKind.class);
     List<Placement> parts =
-        board.placed().stream().filter(PinPoints::isOne).map(Placed::placement).toList();
+        board.placed().stream()
+            .filter(placed -> isOne(placed, known))
+            .map(Placed::placement)
+            .toList();
     return parts.stream()
         .findFirst()
         .map(
@@ -77,14 +84,17 @@ final class PinPoints {
                     "find the place by the name that is printed on the board"));
   }
 
-  private static boolean isOne(Placed placed) {
+  private static boolean isOne(Placed placed, Map<PartKind, Map<String, Boolean>> known) {
     PartKind kind = placed.item().map(item -> item.partType().kind()).orElse(PartKind.UNKNOWN);
     String listed = placed.placement().packageText();
     String name = listed.isEmpty() ? placed.item().map(PinPoints::packageName).orElse("") : listed;
     return placed.isFitted()
         && kind.isOnTheBoard()
-        && LIBRARY_NAME.matcher(name).matches()
-        && !SurfaceMount.isNamed(name, kind);
+        && known
+            .computeIfAbsent(kind, first -> new HashMap<>())
+            .computeIfAbsent(
+                name,
+                text -> LIBRARY_NAME.matcher(text).matches() && !SurfaceMount.isNamed(text, kind));
   }
 
   private static String packageName(Item item) {
